@@ -1,0 +1,18 @@
+#pragma once
+
+#include <CLI/CLI.hpp>
+
+#include <functional>
+
+namespace warmbench::app {
+
+/// Exit statuses of the program.
+enum ExitStatus : int { done = 0, answerIsNo = 1, badInput = 2, storageFailed = 3 };
+
+/// What a call does once its line has been read; returns the exit status.
+using Work = std::function<int()>;
+
+// Each adds one call with its options to the program; when that call is chosen, `work` becomes its work.
+// A new call is one file here, one line below and one in program.cpp.
+
+} // namespace warmbench::app

@@ -1,0 +1,5 @@
+#include "app/command/program.h"
+
+int main(int argc, char** argv) {
+    return warmbench::app::runProgram(argc, argv);
+}
