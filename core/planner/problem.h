@@ -1,6 +1,7 @@
 #pragma once
 
-#include <array>
+#include "core/house/slot.h"
+
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -10,26 +11,12 @@
 /// Temperatures and degree-days are tenths, money is hundredths, days count from `start`.
 namespace warmbench::planner {
 
-enum class Cover : std::uint8_t { Open, Bag, Tent, Mist, Fog };
-inline constexpr std::array<const char*, 5> coverNames{"open", "bag", "tent", "mist", "fog"};
+using warmbench::Cover;
+using warmbench::Footprint;
+using warmbench::SlotRect;
 
 /// No stay lasts longer, in days.
 inline constexpr int longestStay = 400;
-
-/// A container's place: `height` x `width` slots from (`row`, `col`); row 0 is the back of the bench.
-struct SlotRect {
-    int row = 0;
-    int col = 0;
-    int height = 1;
-    int width = 1;
-    friend auto operator<=>(const SlotRect&, const SlotRect&) = default;
-};
-
-struct Footprint {
-    int height = 1;
-    int width = 1;
-    friend auto operator<=>(const Footprint&, const Footprint&) = default;
-};
 
 struct SetPoint {
     std::int64_t tenths = 0;     ///< temperature aimed at
