@@ -1,0 +1,59 @@
+#pragma once
+
+#include "core/planner/packing/occupancy.h"
+
+#include <span>
+#include <vector>
+
+namespace warmbench::planner::packing {
+
+/// What one stay asks of a zone: `containers` alike, on the same slots over [from, to).
+struct Stay {
+    int from = 0;
+    int to = 1; ///< first day after
+    int containers = 1;
+    Footprint footprint;
+    bool turn = false;                ///< each container may be turned by a quarter
+    std::span<const SlotRect> prefer; ///< the slots of the stay before: taken as they are when they are free
+};
+
+/// Finds slots for single stays. Holds the working memory, so one Placer is kept and used again: after the
+/// first calls on zones of a size it allocates nothing. Not for two threads at a time.
+class Placer {
+public:
+    /// Fills `slots` with one free place for each container, in as few connected groups as it can, close to
+    /// walls and to neighbours in space and time so that what is left stays whole, and nearer the aisle (the
+    /// last row) where all else is equal. False, with `slots` empty, when it finds none; for containers of
+    /// one slot that is when none exists. Deterministic. The occupancy is not changed.
+    [[nodiscard]] bool place(const Occupancy& zone, const Stay& stay, std::vector<SlotRect>& slots);
+
+    /// As `place`, but looks once only: a third of the time, less compact.
+    [[nodiscard]] bool placeQuickly(const Occupancy& zone, const Stay& stay, std::vector<SlotRect>& slots);
+
+private:
+    enum class Turns : std::uint8_t { AsGiven, Turned, Either };
+
+    [[nodiscard]] bool keepPreferred(const Occupancy& zone, const Stay& stay,
+                                     std::vector<SlotRect>& slots) const;
+    void look(const Occupancy& zone, const Stay& stay);
+    void grow(const Stay& stay, Turns turns, int variant);
+    [[nodiscard]] bool addBest(Footprint footprint, int variant);
+    [[nodiscard]] int worth(const SlotRect& rect, int variant) const;
+    [[nodiscard]] int exposure() const;
+    void keepBetter();
+    [[nodiscard]] bool pack(const Stay& stay);
+
+    Cells m_free;   ///< over the whole stay, before anything of it is placed
+    Cells m_open;   ///< of these, what is still free
+    Cells m_mine;   ///< what this stay has taken
+    Cells m_before; ///< free on the day before the stay
+    Cells m_after;  ///< free on the day after it
+    Cells m_corners;
+    SlotRect m_bestRect;
+    int m_bestWorth = 0;
+    std::vector<SlotRect> m_placed;
+    std::vector<SlotRect> m_best;
+    long m_bestScore = 0;
+};
+
+} // namespace warmbench::planner::packing
