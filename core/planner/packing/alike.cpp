@@ -28,7 +28,7 @@ struct Search {
 
     bool tryAt(int slot, Footprint shape, int spare) { // NOLINT(misc-no-recursion)
         const SlotRect rect{slot / open.cols(), slot % open.cols(), shape.height, shape.width};
-        if (!within(rect, open.rows(), open.cols()) || !open.covers(rect)) return false;
+        if (!rect.within(open.rows(), open.cols()) || !open.covers(rect)) return false;
         open.remove(rect);
         slots.push_back(rect);
         if (run(slot + 1, spare)) return true;

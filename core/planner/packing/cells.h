@@ -66,17 +66,6 @@ private:
     std::vector<std::uint64_t> m_words;
 };
 
-/// The container lies within a grid of `rows` x `cols`.
-[[nodiscard]] inline bool within(const SlotRect& rect, int rows, int cols) {
-    return rect.row >= 0 && rect.col >= 0 && rect.height >= 1 && rect.width >= 1 &&
-           rect.row <= rows - rect.height && rect.col <= cols - rect.width;
-}
-
-[[nodiscard]] inline bool overlap(const SlotRect& a, const SlotRect& b) {
-    return a.row < b.row + b.height && b.row < a.row + a.height && a.col < b.col + b.width &&
-           b.col < a.col + a.width;
-}
-
 /// The two share part of an edge.
 [[nodiscard]] bool touch(const SlotRect& a, const SlotRect& b);
 

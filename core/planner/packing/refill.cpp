@@ -101,7 +101,7 @@ private:
 } // namespace
 
 Refill refill(const Occupancy& zone, std::span<const Candidate> candidates, const RefillLimits& limits,
-              std::stop_token stop) {
+              const std::stop_token& stop) {
     if (candidates.empty()) return {{}, 0, true, 0};
     return Rounds(zone, candidates).run(limits, stop);
 }

@@ -37,6 +37,6 @@ struct Refill {
 /// (two-dimensional cutting, Beasley 1985, where all stand on the same days). Any-time: `stop` or the steps
 /// end it with the best so far.
 [[nodiscard]] Refill refill(const Occupancy& zone, std::span<const Candidate> candidates,
-                            const RefillLimits& limits = {}, std::stop_token stop = {});
+                            const RefillLimits& limits = {}, const std::stop_token& stop = {});
 
 } // namespace warmbench::planner::packing

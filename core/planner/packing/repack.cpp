@@ -51,8 +51,7 @@ private:
                 continue;
             }
             for (const SlotRect& rect : load.fixed) {
-                if (!within(rect, m_fixed.rows(), m_fixed.cols()) ||
-                    !m_fixed.isFree(rect, load.from, load.to))
+                if (!rect.within(m_fixed.rows(), m_fixed.cols()) || !m_fixed.isFree(rect, load.from, load.to))
                     return false;
                 m_fixed.occupy({&rect, 1}, load.from, load.to);
             }

@@ -72,7 +72,7 @@ TEST_CASE("Corners are where a container fits, on grids of more than one word to
             free.corners(footprint, corners);
             for (int slot = 0; slot < free.size(); ++slot) {
                 const SlotRect rect{slot / cols, slot % cols, footprint.height, footprint.width};
-                const bool fits = within(rect, rows, cols) && free.covers(rect);
+                const bool fits = rect.within(rows, cols) && free.covers(rect);
                 if (corners.has(slot) != fits) FAIL("slot " << slot << " of " << rows << " x " << cols);
             }
         }
