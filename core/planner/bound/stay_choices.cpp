@@ -1,0 +1,138 @@
+#include "core/planner/bound/stay_choices.h"
+
+#include <algorithm>
+#include <limits>
+#include <map>
+#include <optional>
+#include <set>
+#include <utility>
+
+namespace warmbench::planner {
+namespace {
+
+__extension__ using Wide = __int128;
+
+constexpr std::int64_t unreachable = std::numeric_limits<std::int64_t>::max();
+constexpr std::int64_t highestChain = 4'000'000'000'000'000'000;
+
+std::int64_t clamped(Wide cost) {
+    return cost > highestCost ? highestCost : static_cast<std::int64_t>(cost);
+}
+
+/// Thousandths off ideal over the days of a stay, nothing where one of them is too cold or too warm.
+std::optional<Wide> offIdeal(const StayRule& rule, const Zone& zone, int setPoint, int from, int to) {
+    std::int64_t tenths = 0;
+    for (int day = from; day < to; ++day) {
+        const std::int64_t warmth = rootZone(zone, setPoint, day);
+        if (warmth < rule.low || warmth > rule.high) return std::nullopt;
+        tenths += warmth > rule.ideal ? warmth - rule.ideal : rule.ideal - warmth;
+    }
+    return Wide{tenths} * rule.offIdeal;
+}
+
+std::set<int> strikeDays(const Problem& problem, const Batch& batch) {
+    std::set<int> days;
+    for (int day = std::max(0, batch.strikeFirst); day <= std::min(batch.strikeLast, problem.days - 1); ++day)
+        if (!batch.pin || !batch.pin->strikeDay || *batch.pin->strikeDay == day) days.insert(day);
+    return days;
+}
+
+/// Day and kind of zone in which a stay ends.
+using Ends = std::set<std::pair<int, int>>;
+
+std::vector<StayChoice> choicesOfStay(const Problem& problem, const ZoneKinds& zones, const Batch& batch,
+                                      std::size_t stay, const std::set<int>& days, const Ends& before) {
+    const StayRule& rule = batch.stays[stay];
+    const bool last = stay + 1 == batch.stays.size();
+    std::vector<StayChoice> choices;
+    for (int kind = 0; kind < static_cast<int>(zones.kinds.size()); ++kind) {
+        const ZoneKind& group = zones.kinds[static_cast<std::size_t>(kind)];
+        const Zone& zone = problem.zones[static_cast<std::size_t>(group.zone)];
+        if (!rule.accepts(zone.cover) || slotsOf(batch) > group.slots) continue;
+        if (stay == 0 && batch.pin && batch.pin->zone &&
+            zones.ofZone[static_cast<std::size_t>(*batch.pin->zone)] != kind)
+            continue;
+        for (int setPoint = -1; setPoint < static_cast<int>(zone.setPoints.size()); ++setPoint) {
+            for (const int from : days) {
+                const auto length = stayLength(rule.duration, zone, setPoint, from);
+                if (!length) continue;
+                const int to = from + *length;
+                const auto off = offIdeal(rule, zone, setPoint, from, to);
+                if (!off) continue;
+                Wide cost = *off;
+                if (last && batch.due && to > *batch.due)
+                    cost += Wide{10} * batch.latePerDay * (to - *batch.due);
+                if (stay > 0 && before.contains({from, kind}))
+                    choices.push_back({kind, setPoint, from, to, true, clamped(cost)});
+                if (stay > 0) cost += Wide{10} * batch.moveCost;
+                choices.push_back({kind, setPoint, from, to, false, clamped(cost)});
+            }
+        }
+    }
+    return choices;
+}
+
+/// Drops what no chain of at most `limit` thousandths uses.
+void keepChains(std::vector<std::vector<StayChoice>>& stays, std::int64_t limit) {
+    // least[k]: by day, least cost of stays 0..k-1 that end (for k = 0: that may begin) then.
+    std::vector<std::map<int, std::int64_t>> least(stays.size() + 1);
+    for (const StayChoice& choice : stays.front()) least[0][choice.from] = 0;
+    const auto at = [](const std::map<int, std::int64_t>& costs, int day) {
+        const auto found = costs.find(day);
+        return found == costs.end() ? unreachable : found->second;
+    };
+    const auto lower = [](std::map<int, std::int64_t>& costs, int day, std::int64_t cost) {
+        const auto [found, isNew] = costs.emplace(day, std::min(cost, highestChain));
+        if (!isNew) found->second = std::min(found->second, cost);
+    };
+    for (std::size_t k = 0; k < stays.size(); ++k)
+        for (const StayChoice& choice : stays[k]) {
+            const std::int64_t before = at(least[k], choice.from);
+            if (before != unreachable) lower(least[k + 1], choice.to, before + choice.cost);
+        }
+    std::map<int, std::int64_t> after;
+    for (const auto& [day, cost] : least.back()) after[day] = 0;
+    for (std::size_t k = stays.size(); k-- > 0;) {
+        std::map<int, std::int64_t> rest;
+        std::erase_if(stays[k], [&](const StayChoice& choice) {
+            const std::int64_t before = at(least[k], choice.from);
+            const std::int64_t behind = at(after, choice.to);
+            if (before == unreachable || behind == unreachable || before + choice.cost + behind > limit)
+                return true;
+            lower(rest, choice.from, choice.cost + behind);
+            return false;
+        });
+        after = std::move(rest);
+    }
+}
+
+} // namespace
+
+std::int64_t slotsOf(const Batch& batch) {
+    const Wide slots = Wide{batch.containers} * batch.footprint.height * batch.footprint.width;
+    return clamped(slots);
+}
+
+std::int64_t valueOf(const Batch& batch) {
+    return clamped(Wide{10} * batch.value);
+}
+
+std::vector<std::vector<StayChoice>> stayChoices(const Problem& problem, const ZoneKinds& zones, int index) {
+    const Batch& batch = problem.batches[static_cast<std::size_t>(index)];
+    std::vector<std::vector<StayChoice>> stays;
+    std::set<int> days = strikeDays(problem, batch);
+    Ends before;
+    for (std::size_t stay = 0; stay < batch.stays.size(); ++stay) {
+        stays.push_back(choicesOfStay(problem, zones, batch, stay, days, before));
+        days.clear();
+        before.clear();
+        for (const StayChoice& choice : stays.back()) {
+            days.insert(choice.to);
+            before.emplace(choice.to, choice.kind);
+        }
+    }
+    keepChains(stays, batch.pin ? unreachable - 1 : valueOf(batch));
+    return stays;
+}
+
+} // namespace warmbench::planner

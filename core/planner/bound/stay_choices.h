@@ -1,0 +1,36 @@
+#pragma once
+
+#include "core/planner/bound/zone_kinds.h"
+#include "core/planner/problem.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace warmbench::planner {
+
+/// One way in which one stay of a batch can be had.
+struct StayChoice {
+    int kind = 0;      ///< of zone
+    int setPoint = -1; ///< index of the zone's set-points, -1 is off
+    int from = 0;
+    int to = 0;            ///< first day after
+    bool kept = false;     ///< stands where the stay before stood, so that no move is paid
+    std::int64_t cost = 0; ///< thousandths: off ideal, late and move; never more than the true cost
+};
+
+/// Costs above this are taken as this, which keeps every bound valid and every sum of a few within int64.
+inline constexpr std::int64_t highestCost = 10'000'000'000'000'000;
+
+/// Slots that all containers of `batch` cover together.
+[[nodiscard]] std::int64_t slotsOf(const Batch& batch);
+
+/// Thousandths, what is lost if `batch` is not placed.
+[[nodiscard]] std::int64_t valueOf(const Batch& batch);
+
+/// For each stay of batch `index`, in order, every choice that some optimal plan could make. Left out are
+/// those that break a rule by themselves, those that no chain of stays reaches, and, unless the batch is
+/// pinned, those of chains that cost more than the batch's value: such a plan is not worse without the batch.
+[[nodiscard]] std::vector<std::vector<StayChoice>> stayChoices(const Problem& problem, const ZoneKinds& zones,
+                                                               int index);
+
+} // namespace warmbench::planner
