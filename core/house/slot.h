@@ -33,7 +33,8 @@ struct SlotRect {
     }
     /// Whether all of it lies on a grid of rows x cols.
     [[nodiscard]] constexpr bool within(int rows, int cols) const {
-        return row >= 0 && col >= 0 && height >= 1 && width >= 1 && row <= rows - height && col <= cols - width;
+        return row >= 0 && col >= 0 && height >= 1 && width >= 1 && row <= rows - height &&
+               col <= cols - width;
     }
     friend auto operator<=>(const SlotRect&, const SlotRect&) = default;
 };

@@ -23,6 +23,9 @@ public:
         return Day{std::chrono::sys_days{std::chrono::days{number}}};
     }
 
+    /// The last day there is, 9999-12-31.
+    static constexpr Day last() { return fromNumber(2'932'896); }
+
     [[nodiscard]] std::string iso() const;
     [[nodiscard]] constexpr int number() const { return static_cast<int>(m_days.time_since_epoch().count()); }
     [[nodiscard]] std::chrono::year_month_day date() const { return std::chrono::year_month_day{m_days}; }

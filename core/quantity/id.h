@@ -14,6 +14,8 @@ struct Id {
     friend constexpr auto operator<=>(Id, Id) = default;
 };
 
+using NurseryId = Id<struct NurseryTag>;
+using HandDayId = Id<struct HandDayTag>;
 using HouseId = Id<struct HouseTag>;
 using BenchId = Id<struct BenchTag>;
 using ZoneId = Id<struct ZoneTag>;

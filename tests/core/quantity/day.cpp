@@ -22,6 +22,7 @@ TEST_CASE("Days count, and know their place in the year and the week") {
     CHECK(*Day::make(2028, 3, 1) - *Day::make(2028, 2, 1) == 29);
     CHECK(Day::make(2028, 12, 31)->dayOfYear() == 366);
     CHECK(Day::fromNumber(0).iso() == "1970-01-01");
+    CHECK(Day::last().iso() == "9999-12-31");
 }
 
 TEST_CASE("29 February is the 28th in a year without one") {

@@ -1,0 +1,210 @@
+#include "core/book/query.h"
+#include "core/book/rules.h"
+
+#include <algorithm>
+
+/// Rules of batches and what happens to them: stays, root checks, potting on, losses.
+namespace warmbench {
+namespace {
+
+std::string containerName(const Batch& batch, int container) {
+    return batch.code + ", container " + std::to_string(container);
+}
+
+bool hasContainer(const Batch& batch, int container) {
+    return std::any_of(batch.containers.begin(), batch.containers.end(),
+                       [&](const BatchContainer& one) { return one.number == container; });
+}
+
+/// What root checks, pottings and losses share: a container of a batch that has been struck by then.
+template <class E>
+Outcome checkOccasion(const HouseBook& book, const E& thing) {
+    const Batch* batch = book.find<Batch>(thing.batch);
+    if (!batch) return Refusal{kindName<E>.one, "its batch is not in this book"};
+    if (!hasContainer(*batch, thing.container))
+        return Refusal{batch->code, "it has no container " + std::to_string(thing.container)};
+    const std::string place = containerName(*batch, thing.container);
+    if (batch->state == BatchState::Planned) return Refusal{place, "it has not been struck"};
+    if (thing.day < batch->strikeDay)
+        return Refusal{place, thing.day.iso() + " is before it was struck, on " + batch->strikeDay.iso()};
+    return std::nullopt;
+}
+
+/// Never more out of a container than was struck in it.
+Outcome checkStanding(const HouseBook& book, const Batch& batch, int container) {
+    const int left = standing(book, batch, container, Day::last());
+    if (left >= 0) return std::nullopt;
+    return Refusal{containerName(batch, container),
+                   "that is " + std::to_string(-left) + " more than stood in it"};
+}
+
+Outcome checkPlaces(const HouseBook& book, const Stay& stay, const Batch& batch, const Zone& zone) {
+    const Footprint upright = book.get<ContainerType>(batch.containerType).footprint;
+    const bool turnable = book.get<ContainerType>(batch.containerType).turnable;
+    const std::string title = zoneTitle(book, zone.id);
+    std::set<int> seen;
+    for (const Place& place : stay.places) {
+        if (!hasContainer(batch, place.container))
+            return Refusal{batch.code, "it has no container " + std::to_string(place.container)};
+        const std::string name = containerName(batch, place.container);
+        if (!seen.insert(place.container).second) return Refusal{name, "it stands twice in one stay"};
+        const Footprint lies{place.slots.height, place.slots.width};
+        if (lies != upright && !(turnable && lies == Footprint{upright.width, upright.height}))
+            return Refusal{name, "it does not cover " + std::to_string(lies.height) + " by " +
+                                     std::to_string(lies.width) + " slots"};
+        if (!place.slots.within(zone.rows, zone.cols)) return Refusal{name, "its slots leave " + title};
+        for (const Slot blocked : zone.blocked)
+            if (place.slots.covers(blocked)) return Refusal{name, "it stands on a blocked slot of " + title};
+    }
+    for (std::size_t i = 0; i < stay.places.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            if (stay.places[i].slots.overlaps(stay.places[j].slots))
+                return Refusal{containerName(batch, stay.places[i].container),
+                               "it stands on the same slot as container " +
+                                   std::to_string(stay.places[j].container)};
+    return std::nullopt;
+}
+
+bool meet(const Stay& a, const Stay& b) {
+    return a.from < b.to && b.from < a.to;
+}
+
+} // namespace
+
+Outcome checkThing(const HouseBook& book, const Batch& batch) {
+    if (batch.code.empty()) return Refusal{"batch", "it needs a code"};
+    for (const auto& [id, other] : book.all<Batch>())
+        if (id != batch.id && other.code == batch.code)
+            return Refusal{batch.code, "two batches have this code"};
+    if (!book.find<Taxon>(batch.taxon)) return Refusal{batch.code, "its taxon is not in this book"};
+    if (batch.recipe.taxon != batch.taxon) return Refusal{batch.code, "its recipe is for another taxon"};
+    if (batch.stock) {
+        const Stock* stock = book.find<Stock>(*batch.stock);
+        if (!stock) return Refusal{batch.code, "its stock is not in this book"};
+        if (stock->taxon != batch.taxon)
+            return Refusal{batch.code, "stock " + stock->name + " is of another taxon"};
+    }
+    if (batch.target) {
+        const Target* target = book.find<Target>(*batch.target);
+        if (!target) return Refusal{batch.code, "its target is not in this book"};
+        if (target->taxon != batch.taxon)
+            return Refusal{batch.code, "target " + target->name + " wants another taxon"};
+    }
+    if (!book.find<ContainerType>(batch.containerType))
+        return Refusal{batch.code, "its kind of container is not in this book"};
+    if (batch.containers.empty()) return Refusal{batch.code, "it has no container"};
+    std::set<int> numbers;
+    for (const BatchContainer& one : batch.containers) {
+        if (one.number < 1 || !numbers.insert(one.number).second)
+            return Refusal{batch.code, "its containers are not numbered 1, 2, 3, ..."};
+        if (one.cuttings < 1 || one.cuttings > 100'000)
+            return Refusal{containerName(batch, one.number),
+                           std::to_string(one.cuttings) + " cuttings; expected 1 to 100000"};
+    }
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Batch& batch, bool removed) {
+    if (removed) {
+        const bool used = !book.staysOf(batch.id).empty() || !book.checksOf(batch.id).empty() ||
+                          !book.pottingsOf(batch.id).empty() || !book.lossesOf(batch.id).empty();
+        return used ? Outcome{Refusal{batch.code, "it still has stays, checks, pottings or losses"}}
+                    : std::nullopt;
+    }
+    for (const StayId id : book.staysOf(batch.id))
+        if (auto broken = checkThing(book, book.get<Stay>(id))) return broken;
+    for (const RootCheckId id : book.checksOf(batch.id))
+        if (auto broken = checkThing(book, book.get<RootCheck>(id))) return broken;
+    for (const PottingId id : book.pottingsOf(batch.id))
+        if (auto broken = checkThing(book, book.get<Potting>(id))) return broken;
+    for (const LossId id : book.lossesOf(batch.id))
+        if (auto broken = checkThing(book, book.get<Loss>(id))) return broken;
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const Stay& stay) {
+    const Batch* batch = book.find<Batch>(stay.batch);
+    if (!batch) return Refusal{"stay", "its batch is not in this book"};
+    const Zone* zone = book.find<Zone>(stay.zone);
+    if (!zone) return Refusal{batch->code, "its zone is not in this book"};
+    if (stay.to <= stay.from)
+        return Refusal{batch->code,
+                       "a stay that begins on " + stay.from.iso() + " can't end on " + stay.to.iso()};
+    if (stay.from < batch->strikeDay)
+        return Refusal{batch->code, "it can't stand there on " + stay.from.iso() + ": it is struck on " +
+                                        batch->strikeDay.iso()};
+    if (stay.places.empty()) return Refusal{batch->code, "a stay without a container"};
+    if (auto broken = checkPlaces(book, stay, *batch, *zone)) return broken;
+    for (const StayId id : book.staysOf(stay.batch)) {
+        const Stay& other = book.get<Stay>(id);
+        if (id == stay.id || !meet(stay, other)) continue;
+        for (const Place& place : stay.places)
+            for (const Place& taken : other.places)
+                if (place.container == taken.container)
+                    return Refusal{containerName(*batch, place.container),
+                                   "it would be in two places on " + std::max(stay.from, other.from).iso()};
+    }
+    for (const StayId id : book.staysIn(stay.zone)) {
+        const Stay& other = book.get<Stay>(id);
+        if (id == stay.id || !meet(stay, other)) continue;
+        for (const Place& place : stay.places)
+            for (const Place& taken : other.places)
+                if (place.slots.overlaps(taken.slots))
+                    return Refusal{containerName(*batch, place.container),
+                                   "its slot in " + zoneTitle(book, stay.zone) + " is taken by " +
+                                       book.get<Batch>(other.batch).code + " on " +
+                                       std::max(stay.from, other.from).iso()};
+    }
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const RootCheck& check) {
+    if (auto broken = checkOccasion(book, check)) return broken;
+    const Batch& batch = book.get<Batch>(check.batch);
+    const std::string place = containerName(batch, check.container);
+    for (const int count : {check.examined, check.rooted, check.callused, check.alive, check.dead})
+        if (count < 0) return Refusal{place, "a count is below 0"};
+    if (check.examined < 1) return Refusal{place, "no cutting was examined"};
+    const int told = check.rooted + check.callused + check.alive + check.dead;
+    if (told != check.examined)
+        return Refusal{place, std::to_string(check.examined) +
+                                  " examined, but rooted, callused, alive and dead make " +
+                                  std::to_string(told)};
+    if (check.grade && (*check.grade < 0 || *check.grade > 5))
+        return Refusal{place, "grade " + std::to_string(*check.grade) + "; expected 0 to 5"};
+    // What was lost or potted on that same day may have been looked at first.
+    const int there = standing(book, batch, check.container, check.day - 1);
+    if (check.examined > there)
+        return Refusal{place, std::to_string(check.examined) + " examined, but only " +
+                                  std::to_string(there) + " stand in it"};
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const Potting& potting) {
+    if (auto broken = checkOccasion(book, potting)) return broken;
+    const Batch& batch = book.get<Batch>(potting.batch);
+    if (potting.plants < 0 || potting.lost < 0 || potting.plants + potting.lost < 1)
+        return Refusal{containerName(batch, potting.container), "nothing was potted on or lost"};
+    return checkStanding(book, batch, potting.container);
+}
+
+Outcome checkThing(const HouseBook& book, const Loss& loss) {
+    if (auto broken = checkOccasion(book, loss)) return broken;
+    const Batch& batch = book.get<Batch>(loss.batch);
+    if (loss.cuttings < 1) return Refusal{containerName(batch, loss.container), "no cutting was lost"};
+    return checkStanding(book, batch, loss.container);
+}
+
+Outcome checkDependents(const HouseBook& book, const Loss& loss, bool) {
+    for (const RootCheckId id : book.checksOf(loss.batch))
+        if (auto broken = checkThing(book, book.get<RootCheck>(id))) return broken;
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Potting& potting, bool) {
+    for (const RootCheckId id : book.checksOf(potting.batch))
+        if (auto broken = checkThing(book, book.get<RootCheck>(id))) return broken;
+    return std::nullopt;
+}
+
+} // namespace warmbench

@@ -1,0 +1,149 @@
+#include "core/book/rules.h"
+
+#include <algorithm>
+
+/// Rules of what is grown and in what: containers, media, taxa, recipes, stocks, targets.
+namespace warmbench {
+namespace {
+
+Outcome checkComponents(const std::string& place, const std::vector<MediumComponent>& components) {
+    for (const MediumComponent& component : components) {
+        if (component.name.empty()) return Refusal{place, "a component of the medium has no name"};
+        if (component.parts < 1 || component.parts > 1000)
+            return Refusal{place, std::to_string(component.parts) + " parts of " + component.name +
+                                      "; expected 1 to 1000"};
+    }
+    return std::nullopt;
+}
+
+/// No two things of a kind have one name.
+template <class E>
+Outcome checkName(const HouseBook& book, const E& thing) {
+    if (thing.name.empty()) return Refusal{kindName<E>.one, "it needs a name"};
+    for (const auto& [id, other] : book.all<E>())
+        if (id != thing.id && other.name == thing.name)
+            return Refusal{thing.name, "this name stands twice among the " + std::string(kindName<E>.many)};
+    return std::nullopt;
+}
+
+Outcome checkTaxonOf(const HouseBook& book, TaxonId taxon, const std::string& place) {
+    if (book.find<Taxon>(taxon)) return std::nullopt;
+    return Refusal{place, "its taxon is not in this book"};
+}
+
+/// The first thing of a kind that names `id` in `field`.
+template <class E, class Id>
+const E* firstWith(const HouseBook& book, Id E::*field, Id id) {
+    for (const auto& [key, thing] : book.all<E>())
+        if (thing.*field == id) return &thing;
+    return nullptr;
+}
+
+template <class Id>
+const Batch* firstBatchWith(const HouseBook& book, std::optional<Id> Batch::*field, Id id) {
+    return firstWith<Batch, std::optional<Id>>(book, field, std::optional<Id>(id));
+}
+
+} // namespace
+
+Outcome checkThing(const HouseBook& book, const ContainerType& type) {
+    if (auto broken = checkName(book, type)) return broken;
+    if (type.footprint.height < 1 || type.footprint.width < 1 || type.footprint.height > 100 ||
+        type.footprint.width > 100)
+        return Refusal{type.name, "it covers " + std::to_string(type.footprint.height) + " by " +
+                                      std::to_string(type.footprint.width) +
+                                      " slots; expected 1 to 100 each way"};
+    if (type.volume <= Litres{0}) return Refusal{type.name, "it holds no medium"};
+    if (type.cuttings < 1 || type.cuttings > 10'000)
+        return Refusal{type.name,
+                       "it takes " + std::to_string(type.cuttings) + " cuttings; expected 1 to 10000"};
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const ContainerType& type, bool removed) {
+    for (const auto& [id, batch] : book.all<Batch>()) {
+        if (batch.containerType != type.id) continue;
+        if (removed) return Refusal{type.name, batch.code + " stands in it"};
+        for (const StayId stay : book.staysOf(id))
+            if (auto broken = checkThing(book, book.get<Stay>(stay))) return broken;
+    }
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const Medium& medium) {
+    if (auto broken = checkName(book, medium)) return broken;
+    if (medium.components.empty()) return Refusal{medium.name, "it has no components"};
+    return checkComponents(medium.name, medium.components);
+}
+
+Outcome checkThing(const HouseBook& book, const Taxon& taxon) {
+    return checkName(book, taxon);
+}
+
+Outcome checkDependents(const HouseBook& book, const Taxon& taxon, bool removed) {
+    if (!removed) return std::nullopt;
+    if (firstWith(book, &Recipe::taxon, taxon.id)) return Refusal{taxon.name, "a recipe is for it"};
+    if (const Stock* stock = firstWith(book, &Stock::taxon, taxon.id))
+        return Refusal{taxon.name, "stock " + stock->name + " is of it"};
+    if (const Target* target = firstWith(book, &Target::taxon, taxon.id))
+        return Refusal{taxon.name, "target " + target->name + " wants it"};
+    if (const Batch* batch = firstWith(book, &Batch::taxon, taxon.id))
+        return Refusal{taxon.name, "batch " + batch->code + " is of it"};
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const Recipe& recipe) {
+    const Taxon* taxon = book.find<Taxon>(recipe.taxon);
+    if (!taxon) return Refusal{"recipe", "its taxon is not in this book"};
+    const std::string place = taxon->name + ", " + woodNames[static_cast<std::size_t>(recipe.wood)];
+    if (recipe.rootZoneLow.value > recipe.rootZoneHigh.value)
+        return Refusal{place, "the root zone's lowest temperature is above its highest"};
+    if (recipe.daysToRoot.value.low < 1 || recipe.daysToRoot.value.high < recipe.daysToRoot.value.low ||
+        recipe.daysToRoot.value.high > 400)
+        return Refusal{place, "days to root must be 1 to 400, the fewest first"};
+    const IntRange take = recipe.takePercent.value;
+    if (take.low < 0 || take.high > 100 || take.low > take.high)
+        return Refusal{place, "take must be 0 to 100 %, the lowest first"};
+    if (recipe.covers.value.empty()) return Refusal{place, "it names no cover"};
+    if (recipe.cuttingsPerContainer.value < 1) return Refusal{place, "a container takes no cutting"};
+    if (recipe.weanDays.value < 0 || recipe.weanDays.value > 400 || recipe.growOnDays.value < 0 ||
+        recipe.growOnDays.value > 1000)
+        return Refusal{place, "weaning takes 0 to 400 days, growing on 0 to 1000"};
+    return checkComponents(place, recipe.medium.value);
+}
+
+Outcome checkThing(const HouseBook& book, const Stock& stock) {
+    if (auto broken = checkName(book, stock)) return broken;
+    if (auto broken = checkTaxonOf(book, stock.taxon, stock.name)) return broken;
+    if (stock.plants < 0) return Refusal{stock.name, "fewer than 0 plants"};
+    for (const Flush& flush : stock.flushes)
+        if (flush.cuttingsPerPlant < 0 || flush.regrowthDays < 1)
+            return Refusal{stock.name,
+                           "a flush yields 0 cuttings a plant or more, and grows again after a day or more"};
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Stock& stock, bool removed) {
+    if (!removed) return std::nullopt;
+    if (const Batch* batch = firstBatchWith(book, &Batch::stock, stock.id))
+        return Refusal{stock.name, "batch " + batch->code + " was taken from it"};
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const Target& target) {
+    if (auto broken = checkName(book, target)) return broken;
+    if (auto broken = checkTaxonOf(book, target.taxon, target.name)) return broken;
+    if (target.plants < 1 || target.plants > 1'000'000)
+        return Refusal{target.name, std::to_string(target.plants) + " plants; expected 1 to a million"};
+    if (target.worth < Money{0}) return Refusal{target.name, "a plant's worth is below 0"};
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Target& target, bool removed) {
+    if (!removed) return std::nullopt;
+    if (const Batch* batch = firstBatchWith(book, &Batch::target, target.id))
+        return Refusal{target.name, "batch " + batch->code + " is for it"};
+    return std::nullopt;
+}
+
+} // namespace warmbench

@@ -1,0 +1,343 @@
+#include "core/book/command.h"
+#include "core/book/query.h"
+
+#include <algorithm>
+#include <set>
+
+namespace warmbench {
+namespace {
+
+/// Builds the edits of a command on a copy of what the book would be after those before. A group's later
+/// commands see the earlier ones through it.
+class Draft {
+public:
+    explicit Draft(const HouseBook& book) : m_book(book) {}
+
+    template <class E>
+    [[nodiscard]] const E* find(IdOf<E> id) const {
+        for (auto edit = m_change.edits.rbegin(); edit != m_change.edits.rend(); ++edit)
+            if (const auto* one = std::get_if<Edit<E>>(&*edit); one && one->id() == id)
+                return one->after ? &*one->after : nullptr;
+        return m_book.find<E>(id);
+    }
+
+    /// Ids of `owned` (from the book) and of those that this draft has added, that still stand.
+    template <class E, class Matches>
+    [[nodiscard]] std::vector<E> standing(const std::set<IdOf<E>>& owned, Matches matches) const {
+        std::set<IdOf<E>> ids = owned;
+        for (const AnyEdit& edit : m_change.edits)
+            if (const auto* one = std::get_if<Edit<E>>(&edit)) ids.insert(one->id());
+        std::vector<E> found;
+        for (const IdOf<E> id : ids)
+            if (const E* thing = find<E>(id); thing && matches(*thing)) found.push_back(*thing);
+        return found;
+    }
+
+    template <class E>
+    IdOf<E> add(E thing) {
+        thing.id = nextId<E>();
+        m_change.edits.emplace_back(Edit<E>{std::nullopt, thing});
+        return thing.id;
+    }
+    template <class E>
+    void replace(const E& before, const E& after) {
+        if (before == after) return;
+        m_change.edits.emplace_back(Edit<E>{before, after});
+    }
+    template <class E>
+    void remove(const E& before) {
+        m_change.edits.emplace_back(Edit<E>{before, std::nullopt});
+    }
+
+    [[nodiscard]] const HouseBook& book() const { return m_book; }
+    [[nodiscard]] Change take() { return std::move(m_change); }
+
+private:
+    template <class E>
+    [[nodiscard]] IdOf<E> nextId() const {
+        IdOf<E> next = m_book.nextId<E>();
+        for (const AnyEdit& edit : m_change.edits)
+            if (const auto* one = std::get_if<Edit<E>>(&edit); one && one->id() >= next)
+                next = {one->id().number + 1};
+        return next;
+    }
+
+    const HouseBook& m_book;
+    Change m_change;
+};
+
+template <class E>
+Refusal missing(IdOf<E> id) {
+    return {kindName<E>.one, "there is no number " + std::to_string(id.number) +
+                                 " in this book; it may have been "
+                                 "removed meanwhile"};
+}
+
+std::vector<Stay> staysOf(const Draft& draft, BatchId batch) {
+    return draft.standing<Stay>(draft.book().staysOf(batch),
+                                [&](const Stay& stay) { return stay.batch == batch; });
+}
+
+/// Cuttings that stand in a container now, with what the draft has already taken out.
+int standingNow(const Draft& draft, const Batch& batch, int container) {
+    int count = 0;
+    for (const BatchContainer& one : batch.containers)
+        if (one.number == container) count += one.cuttings;
+    for (const Loss& loss : draft.standing<Loss>(draft.book().lossesOf(batch.id), [&](const Loss& one) {
+             return one.batch == batch.id && one.container == container;
+         }))
+        count -= loss.cuttings;
+    for (const Potting& potting :
+         draft.standing<Potting>(draft.book().pottingsOf(batch.id), [&](const Potting& one) {
+             return one.batch == batch.id && one.container == container;
+         }))
+        count -= potting.plants + potting.lost;
+    return count;
+}
+
+/// Takes containers off their slots from `day` on: stays are cut there, later ones lose those containers.
+void freeSlots(Draft& draft, BatchId batch, const std::set<int>& containers, Day day) {
+    for (const Stay& stay : staysOf(draft, batch)) {
+        if (stay.to <= day) continue;
+        Stay leaving = stay;
+        Stay remaining = stay;
+        std::erase_if(leaving.places,
+                      [&](const Place& place) { return !containers.contains(place.container); });
+        std::erase_if(remaining.places,
+                      [&](const Place& place) { return containers.contains(place.container); });
+        if (leaving.places.empty()) continue;
+        leaving.to = day;
+        const bool stood = stay.from < day;
+        if (remaining.places.empty()) {
+            if (stood)
+                draft.replace(stay, leaving);
+            else
+                draft.remove(stay);
+            continue;
+        }
+        draft.replace(stay, remaining);
+        if (stood) draft.add(leaving);
+    }
+}
+
+void endIfEmpty(Draft& draft, BatchId id) {
+    const Batch before = *draft.find<Batch>(id);
+    const bool empty =
+        std::all_of(before.containers.begin(), before.containers.end(),
+                    [&](const BatchContainer& one) { return standingNow(draft, before, one.number) == 0; });
+    if (!empty) return;
+    Batch after = before;
+    after.state = BatchState::Ended;
+    draft.replace(before, after);
+}
+
+template <class E>
+Outcome changeFor(Draft& draft, const Put<E>& put) {
+    if (const E* before = draft.find<E>(put.thing.id))
+        draft.replace(*before, put.thing);
+    else if (put.thing.id.number == 0)
+        draft.add(put.thing);
+    else
+        return missing<E>(put.thing.id);
+    return std::nullopt;
+}
+
+template <class E>
+Outcome changeFor(Draft& draft, const Remove<E>& remove) {
+    const E* before = draft.find<E>(remove.id);
+    if (!before) return missing<E>(remove.id);
+    draft.remove(E{*before});
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const AddBatch& add) {
+    Batch batch = add.batch;
+    for (std::size_t i = 0; i < batch.containers.size(); ++i)
+        if (batch.containers[i].number == 0) batch.containers[i].number = static_cast<int>(i) + 1;
+    if (batch.code.empty()) {
+        const auto sameDay =
+            draft.standing<Batch>(draft.book().batchesStruckOn(batch.strikeDay),
+                                  [&](const Batch& one) { return one.strikeDay == batch.strikeDay; });
+        for (int letter = 0; batch.code.empty(); ++letter) {
+            const std::string code = batchCode(batch.strikeDay, letter);
+            if (std::none_of(sameDay.begin(), sameDay.end(),
+                             [&](const Batch& one) { return one.code == code; }))
+                batch.code = code;
+        }
+    }
+    const BatchId id = draft.add(batch);
+    for (Stay stay : add.stays) {
+        stay.batch = id;
+        draft.add(stay);
+    }
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const StrikeBatch& strike) {
+    const Batch* found = draft.find<Batch>(strike.batch);
+    if (!found) return missing<Batch>(strike.batch);
+    const Batch before = *found;
+    if (before.state != BatchState::Planned)
+        return Refusal{before.code, "it has been struck already, on " + before.strikeDay.iso()};
+    Batch after = before;
+    after.state = BatchState::Struck;
+    const int shift = strike.day - before.strikeDay;
+    if (shift != 0) {
+        after.strikeDay = strike.day;
+        after.code = freeBatchCode(draft.book(), strike.day);
+    }
+    draft.replace(before, after);
+    if (shift == 0) return std::nullopt;
+    for (const Stay& stay : staysOf(draft, strike.batch)) {
+        Stay moved = stay;
+        moved.from = stay.from + shift;
+        moved.to = stay.to + shift;
+        draft.replace(stay, moved);
+    }
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const RemoveBatch& remove) {
+    const Batch* found = draft.find<Batch>(remove.batch);
+    if (!found) return missing<Batch>(remove.batch);
+    const Batch before = *found;
+    if (before.state != BatchState::Planned)
+        return Refusal{before.code, "it has been struck; discard it with a reason instead of removing it"};
+    for (const Stay& stay : staysOf(draft, remove.batch)) draft.remove(stay);
+    draft.remove(before);
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const DescribeBatch& describe) {
+    const Batch* found = draft.find<Batch>(describe.batch);
+    if (!found) return missing<Batch>(describe.batch);
+    const Batch before = *found;
+    Batch after = before;
+    after.target = describe.target;
+    after.note = describe.note;
+    draft.replace(before, after);
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const MoveStay& move) {
+    const Stay* found = draft.find<Stay>(move.stay);
+    if (!found) return missing<Stay>(move.stay);
+    const Stay before = *found;
+    Stay after = before;
+    after.zone = move.zone;
+    after.from = move.from;
+    after.to = move.to;
+    after.places = move.places;
+    draft.replace(before, after);
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const AddStay& add) {
+    draft.add(add.stay);
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const RemoveStay& remove) {
+    const Stay* before = draft.find<Stay>(remove.stay);
+    if (!before) return missing<Stay>(remove.stay);
+    draft.remove(Stay{*before});
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const SetMatRuns& set) {
+    if (!draft.find<Zone>(set.zone)) return missing<Zone>(set.zone);
+    if (set.to <= set.from) return Refusal{"mat", "the days end before they begin"};
+    const auto old = draft.standing<MatRun>(draft.book().matRunsOf(set.zone),
+                                            [&](const MatRun& run) { return run.zone == set.zone; });
+    for (const MatRun& run : old) {
+        if (run.to <= set.from || run.from >= set.to) continue;
+        MatRun early = run;
+        MatRun late = run;
+        early.to = set.from;
+        late.from = set.to;
+        const bool keepsEarly = run.from < set.from;
+        const bool keepsLate = run.to > set.to;
+        if (keepsEarly)
+            draft.replace(run, early);
+        else if (keepsLate)
+            draft.replace(run, late);
+        else
+            draft.remove(run);
+        if (keepsEarly && keepsLate) draft.add(late);
+    }
+    for (MatRun run : set.runs) {
+        if (run.from < set.from || run.to > set.to)
+            return Refusal{"mat", "a run from " + run.from.iso() + " to " + run.to.iso() +
+                                      " leaves the days " + set.from.iso() + " to " + set.to.iso()};
+        run.zone = set.zone;
+        draft.add(run);
+    }
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const RecordCheck& record) {
+    draft.add(record.check);
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const RemoveCheck& remove) {
+    const RootCheck* before = draft.find<RootCheck>(remove.check);
+    if (!before) return missing<RootCheck>(remove.check);
+    draft.remove(RootCheck{*before});
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const RecordLoss& record) {
+    draft.add(record.loss);
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const PotOn& potOn) {
+    const Batch* found = draft.find<Batch>(potOn.batch);
+    if (!found) return missing<Batch>(potOn.batch);
+    const Batch batch = *found;
+    if (potOn.containers.empty()) return Refusal{batch.code, "no container was named to pot on from"};
+    std::set<int> emptied;
+    for (const PottedContainer& one : potOn.containers) {
+        if (emptied.contains(one.container))
+            return Refusal{batch.code, "container " + std::to_string(one.container) + " is named twice"};
+        draft.add(Potting{{}, batch.id, one.container, potOn.day, one.plants, one.lost, potOn.note});
+        if (standingNow(draft, batch, one.container) == 0) emptied.insert(one.container);
+    }
+    freeSlots(draft, batch.id, emptied, potOn.day);
+    endIfEmpty(draft, batch.id);
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const Discard& discard) {
+    const Batch* found = draft.find<Batch>(discard.batch);
+    if (!found) return missing<Batch>(discard.batch);
+    const Batch batch = *found;
+    std::set<int> containers(discard.containers.begin(), discard.containers.end());
+    if (containers.empty())
+        for (const BatchContainer& one : batch.containers) containers.insert(one.number);
+    for (const int container : containers)
+        if (const int left = standingNow(draft, batch, container); left > 0)
+            draft.add(Loss{{}, batch.id, container, discard.day, left, discard.reason});
+    freeSlots(draft, batch.id, containers, discard.day);
+    endIfEmpty(draft, batch.id);
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const Group& group) {
+    for (const Command& command : group.commands)
+        if (auto refusal = std::visit([&](const auto& one) { return changeFor(draft, one); }, command.what))
+            return refusal;
+    return std::nullopt;
+}
+
+} // namespace
+
+Result<Change> expand(const HouseBook& book, const Command& command) {
+    Draft draft(book);
+    if (auto refusal = std::visit([&](const auto& one) { return changeFor(draft, one); }, command.what))
+        return *refusal;
+    return draft.take();
+}
+
+} // namespace warmbench

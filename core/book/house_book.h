@@ -1,0 +1,102 @@
+#pragma once
+
+#include "core/book/change.h"
+#include "core/quantity/result.h"
+
+#include <map>
+#include <set>
+#include <string_view>
+
+namespace warmbench {
+
+struct Command;
+
+/// Ids of the things that belong to another thing, such as the stays of a batch.
+template <class Owner, class Owned>
+using Belongings = std::map<Owner, std::set<Owned>>;
+
+/// The whole state of a nursery in memory. It changes only through commands and the changes that they yield;
+/// reading it is a plain query. Copying it is a deep copy.
+///
+/// Invariant: every rule of rules.h holds for every thing in it.
+class HouseBook {
+public:
+    /// A book with a nursery of default settings and nothing else.
+    HouseBook();
+
+    template <class E>
+    [[nodiscard]] const std::map<IdOf<E>, E>& all() const {
+        return std::get<std::map<IdOf<E>, E>>(m_things);
+    }
+    /// The thing, or null where there is none.
+    template <class E>
+    [[nodiscard]] const E* find(IdOf<E> id) const {
+        const auto& things = all<E>();
+        const auto found = things.find(id);
+        return found == things.end() ? nullptr : &found->second;
+    }
+    /// The thing, which must be there: for ids that the book's own invariants vouch for.
+    template <class E>
+    [[nodiscard]] const E& get(IdOf<E> id) const {
+        return all<E>().at(id);
+    }
+    /// The id that the next thing of a kind gets.
+    template <class E>
+    [[nodiscard]] IdOf<E> nextId() const {
+        const auto& things = all<E>();
+        return {things.empty() ? 1 : things.rbegin()->first.number + 1};
+    }
+    [[nodiscard]] const Nursery& nursery() const { return all<Nursery>().begin()->second; }
+
+    [[nodiscard]] const std::set<BenchId>& benchesOf(HouseId id) const { return of(m_benches, id); }
+    [[nodiscard]] const std::set<ZoneId>& zonesOf(BenchId id) const { return of(m_zones, id); }
+    [[nodiscard]] const std::set<MatRunId>& matRunsOf(ZoneId id) const { return of(m_matRuns, id); }
+    [[nodiscard]] const std::set<StayId>& staysIn(ZoneId id) const { return of(m_staysIn, id); }
+    [[nodiscard]] const std::set<StayId>& staysOf(BatchId id) const { return of(m_stays, id); }
+    [[nodiscard]] const std::set<RootCheckId>& checksOf(BatchId id) const { return of(m_checks, id); }
+    [[nodiscard]] const std::set<PottingId>& pottingsOf(BatchId id) const { return of(m_pottings, id); }
+    [[nodiscard]] const std::set<LossId>& lossesOf(BatchId id) const { return of(m_losses, id); }
+    [[nodiscard]] const std::set<BatchId>& batchesStruckOn(Day day) const { return of(m_struckOn, day); }
+
+    /// Does what the command says, whole or not at all.
+    /// Refused, with words for a propagator, where it would break a rule.
+    Result<Change> perform(const Command& command);
+    /// Does a change again, or takes one back (its inverse). Refused where the book is not in the state that
+    /// the change was made on, or where it would break a rule; nothing is changed then.
+    Outcome apply(const Change& change);
+
+    friend bool operator==(const HouseBook& a, const HouseBook& b) { return a.m_things == b.m_things; }
+
+private:
+    template <class Tuple>
+    struct ThingMaps;
+    template <class... E>
+    struct ThingMaps<std::tuple<E...>> {
+        using type = std::tuple<std::map<IdOf<E>, E>...>;
+    };
+
+    template <class Owner, class Owned>
+    static const std::set<Owned>& of(const Belongings<Owner, Owned>& belongings, Owner owner) {
+        static const std::set<Owned> none;
+        const auto found = belongings.find(owner);
+        return found == belongings.end() ? none : found->second;
+    }
+
+    void put(const AnyEdit& edit);
+    template <class E>
+    void index(const E& thing, bool present);
+    Outcome settle(const Change& change);
+
+    ThingMaps<Kinds>::type m_things;
+    Belongings<HouseId, BenchId> m_benches;
+    Belongings<BenchId, ZoneId> m_zones;
+    Belongings<ZoneId, MatRunId> m_matRuns;
+    Belongings<ZoneId, StayId> m_staysIn;
+    Belongings<BatchId, StayId> m_stays;
+    Belongings<BatchId, RootCheckId> m_checks;
+    Belongings<BatchId, PottingId> m_pottings;
+    Belongings<BatchId, LossId> m_losses;
+    Belongings<Day, BatchId> m_struckOn;
+};
+
+} // namespace warmbench

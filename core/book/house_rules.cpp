@@ -1,0 +1,183 @@
+#include "core/book/query.h"
+#include "core/book/rules.h"
+#include "core/quantity/decimal.h"
+
+#include <algorithm>
+#include <cmath>
+
+/// Rules of the nursery, its houses, benches, zones and mats.
+namespace warmbench {
+namespace {
+
+/// A house is at most so long, in millimetres: a kilometre.
+constexpr Millimetres longestSide{1'000'000};
+/// A bench or zone has at most so many rows or columns.
+constexpr int mostRows = 1000;
+
+bool sensible(Celsius temperature) {
+    return temperature >= Celsius{-500} && temperature <= Celsius{600};
+}
+
+std::string degrees(Celsius temperature) {
+    return decimal(temperature) + " °C";
+}
+
+bool overlap(const House&, const Bench& a, const Bench& b) {
+    const auto right = [](const Bench& bench) { return bench.x + bench.slot * bench.cols; };
+    const auto front = [](const Bench& bench) { return bench.y + bench.slot * bench.rows; };
+    return a.x < right(b) && b.x < right(a) && a.y < front(b) && b.y < front(a);
+}
+
+} // namespace
+
+Outcome checkThing(const HouseBook&, const Nursery& nursery) {
+    const std::string place = "nursery";
+    if (nursery.id.number != 1) return Refusal{place, "a book has one nursery, number 1"};
+    if (nursery.latitude < Latitude{-900} || nursery.latitude > Latitude{900})
+        return Refusal{place, "latitude " + decimal(nursery.latitude) + " is not between -90 and 90"};
+    if (std::abs(nursery.seasonShiftDays) > 90)
+        return Refusal{place, "seasons shifted by " + std::to_string(nursery.seasonShiftDays) +
+                                  " days; expected at most 90 either way"};
+    if (nursery.surenessPermille < 500 || nursery.surenessPermille > 999)
+        return Refusal{place, "sureness must lie between 50 and 99.9 %"};
+    for (const int cuttings : nursery.strikesByWeekday)
+        if (cuttings < 0) return Refusal{place, "hands for fewer than 0 cuttings a day"};
+    for (const Money cost :
+         {nursery.pricePerKilowattHour, nursery.scatterCost, nursery.moveCost, nursery.offIdealCost})
+        if (cost < Money{0}) return Refusal{place, "a cost is below 0"};
+    if (nursery.lateCostPermille < 0) return Refusal{place, "the cost of a late plant is below 0"};
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const HandDay& day) {
+    if (day.cuttings < 0) return Refusal{day.day.iso(), "hands for fewer than 0 cuttings"};
+    for (const auto& [id, other] : book.all<HandDay>())
+        if (id != day.id && other.day == day.day)
+            return Refusal{day.day.iso(), "the hands of this day stand twice"};
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const House& house) {
+    if (house.name.empty()) return Refusal{"house", "it needs a name"};
+    for (const auto& [id, other] : book.all<House>())
+        if (id != house.id && other.name == house.name)
+            return Refusal{house.name, "two houses have this name"};
+    for (const Millimetres side : {house.length, house.width})
+        if (side < Millimetres{500} || side > longestSide)
+            return Refusal{house.name, "a side of " + std::to_string(side.parts) +
+                                           " mm; expected half a metre to a kilometre"};
+    for (const MonthlyCelsius& year : {house.air, house.unheatedRootZone})
+        for (const Celsius month : year)
+            if (!sensible(month)) return Refusal{house.name, degrees(month) + "; expected -50 to 60 °C"};
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const House& house, bool removed) {
+    for (const BenchId id : book.benchesOf(house.id)) {
+        if (removed)
+            return Refusal{house.name,
+                           "it still has " + book.get<Bench>(id).name + " in it; remove that first"};
+        if (auto broken = checkThing(book, book.get<Bench>(id))) return broken;
+    }
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const Bench& bench) {
+    if (bench.name.empty()) return Refusal{"bench", "it needs a name"};
+    const House* house = book.find<House>(bench.house);
+    if (!house) return Refusal{bench.name, "it stands in no house of this book"};
+    if (bench.rows < 1 || bench.cols < 1 || bench.rows > mostRows || bench.cols > mostRows)
+        return Refusal{bench.name, std::to_string(bench.rows) + " rows and " + std::to_string(bench.cols) +
+                                       " columns; expected 1 to 1000 of each"};
+    if (bench.slot < Millimetres{20} || bench.slot > Millimetres{2000})
+        return Refusal{bench.name,
+                       "a slot of " + std::to_string(bench.slot.parts) + " mm; expected 20 to 2000 mm"};
+    const bool inside = bench.x >= Millimetres{0} && bench.y >= Millimetres{0} &&
+                        bench.x + bench.slot * bench.cols <= house->length &&
+                        bench.y + bench.slot * bench.rows <= house->width;
+    if (!inside) return Refusal{bench.name, "it does not fit inside " + house->name};
+    for (const BenchId id : book.benchesOf(bench.house)) {
+        const Bench& other = book.get<Bench>(id);
+        if (id == bench.id) continue;
+        if (other.name == bench.name)
+            return Refusal{bench.name, "two benches of " + house->name + " have this name"};
+        if (overlap(*house, bench, other)) return Refusal{bench.name, "it stands across " + other.name};
+    }
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Bench& bench, bool removed) {
+    for (const ZoneId id : book.zonesOf(bench.id)) {
+        if (removed)
+            return Refusal{bench.name,
+                           "it still has zone " + book.get<Zone>(id).name + "; remove that first"};
+        if (auto broken = checkThing(book, book.get<Zone>(id))) return broken;
+    }
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const Zone& zone) {
+    if (zone.name.empty()) return Refusal{"zone", "it needs a name"};
+    const Bench* bench = book.find<Bench>(zone.bench);
+    if (!bench) return Refusal{zone.name, "it lies on no bench of this book"};
+    const std::string title = bench->name + " · " + zone.name;
+    if (!zone.onBench().within(bench->rows, bench->cols)) return Refusal{title, "it leaves the bench"};
+    for (const ZoneId id : book.zonesOf(zone.bench)) {
+        const Zone& other = book.get<Zone>(id);
+        if (id == zone.id) continue;
+        if (other.name == zone.name) return Refusal{title, "two zones of this bench have this name"};
+        if (other.onBench().overlaps(zone.onBench()))
+            return Refusal{title, "it lies across zone " + other.name};
+    }
+    for (const Slot slot : zone.blocked)
+        if (slot.row < 0 || slot.col < 0 || slot.row >= zone.rows || slot.col >= zone.cols)
+            return Refusal{title, "a blocked slot lies outside it"};
+    if (std::set<Slot>(zone.blocked.begin(), zone.blocked.end()).size() != zone.blocked.size())
+        return Refusal{title, "a blocked slot is named twice"};
+    if (!zone.mat) return std::nullopt;
+    const Mat& mat = *zone.mat;
+    if (mat.rated <= Watts{0}) return Refusal{title, "its mat has no power"};
+    if (mat.loss < HeatLoss{0}) return Refusal{title, "its mat's loss of heat is below 0"};
+    if (mat.setPoints.empty()) return Refusal{title, "its mat has no set-point"};
+    for (std::size_t i = 0; i < mat.setPoints.size(); ++i) {
+        if (mat.setPoints[i] < Celsius{0} || mat.setPoints[i] > Celsius{450})
+            return Refusal{title, "a set-point of " + degrees(mat.setPoints[i]) + "; expected 0 to 45 °C"};
+        if (i > 0 && mat.setPoints[i] <= mat.setPoints[i - 1])
+            return Refusal{title, "its mat's set-points do not rise"};
+    }
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Zone& zone, bool removed) {
+    for (const StayId id : book.staysIn(zone.id)) {
+        const Stay& stay = book.get<Stay>(id);
+        if (removed)
+            return Refusal{zone.name,
+                           book.get<Batch>(stay.batch).code + " stands or has stood there; move it first"};
+        if (auto broken = checkThing(book, stay)) return broken;
+    }
+    for (const MatRunId id : book.matRunsOf(zone.id)) {
+        if (removed) return Refusal{zone.name, "its mat has runs; take them out first"};
+        if (auto broken = checkThing(book, book.get<MatRun>(id))) return broken;
+    }
+    return std::nullopt;
+}
+
+Outcome checkThing(const HouseBook& book, const MatRun& run) {
+    const Zone* zone = book.find<Zone>(run.zone);
+    if (!zone) return Refusal{"mat run", "its zone is not in this book"};
+    const std::string title = zoneTitle(book, run.zone);
+    if (!zone->mat) return Refusal{title, "it has no mat to run"};
+    if (run.to <= run.from) return Refusal{title, "a run of its mat ends before it begins"};
+    const auto& offered = zone->mat->setPoints;
+    if (std::find(offered.begin(), offered.end(), run.setPoint) == offered.end())
+        return Refusal{title, degrees(run.setPoint) + " is no set-point of its mat"};
+    for (const MatRunId id : book.matRunsOf(run.zone)) {
+        const MatRun& other = book.get<MatRun>(id);
+        if (id != run.id && other.from < run.to && run.from < other.to)
+            return Refusal{title, "its mat has two set-points on " + std::max(run.from, other.from).iso()};
+    }
+    return std::nullopt;
+}
+
+} // namespace warmbench

@@ -1,0 +1,125 @@
+#include "core/book/query.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace warmbench {
+namespace {
+
+/// A name for comparing: lower case, `×` as x, single spaces.
+std::string folded(std::string_view name) {
+    std::string text;
+    for (std::size_t i = 0; i < name.size(); ++i) {
+        const auto c = static_cast<unsigned char>(name[i]);
+        if (c == 0xC3 && i + 1 < name.size() && static_cast<unsigned char>(name[i + 1]) == 0x97) {
+            text += 'x';
+            ++i;
+        } else if (std::isspace(c)) {
+            if (!text.empty() && text.back() != ' ') text += ' ';
+        } else {
+            text += static_cast<char>(std::tolower(c));
+        }
+    }
+    while (!text.empty() && text.back() == ' ') text.pop_back();
+    return text;
+}
+
+} // namespace
+
+std::string zoneTitle(const HouseBook& book, ZoneId id) {
+    const Zone& zone = book.get<Zone>(id);
+    return book.get<Bench>(zone.bench).name + " · " + zone.name;
+}
+
+int standing(const HouseBook& book, const Batch& batch, int container, Day day) {
+    int count = 0;
+    for (const BatchContainer& one : batch.containers)
+        if (one.number == container) count += one.cuttings;
+    for (const LossId id : book.lossesOf(batch.id)) {
+        const Loss& loss = book.get<Loss>(id);
+        if (loss.container == container && loss.day <= day) count -= loss.cuttings;
+    }
+    for (const PottingId id : book.pottingsOf(batch.id)) {
+        const Potting& potting = book.get<Potting>(id);
+        if (potting.container == container && potting.day <= day) count -= potting.plants + potting.lost;
+    }
+    return count;
+}
+
+int standing(const HouseBook& book, const Batch& batch, Day day) {
+    int count = batch.cuttings();
+    for (const LossId id : book.lossesOf(batch.id))
+        if (const Loss& loss = book.get<Loss>(id); loss.day <= day) count -= loss.cuttings;
+    for (const PottingId id : book.pottingsOf(batch.id))
+        if (const Potting& potting = book.get<Potting>(id); potting.day <= day)
+            count -= potting.plants + potting.lost;
+    return count;
+}
+
+int pottedOn(const HouseBook& book, BatchId batch) {
+    int plants = 0;
+    for (const PottingId id : book.pottingsOf(batch)) plants += book.get<Potting>(id).plants;
+    return plants;
+}
+
+const Stay* stayOn(const HouseBook& book, BatchId batch, Day day) {
+    for (const StayId id : book.staysOf(batch))
+        if (const Stay& stay = book.get<Stay>(id); stay.from <= day && day < stay.to) return &stay;
+    return nullptr;
+}
+
+std::optional<Celsius> setPointOn(const HouseBook& book, ZoneId zone, Day day) {
+    for (const MatRunId id : book.matRunsOf(zone))
+        if (const MatRun& run = book.get<MatRun>(id); run.from <= day && day < run.to) return run.setPoint;
+    return std::nullopt;
+}
+
+const House& houseOf(const HouseBook& book, const Zone& zone) {
+    return book.get<House>(book.get<Bench>(zone.bench).house);
+}
+
+Celsius expectedRootZone(const HouseBook& book, const Zone& zone, Day day) {
+    const Celsius floor = onDay(houseOf(book, zone).unheatedRootZone, day);
+    const auto aimed = setPointOn(book, zone.id, day);
+    return aimed ? std::max(*aimed, floor) : floor;
+}
+
+int slotsTaken(const HouseBook& book, ZoneId zone, Day day) {
+    int taken = 0;
+    for (const StayId id : book.staysIn(zone)) {
+        const Stay& stay = book.get<Stay>(id);
+        if (stay.from > day || day >= stay.to) continue;
+        for (const Place& place : stay.places) taken += place.slots.height * place.slots.width;
+    }
+    return taken;
+}
+
+const Taxon* findTaxon(const HouseBook& book, std::string_view name) {
+    const std::string wanted = folded(name);
+    const auto isWanted = [&](const std::string& other) { return folded(other) == wanted; };
+    for (const auto& [id, taxon] : book.all<Taxon>())
+        if (isWanted(taxon.name)) return &taxon;
+    for (const auto& [id, taxon] : book.all<Taxon>())
+        if (std::any_of(taxon.synonyms.begin(), taxon.synonyms.end(), isWanted) ||
+            std::any_of(taxon.commonNames.begin(), taxon.commonNames.end(), isWanted))
+            return &taxon;
+    return nullptr;
+}
+
+const Batch* findBatch(const HouseBook& book, std::string_view code) {
+    for (const auto& [id, batch] : book.all<Batch>())
+        if (batch.code == code) return &batch;
+    return nullptr;
+}
+
+std::string freeBatchCode(const HouseBook& book, Day strikeDay) {
+    const auto& sameDay = book.batchesStruckOn(strikeDay);
+    for (int letter = 0;; ++letter) {
+        const std::string code = batchCode(strikeDay, letter);
+        if (std::none_of(sameDay.begin(), sameDay.end(),
+                         [&](BatchId id) { return book.get<Batch>(id).code == code; }))
+            return code;
+    }
+}
+
+} // namespace warmbench

@@ -1,0 +1,108 @@
+#include "core/book/command.h"
+#include "core/book/query.h"
+
+namespace warmbench {
+namespace {
+
+template <class E>
+std::string titleOf(const E& thing) {
+    if constexpr (std::is_same_v<E, HandDay>)
+        return thing.day.iso();
+    else if constexpr (std::is_same_v<E, Recipe>)
+        return std::string(woodNames[static_cast<std::size_t>(thing.wood)]) +
+               (thing.name.empty() ? "" : " " + thing.name);
+    else
+        return thing.name;
+}
+
+std::string codeOf(const HouseBook& book, BatchId id) {
+    const Batch* batch = book.find<Batch>(id);
+    return batch ? batch->code : "a batch";
+}
+
+std::string codeOfStay(const HouseBook& book, StayId id) {
+    const Stay* stay = book.find<Stay>(id);
+    return stay ? codeOf(book, stay->batch) : "a batch";
+}
+
+std::string zoneOf(const HouseBook& book, ZoneId id) {
+    return book.find<Zone>(id) ? zoneTitle(book, id) : "a zone";
+}
+
+/// `27-048-A/07`.
+std::string containerOf(const HouseBook& book, BatchId batch, int container) {
+    const std::string number = std::to_string(container);
+    return codeOf(book, batch) + "/" + (number.size() < 2 ? "0" + number : number);
+}
+
+template <class E>
+std::string say(const HouseBook&, const Put<E>& put) {
+    return (put.thing.id.number == 0 ? "Add " : "Change ") + std::string(kindName<E>.one) + " " +
+           titleOf(put.thing);
+}
+std::string say(const HouseBook&, const Put<Nursery>&) {
+    return "Change the nursery's settings";
+}
+template <class E>
+std::string say(const HouseBook& book, const Remove<E>& remove) {
+    const E* thing = book.find<E>(remove.id);
+    return "Remove " + std::string(kindName<E>.one) + (thing ? " " + titleOf(*thing) : "");
+}
+std::string say(const HouseBook& book, const AddBatch& add) {
+    const Taxon* taxon = book.find<Taxon>(add.batch.taxon);
+    return std::string(add.batch.state == BatchState::Planned ? "Plan " : "Strike ") +
+           std::to_string(add.batch.cuttings()) + " cuttings of " + (taxon ? taxon->name : "a taxon");
+}
+std::string say(const HouseBook& book, const StrikeBatch& strike) {
+    return "Strike " + codeOf(book, strike.batch);
+}
+std::string say(const HouseBook& book, const RemoveBatch& remove) {
+    return "Remove the planned batch " + codeOf(book, remove.batch);
+}
+std::string say(const HouseBook& book, const DescribeBatch& one) {
+    return "Describe " + codeOf(book, one.batch);
+}
+std::string say(const HouseBook& book, const MoveStay& move) {
+    const Stay* stay = book.find<Stay>(move.stay);
+    if (stay && stay->zone == move.zone && stay->places == move.places)
+        return "Change the days of " + codeOfStay(book, move.stay);
+    return "Move " + codeOfStay(book, move.stay) + " to " + zoneOf(book, move.zone);
+}
+std::string say(const HouseBook& book, const AddStay& add) {
+    return "Give " + codeOf(book, add.stay.batch) + " a place in " + zoneOf(book, add.stay.zone);
+}
+std::string say(const HouseBook& book, const RemoveStay& remove) {
+    return "Take " + codeOfStay(book, remove.stay) + " off its place";
+}
+std::string say(const HouseBook& book, const SetMatRuns& set) {
+    return "Set the mat of " + zoneOf(book, set.zone);
+}
+std::string say(const HouseBook& book, const RecordCheck& record) {
+    return "Record a root check of " + containerOf(book, record.check.batch, record.check.container);
+}
+std::string say(const HouseBook& book, const RemoveCheck& remove) {
+    const RootCheck* check = book.find<RootCheck>(remove.check);
+    return "Remove a root check" + (check ? " of " + containerOf(book, check->batch, check->container) : "");
+}
+std::string say(const HouseBook& book, const RecordLoss& record) {
+    return "Record a loss in " + containerOf(book, record.loss.batch, record.loss.container);
+}
+std::string say(const HouseBook& book, const PotOn& potOn) {
+    return "Pot on " + codeOf(book, potOn.batch);
+}
+std::string say(const HouseBook& book, const Discard& discard) {
+    return std::string(discard.containers.empty() ? "Discard " : "Discard containers of ") +
+           codeOf(book, discard.batch);
+}
+std::string say(const HouseBook& book, const Group& group) {
+    if (!group.label.empty()) return group.label;
+    return group.commands.empty() ? "Nothing" : words(book, group.commands.front());
+}
+
+} // namespace
+
+std::string words(const HouseBook& book, const Command& command) {
+    return std::visit([&](const auto& one) { return say(book, one); }, command.what);
+}
+
+} // namespace warmbench
