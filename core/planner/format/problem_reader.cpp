@@ -1,0 +1,90 @@
+#include "core/planner/format/problem_format.h"
+
+#include "core/exchange/file/file.h"
+#include "core/exchange/json/text.h"
+#include "core/planner/format/reading.h"
+#include "core/quantity/day.h"
+
+namespace warmbench::planner {
+namespace {
+
+using json::Pointer;
+using json::Value;
+
+void expectText(json::Reader& in, Value value, const Pointer& at, const std::string& expected) {
+    if (value.kind() != json::Kind::String || value.string() != expected)
+        in.refuse(at, "found " + json::shown(value) + ", expected " + expected);
+}
+
+void expectVersion(json::Reader& in, Value value, const Pointer& at) {
+    const std::int64_t version = in.integer(value, at);
+    if (version != 1) in.refuse(at, "found version " + json::shown(value) + ", expected 1");
+}
+
+std::string readDate(json::Reader& in, Value value, const Pointer& at) {
+    std::string date = in.name(value, at);
+    if (!Day::fromIso(date))
+        in.refuse(at, "found " + json::shown(value) + ", expected a date such as 2027-02-01");
+    return date;
+}
+
+int readHorizon(json::Reader& in, Value value, const Pointer& at) {
+    return static_cast<int>(in.integer(value, at, {.least = 1, .most = farthestDay}));
+}
+
+std::vector<std::int64_t> readCapacity(json::Reader& in, Value value, const Pointer& at) {
+    if (value.kind() != json::Kind::List) return {in.integer(value, at, {.least = 0})};
+    std::vector<std::int64_t> capacity;
+    json::Children days = in.list(value, at, 1);
+    while (const auto day = days.next()) {
+        capacity.push_back(in.integer(*day, at / days.index(), {.least = 0}));
+        if (in.failed()) break;
+    }
+    return capacity;
+}
+
+void readRoot(Reading& reading, Value value) {
+    const Pointer root;
+    json::Reader& in = reading.in;
+    Problem& problem = reading.problem;
+    const json::Fields fields =
+        in.object(value, root, {"format", "version", "start", "days", "zones", "batches"},
+                  {"stocks", "strike_capacity", "held", "scatter_cost"});
+    expectText(in, fields["format"], root / "format", "warmbench-planning-problem");
+    expectVersion(in, fields["version"], root / "version");
+    problem.start = readDate(in, fields["start"], root / "start");
+    problem.days = readHorizon(in, fields["days"], root / "days");
+    if (const auto cost = fields.find("scatter_cost"))
+        problem.scatterCost = readMoney(in, *cost, root / "scatter_cost");
+    readZones(reading, fields["zones"], root / "zones");
+    if (const auto stocks = fields.find("stocks")) readStocks(reading, *stocks, root / "stocks");
+    if (const auto capacity = fields.find("strike_capacity"))
+        problem.strikeCapacity = readCapacity(in, *capacity, root / "strike_capacity");
+    if (const auto held = fields.find("held")) readHeld(reading, *held, root / "held");
+    readBatches(reading, fields["batches"], root / "batches");
+    checkPinsTogether(reading, root / "batches");
+}
+
+} // namespace
+
+Result<Problem> readProblem(std::string_view text) {
+    if (text.size() > largestFile)
+        return Refusal{"", "found more than 256 MiB, expected a problem of at most that"};
+    const auto document = json::parse(text);
+    if (!document) return document.refusal();
+    Reading reading;
+    readRoot(reading, *document);
+    if (reading.in.failed()) return *reading.in.refusal();
+    return std::move(reading.problem);
+}
+
+Result<Problem> readProblemFile(const std::filesystem::path& path) {
+    const auto text = exchange::readFile(path, largestFile + 1);
+    if (!text) return text.refusal();
+    auto problem = readProblem(*text);
+    // Also where the pointer is empty, so that the place is always `file: pointer`.
+    if (!problem) return Refusal{path.string() + ": " + problem.refusal().place, problem.refusal().what};
+    return problem;
+}
+
+} // namespace warmbench::planner
