@@ -55,28 +55,27 @@ std::string valueText(const std::vector<MediumComponent>& medium) {
     return text;
 }
 
-std::string_view unitOf(FigureKind kind) {
+std::string withUnit(FigureKind kind, std::string value) {
     switch (kind) {
     case FigureKind::DaysToRoot:
     case FigureKind::WeanDays:
     case FigureKind::GrowOnDays:
-        return "days";
+        return value + " days";
     case FigureKind::TakePercent:
-        return "%";
+        return value + " %";
     default:
-        return "";
+        return value;
     }
 }
 
 std::vector<FigureText> figureTexts(const Recipe& recipe) {
     std::vector<FigureText> texts;
     texts.reserve(figureLabels.size());
-    visitFigures(recipe, [&texts](FigureKind kind, const auto& figure) {
-        std::string value = valueText(figure.value);
-        if (const std::string_view unit = unitOf(kind); !unit.empty()) value.append(" ").append(unit);
-        texts.push_back(
-            {kind, figureLabels[static_cast<std::size_t>(kind)], std::move(value), figure.source});
-    });
+    const auto addText = [&texts](FigureKind kind, const auto& figure) {
+        texts.push_back({kind, figureLabels[static_cast<std::size_t>(kind)],
+                         withUnit(kind, valueText(figure.value)), figure.source});
+    };
+    visitFigures(addText, recipe);
     return texts;
 }
 

@@ -4,7 +4,6 @@
 
 #include <array>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace warmbench {
@@ -63,34 +62,34 @@ inline constexpr std::array<const char*, 24> figureLabels{"season (north)",
                                                           "aftercare",
                                                           "caution"};
 
-/// Calls `visit(kind, figure)` for every figure of a recipe, in the order of FigureKind; `AnyRecipe` is
-/// Recipe or const Recipe.
-template <class AnyRecipe, class Visit>
-void visitFigures(AnyRecipe& recipe, Visit&& visit) {
-    visit(FigureKind::Season, recipe.season);
-    visit(FigureKind::CuttingLength, recipe.cuttingLength);
-    visit(FigureKind::Nodes, recipe.nodes);
-    visit(FigureKind::NodesBuried, recipe.nodesBuried);
-    visit(FigureKind::Wound, recipe.wound);
-    visit(FigureKind::TipRemoved, recipe.tipRemoved);
-    visit(FigureKind::LeafTrim, recipe.leafTrim);
-    visit(FigureKind::RootZoneLow, recipe.rootZoneLow);
-    visit(FigureKind::RootZoneIdeal, recipe.rootZoneIdeal);
-    visit(FigureKind::RootZoneHigh, recipe.rootZoneHigh);
-    visit(FigureKind::Air, recipe.air);
-    visit(FigureKind::DaysToRoot, recipe.daysToRoot);
-    visit(FigureKind::Base, recipe.base);
-    visit(FigureKind::TakePercent, recipe.takePercent);
-    visit(FigureKind::Hormone, recipe.hormone);
-    visit(FigureKind::HormoneForm, recipe.hormoneForm);
-    visit(FigureKind::Covers, recipe.covers);
-    visit(FigureKind::Medium, recipe.medium);
-    visit(FigureKind::Container, recipe.container);
-    visit(FigureKind::CuttingsPerContainer, recipe.cuttingsPerContainer);
-    visit(FigureKind::WeanDays, recipe.weanDays);
-    visit(FigureKind::GrowOnDays, recipe.growOnDays);
-    visit(FigureKind::Aftercare, recipe.aftercare);
-    visit(FigureKind::Caution, recipe.caution);
+/// Calls `visit(kind, figure...)` for every figure, in the order of FigureKind, with that figure of each of
+/// the recipes given (Recipe or const Recipe).
+template <class Visit, class... Recipes>
+void visitFigures(Visit&& visit, Recipes&... recipes) {
+    visit(FigureKind::Season, recipes.season...);
+    visit(FigureKind::CuttingLength, recipes.cuttingLength...);
+    visit(FigureKind::Nodes, recipes.nodes...);
+    visit(FigureKind::NodesBuried, recipes.nodesBuried...);
+    visit(FigureKind::Wound, recipes.wound...);
+    visit(FigureKind::TipRemoved, recipes.tipRemoved...);
+    visit(FigureKind::LeafTrim, recipes.leafTrim...);
+    visit(FigureKind::RootZoneLow, recipes.rootZoneLow...);
+    visit(FigureKind::RootZoneIdeal, recipes.rootZoneIdeal...);
+    visit(FigureKind::RootZoneHigh, recipes.rootZoneHigh...);
+    visit(FigureKind::Air, recipes.air...);
+    visit(FigureKind::DaysToRoot, recipes.daysToRoot...);
+    visit(FigureKind::Base, recipes.base...);
+    visit(FigureKind::TakePercent, recipes.takePercent...);
+    visit(FigureKind::Hormone, recipes.hormone...);
+    visit(FigureKind::HormoneForm, recipes.hormoneForm...);
+    visit(FigureKind::Covers, recipes.covers...);
+    visit(FigureKind::Medium, recipes.medium...);
+    visit(FigureKind::Container, recipes.container...);
+    visit(FigureKind::CuttingsPerContainer, recipes.cuttingsPerContainer...);
+    visit(FigureKind::WeanDays, recipes.weanDays...);
+    visit(FigureKind::GrowOnDays, recipes.growOnDays...);
+    visit(FigureKind::Aftercare, recipes.aftercare...);
+    visit(FigureKind::Caution, recipes.caution...);
 }
 
 /// A figure in words, with its unit: temperatures in °C, lengths in centimetres, seasons as `07-20 to 09-15`.
@@ -113,8 +112,8 @@ struct FigureText {
 [[nodiscard]] std::string valueText(const std::vector<Cover>& covers);
 [[nodiscard]] std::string valueText(const std::vector<MediumComponent>& medium);
 
-/// `days`, `%` or nothing: what is written after a figure that is a count or a range.
-[[nodiscard]] std::string_view unitOf(FigureKind kind);
+/// A value in words with the `days` or `%` that its kind asks for.
+[[nodiscard]] std::string withUnit(FigureKind kind, std::string value);
 
 /// All figures of a recipe, in the order of FigureKind.
 [[nodiscard]] std::vector<FigureText> figureTexts(const Recipe& recipe);
