@@ -1,0 +1,145 @@
+#include "core/planner/search/ruin.h"
+
+#include <algorithm>
+#include <cstdlib>
+
+namespace warmbench::planner::search {
+
+Ruin::Ruin(const Model& model)
+    : m_model(&model), m_chosen(model.batches.size(), 0), m_byStock(model.problem->stocks.size()) {
+    for (std::size_t b = 0; b < model.problem->batches.size(); ++b)
+        if (const auto& stock = model.problem->batches[b].stock; stock)
+            m_byStock[at(*stock)].push_back(static_cast<int>(b));
+}
+
+void Ruin::add(int batch, std::vector<int>& batches) {
+    if (m_chosen[at(batch)] == m_call) return;
+    m_chosen[at(batch)] = m_call;
+    batches.push_back(batch);
+}
+
+void Ruin::choose(const State& state, int size, Random& random, std::vector<int>& batches) {
+    ++m_call;
+    batches.clear();
+    const int count = static_cast<int>(m_model->batches.size());
+    const int seed = random.below(count);
+    switch (random.below(8)) {
+    case 0:
+        for (int i = 0; i < size; ++i) add(random.below(count), batches);
+        break;
+    case 1:
+    case 2:
+        addAlike(state, seed, size, random, batches);
+        break;
+    case 3:
+        if (const auto& stock = m_model->problem->batches[at(seed)].stock; stock) {
+            const std::vector<int>& sharing = m_byStock[at(*stock)];
+            for (int i = 0; i < size; ++i) add(sharing[at(random.below(static_cast<int>(sharing.size())))], batches);
+        } else {
+            addAlike(state, seed, size, random, batches);
+        }
+        break;
+    case 4:
+    case 5:
+        addRun(state, seed, size, random, batches);
+        break;
+    default:
+        makeRoom(state, seed, random, batches);
+    }
+    if (static_cast<int>(batches.size()) < size && random.onceIn(2))
+        addAlike(state, seed, size - static_cast<int>(batches.size()), random, batches);
+    addLeftOut(state, size, random, batches);
+}
+
+void Ruin::addStaysIn(const State& state, int zone, int from, int to, int size, Random& random,
+                      std::vector<int>& batches) {
+    m_stays = state.staysIn(zone);
+    const int start = m_stays.empty() ? 0 : random.below(static_cast<int>(m_stays.size()));
+    for (std::size_t i = 0; i < m_stays.size() && size > 0; ++i) {
+        const int stay = m_stays[(i + at(start)) % m_stays.size()];
+        const Stand& stand = state.stand(stay);
+        if (stand.to <= from || stand.from >= to) continue;
+        add(m_model->batchOfStay[at(stay)], batches);
+        --size;
+    }
+}
+
+void Ruin::addAlike(const State& state, int seed, int size, Random& random, std::vector<int>& batches) {
+    add(seed, batches);
+    // Others near it in zone and time, zone by zone among those that would take its first or its last stay.
+    const BatchModel& batch = m_model->batches[at(seed)];
+    const StayModel& stay = batch.stays[at(random.below(static_cast<int>(batch.stays.size())))];
+    if (stay.options.empty()) return;
+    const int spread = 1 + random.below(12);
+    const int middle = stay.firstStart + random.below(stay.lastStart - stay.firstStart + 1) + 5;
+    for (int tries = 0; tries < 4 && static_cast<int>(batches.size()) < size; ++tries) {
+        const StayOption& option = stay.options[at(random.below(static_cast<int>(stay.options.size())))];
+        const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
+        addStaysIn(state, zones[at(random.below(static_cast<int>(zones.size())))], middle - spread, middle + spread,
+                   size - static_cast<int>(batches.size()), random, batches);
+    }
+}
+
+void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches) {
+    // Rather for one that is left out.
+    const int count = static_cast<int>(m_model->batches.size());
+    for (int tries = 0; tries < 16 && state.isPlaced(seed); ++tries) seed = random.below(count);
+    add(seed, batches);
+    const BatchModel& batch = m_model->batches[at(seed)];
+    int day = batch.strikeFirst;
+    if (batch.strikeLast < day) return;
+    day += random.below(batch.strikeLast - day + 1);
+    for (const StayModel& stay : batch.stays) {
+        const StayOption& option = stay.options[at(random.below(static_cast<int>(stay.options.size())))];
+        const StayTerms& terms = stay.terms(option, day);
+        if (terms.length == 0) return;
+        const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
+        const int zone = zones[at(random.below(static_cast<int>(zones.size())))];
+        // What is in the way: another state, or as much as takes the slots that it needs.
+        const std::vector<int>& stays = state.staysIn(zone);
+        const int start = stays.empty() ? 0 : random.below(static_cast<int>(stays.size()));
+        int lacking = 0;
+        for (int d = day; d < std::min(day + terms.length, m_model->days); ++d)
+            lacking = std::max(lacking, batch.slots - state.freeSlots(zone, d));
+        for (std::size_t i = 0; i < stays.size(); ++i) {
+            const int other = stays[(i + at(start)) % stays.size()];
+            const Stand& stand = state.stand(other);
+            if (stand.to <= day || stand.from >= day + terms.length) continue;
+            const int owner = m_model->batchOfStay[at(other)];
+            if (stand.state == option.state && lacking <= 0) continue;
+            if (stand.state == option.state) lacking -= m_model->batches[at(owner)].slots;
+            add(owner, batches);
+        }
+        day += terms.length;
+    }
+}
+
+void Ruin::addRun(const State& state, int seed, int size, Random& random, std::vector<int>& batches) {
+    const int count = static_cast<int>(m_model->batches.size());
+    for (int tries = 0; tries < 16 && !state.isPlaced(seed); ++tries) seed = random.below(count);
+    if (!state.isPlaced(seed)) return add(seed, batches);
+    const std::vector<Stand>& stands = state.plan(seed).stands;
+    const Stand& stand = stands[random.onceIn(2) ? 0 : at(random.below(static_cast<int>(stands.size())))];
+    const int wider = random.below(8);
+    add(seed, batches);
+    addStaysIn(state, stand.zone, stand.from - wider, stand.to + wider, size + 4, random, batches);
+    if (!random.onceIn(3)) return;
+    const std::vector<int>& zones = m_model->classes[at(m_model->zones[at(stand.zone)].zoneClass)].zones;
+    addStaysIn(state, zones[at(random.below(static_cast<int>(zones.size())))], stand.from - wider, stand.to + wider,
+               size + 4, random, batches);
+}
+
+void Ruin::addLeftOut(const State& state, int size, Random& random, std::vector<int>& batches) {
+    const int count = static_cast<int>(m_model->batches.size());
+    const int start = random.below(count);
+    const int looks = std::min(count, 64);
+    for (int i = 0; i < looks && size > 0; ++i) {
+        const int batch = (start + i) % count;
+        if (state.isPlaced(batch) || m_chosen[at(batch)] == m_call) continue;
+        if (m_model->batches[at(batch)].strikeLast < m_model->batches[at(batch)].strikeFirst) continue;
+        add(batch, batches);
+        --size;
+    }
+}
+
+} // namespace warmbench::planner::search

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "core/planner/search/random.h"
+#include "core/planner/search/state.h"
+
+#include <vector>
+
+namespace warmbench::planner::search {
+
+/// Chooses what to take out of a state and place anew: batches that stand in each other's way. Holds the
+/// working memory.
+class Ruin {
+public:
+    explicit Ruin(const Model& model);
+
+    /// Fills `batches` with distinct batches, placed or not, about `size` of them.
+    void choose(const State& state, int size, Random& random, std::vector<int>& batches);
+
+private:
+    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
+    void add(int batch, std::vector<int>& batches);
+    void addStaysIn(const State& state, int zone, int from, int to, int size, Random& random,
+                    std::vector<int>& batches);
+    void addAlike(const State& state, int seed, int size, Random& random, std::vector<int>& batches);
+    void makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches);
+    void addRun(const State& state, int seed, int size, Random& random, std::vector<int>& batches);
+    void addLeftOut(const State& state, int size, Random& random, std::vector<int>& batches);
+
+    const Model* m_model;
+    std::vector<unsigned> m_chosen; ///< by batch, the call in which it was chosen last
+    unsigned m_call = 0;
+    std::vector<int> m_stays;
+    std::vector<std::vector<int>> m_byStock;
+};
+
+} // namespace warmbench::planner::search

@@ -1,0 +1,86 @@
+#pragma once
+
+#include "core/planner/packing/occupancy.h"
+#include "core/planner/search/model.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace warmbench::planner::search {
+
+/// Where one stay stands. Beyond the horizon it takes no slots, and the state of the last day goes on.
+struct Stand {
+    int zone = 0;
+    int state = off;
+    int from = 0;
+    int to = 0; ///< first day after
+};
+
+/// A whole way of placing one batch.
+struct Plan {
+    int batch = -1;
+    int strike = -1; ///< below 0: left out
+    std::int64_t direct = 0; ///< off ideal, late, moves and scatter
+    std::vector<Stand> stands;
+    std::vector<SlotRect> slots; ///< of each stay in turn, in zones that are `placed`; else empty
+};
+
+/// A plan of the house that keeps all rules, changed batch by batch. Zones that are not `placed` are counted
+/// only: single slots can always be given out where the count of each day suffices. Nothing here
+/// allocates once every batch has been placed before.
+class State {
+public:
+    explicit State(const Model& model);
+
+    [[nodiscard]] const Model& model() const { return *m_model; }
+    [[nodiscard]] std::int64_t cost() const { return m_cost; }
+    [[nodiscard]] bool isPlaced(int batch) const { return m_plans[at(batch)].strike >= 0; }
+    [[nodiscard]] const Plan& plan(int batch) const { return m_plans[at(batch)]; }
+    /// Indices of the stays that stand in the zone, among all stays.
+    [[nodiscard]] const std::vector<int>& staysIn(int zone) const { return m_staysIn[at(zone)]; }
+    [[nodiscard]] const Stand& stand(int stay) const;
+    [[nodiscard]] const packing::Occupancy& occupancy(int zone) const { return m_occupancy[at(zone)]; }
+    /// Index of the zone's choice for what is held there.
+    [[nodiscard]] int heldChoice(int zone) const { return m_heldChoice[at(zone)]; }
+    [[nodiscard]] int freeSlots(int zone, int day) const { return m_free[cell(zone, day)]; }
+    /// The state that something asks of the zone on a day of the horizon, or `idle`.
+    [[nodiscard]] int stateOn(int zone, int day) const { return m_state[cell(zone, day)]; }
+    static constexpr int idle = -2;
+
+    /// Hands and stock allow striking the batch, which is not placed, on a day.
+    [[nodiscard]] bool canStrike(int batch, int day) const;
+    /// What its mat costs more when a stay is added, or `never` where there are no slots or another state.
+    [[nodiscard]] std::int64_t matCost(int zone, int state, int from, int to, int slots) const;
+
+    /// Places a batch that is not placed; the plan must fit.
+    void place(const Plan& plan);
+    void remove(int batch);
+    /// Another choice for what is held in the zone; nothing else may ask for another state on its days.
+    void chooseHeld(int zone, int choice);
+
+private:
+    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
+    [[nodiscard]] std::size_t cell(int zone, int day) const { return at(zone) * at(m_model->days) + at(day); }
+    void strike(int batch, int day, std::int64_t cuttings);
+    void demand(int zone, int state, int from, int to, int slots);
+    void release(int zone, int state, int from, int to, int slots);
+    void standHeld(int zone, bool standing);
+    /// Days on which a stay asks for its state: within the horizon, the last day at least.
+    [[nodiscard]] int demandFrom(int from) const { return from < m_model->days ? from : m_model->days - 1; }
+    [[nodiscard]] int demandTo(int to) const { return to < m_model->days ? to : m_model->days; }
+
+    const Model* m_model;
+    std::int64_t m_cost = 0;
+    std::vector<Plan> m_plans;
+    std::vector<int> m_free;          ///< by zone and day
+    std::vector<std::int16_t> m_state; ///< by zone and day
+    std::vector<int> m_demands;       ///< by zone and day, how many ask for the state
+    std::vector<std::vector<int>> m_staysIn;
+    std::vector<int> m_heldChoice;
+    std::vector<packing::Occupancy> m_occupancy; ///< of zones that are `placed`
+    std::vector<std::int64_t> m_hands;           ///< left, by day
+    std::vector<std::vector<std::int64_t>> m_left; ///< by stock and day: cuttings left for striking on that day
+    std::vector<std::vector<std::int64_t>> m_used; ///< by stock and day: struck up to that day
+};
+
+} // namespace warmbench::planner::search

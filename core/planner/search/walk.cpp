@@ -1,0 +1,140 @@
+#include "core/planner/search/walk.h"
+
+#include <algorithm>
+
+namespace warmbench::planner::search {
+
+Walk::Walk(const Model& model, std::uint64_t seed)
+    : m_model(&model), m_random(seed), m_state(model), m_inserter(model), m_ruin(model),
+      m_bestCost(m_state.cost()), m_best(model.batches.size()), m_bestHeld(model.zones.size(), 0),
+      m_isTouched(model.batches.size(), 0) {
+    m_order.resize(model.batches.size());
+}
+
+void Walk::touch(int batch) {
+    if (m_isTouched[at(batch)]) return;
+    m_isTouched[at(batch)] = 1;
+    m_touched.push_back(batch);
+}
+
+void Walk::saveBest() {
+    for (const int batch : m_touched) {
+        m_best[at(batch)] = m_state.plan(batch);
+        m_isTouched[at(batch)] = 0;
+    }
+    m_touched.clear();
+    for (std::size_t zone = 0; zone < m_bestHeld.size(); ++zone)
+        m_bestHeld[zone] = m_state.heldChoice(static_cast<int>(zone));
+    m_atBest = false;
+}
+
+const std::vector<Plan>& Walk::best() {
+    if (m_atBest) {
+        saveBest();
+        m_atBest = true;
+    }
+    return m_best;
+}
+
+void Walk::orderForPlacing(std::vector<int>& batches) {
+    const int kind = m_random.below(6);
+    for (const int batch : batches) {
+        const BatchModel& made = m_model->batches[at(batch)];
+        const std::int64_t chance = static_cast<std::int64_t>(m_random.next() >> 34);
+        std::int64_t key = chance;
+        if (kind == 1 || kind == 2) key = -std::int64_t{made.slots} * (1 << 10) + (chance & 4095);
+        if (kind == 3) key = -made.value * (512 + (chance & 511)) / 512;
+        if (kind == 4) key = -made.value * (512 + (chance & 511)) / std::max(1, made.slots);
+        if (kind == 5) key = std::int64_t{made.strikeLast} * 1024 + (chance & 4095);
+        if (made.pinned) key = std::numeric_limits<std::int64_t>::min() + (chance & 1023);
+        m_order[at(batch)] = key;
+    }
+    std::sort(batches.begin(), batches.end(), [&](int a, int b) {
+        return m_order[at(a)] != m_order[at(b)] ? m_order[at(a)] < m_order[at(b)] : a < b;
+    });
+}
+
+void Walk::takeOut(const std::vector<int>& batches) {
+    if (m_before.size() < batches.size()) m_before.resize(batches.size());
+    for (std::size_t i = 0; i < batches.size(); ++i) {
+        m_before[i] = m_state.plan(batches[i]);
+        if (m_before[i].strike >= 0) m_state.remove(batches[i]);
+    }
+}
+
+void Walk::placeAnew(const std::vector<int>& batches, const Taste& taste) {
+    for (const int batch : batches)
+        if (m_inserter.best(m_state, batch, taste, m_random, m_plan) != never) m_state.place(m_plan);
+}
+
+void Walk::undo() {
+    for (const int batch : m_batches)
+        if (m_state.isPlaced(batch)) m_state.remove(batch);
+    if (m_heldZone >= 0) m_state.chooseHeld(m_heldZone, m_heldBefore);
+    for (std::size_t i = 0; i < m_batches.size(); ++i)
+        if (m_before[i].strike >= 0) m_state.place(m_before[i]);
+}
+
+void Walk::rechooseHeld() {
+    // One zone with held things and a choice; its early stays go.
+    const int zone = m_random.below(static_cast<int>(m_model->zones.size()));
+    const std::vector<HeldChoice>& choices = m_model->zones[at(zone)].heldChoices;
+    if (choices.size() < 2) return;
+    const int choice = m_random.below(static_cast<int>(choices.size()));
+    const int before = m_state.heldChoice(zone);
+    if (choice == before) return;
+    const int days = std::max(choices[at(choice)].days, choices[at(before)].days);
+    for (const int stay : m_state.staysIn(zone)) {
+        const int batch = m_model->batchOfStay[at(stay)];
+        const Stand& stand = m_state.stand(stay);
+        if (std::min(stand.from, m_model->days - 1) < days &&
+            std::find(m_batches.begin(), m_batches.end(), batch) == m_batches.end())
+            m_batches.push_back(batch);
+    }
+    m_heldZone = zone;
+    m_heldBefore = before;
+    takeOut(m_batches);
+    m_state.chooseHeld(zone, choice);
+}
+
+void Walk::round(std::int64_t heat) {
+    const std::int64_t before = m_state.cost();
+    if (m_atBest) saveBest();
+    const int most = std::clamp(static_cast<int>(m_model->batches.size()) / 3, 2, 10);
+    m_heldZone = -1;
+    m_ruin.choose(m_state, 1 + m_random.below(most), m_random, m_batches);
+    if (m_random.onceIn(8)) rechooseHeld();
+    if (m_heldZone < 0) takeOut(m_batches);
+    const std::vector<int> order = m_batches;
+    std::vector<int> placing = m_batches;
+    orderForPlacing(placing);
+    Taste taste;
+    taste.matWeight = m_random.onceIn(2) ? 16 : m_random.below(17);
+    taste.blink = m_random.onceIn(3) ? 0 : 30;
+    taste.zonesTried = 16;
+    placeAnew(placing, taste);
+    const std::int64_t after = m_state.cost();
+    if (after > before + ((heat * m_random.exponential()) >> 10)) return undo();
+    for (const int batch : m_batches) touch(batch);
+    if (after < m_bestCost) {
+        m_bestCost = after;
+        m_atBest = true;
+    }
+}
+
+void Walk::restart(const std::vector<Plan>& plans, const std::vector<int>& held) {
+    for (int batch = 0; batch < static_cast<int>(m_model->batches.size()); ++batch)
+        if (m_state.isPlaced(batch)) m_state.remove(batch);
+    for (int zone = 0; zone < static_cast<int>(held.size()); ++zone)
+        if (m_state.heldChoice(zone) != held[at(zone)]) m_state.chooseHeld(zone, held[at(zone)]);
+    for (const Plan& plan : plans) {
+        if (plan.strike >= 0) m_state.place(plan);
+    }
+    for (int batch = 0; batch < static_cast<int>(m_model->batches.size()); ++batch) touch(batch);
+    if (m_state.cost() < m_bestCost) {
+        m_bestCost = m_state.cost();
+        m_atBest = true;
+    }
+}
+
+} // namespace warmbench::planner::search

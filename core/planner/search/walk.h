@@ -1,0 +1,81 @@
+#pragma once
+
+#include "core/planner/search/insertion.h"
+#include "core/planner/search/random.h"
+#include "core/planner/search/ruin.h"
+#include "core/planner/search/state.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace warmbench::planner::search {
+
+/// One stream of search: takes a few batches out, places them anew, and goes on from there when that is
+/// cheaper or dearer by no more than chance allows at the heat of the moment (simulated annealing on ruin and
+/// recreate, Schrimpf and others 2000).
+class Walk {
+public:
+    Walk(const Model& model, std::uint64_t seed);
+
+    /// Places every batch that can be placed, one after the other. Ends early, with a valid plan, once `stopped` says so.
+    template <class Stopped>
+    void construct(Stopped stopped);
+    /// One round of search at a heat in thousandths.
+    void round(std::int64_t heat);
+
+    [[nodiscard]] std::int64_t cost() const { return m_state.cost(); }
+    [[nodiscard]] const State& state() const { return m_state; }
+    [[nodiscard]] std::int64_t bestCost() const { return m_bestCost; }
+    /// The best plans so far, by batch.
+    [[nodiscard]] const std::vector<Plan>& best();
+    [[nodiscard]] const std::vector<int>& bestHeld() const { return m_bestHeld; }
+    /// Goes on from these plans.
+    void restart(const std::vector<Plan>& plans, const std::vector<int>& held);
+
+private:
+    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
+    void orderForPlacing(std::vector<int>& batches);
+    void takeOut(const std::vector<int>& batches);
+    void placeAnew(const std::vector<int>& batches, const Taste& taste);
+    void undo();
+    void rechooseHeld();
+    void saveBest();
+    void touch(int batch);
+
+    const Model* m_model;
+    Random m_random;
+    State m_state;
+    Inserter m_inserter;
+    Ruin m_ruin;
+    std::vector<int> m_batches;
+    std::vector<Plan> m_before; ///< plans of what was taken out, in the order of m_batches
+    std::vector<std::int64_t> m_order;
+    int m_heldZone = -1; ///< zone whose held choice this round changed, and what it was
+    int m_heldBefore = 0;
+    Plan m_plan;
+    std::int64_t m_bestCost = 0;
+    bool m_atBest = false; ///< the state is the best, not yet saved
+    std::vector<Plan> m_best;
+    std::vector<int> m_bestHeld;
+    std::vector<int> m_touched; ///< batches changed since the best was saved
+    std::vector<char> m_isTouched;
+};
+
+template <class Stopped>
+void Walk::construct(Stopped stopped) {
+    m_batches.clear();
+    for (int batch = 0; batch < static_cast<int>(m_model->batches.size()); ++batch)
+        if (!m_state.isPlaced(batch)) m_batches.push_back(batch);
+    orderForPlacing(m_batches);
+    const Taste taste{8, 0, 64};
+    for (const int batch : m_batches) {
+        if (stopped()) break;
+        if (m_inserter.best(m_state, batch, taste, m_random, m_plan) == never) continue;
+        m_state.place(m_plan);
+        touch(batch);
+    }
+    m_bestCost = m_state.cost();
+    m_atBest = true;
+}
+
+} // namespace warmbench::planner::search
