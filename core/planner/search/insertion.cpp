@@ -49,7 +49,8 @@ Inserter::Inserter(const Model& model) : m_model(&model) {
     for (const BatchModel& batch : model.batches)
         for (std::size_t k = 0; k < batch.stays.size(); ++k) {
             const StayModel& stay = batch.stays[k];
-            m_rest[k].resize(std::max(m_rest[k].size(), at(std::max(0, stay.lastStart - stay.firstStart + 1))));
+            m_rest[k].resize(
+                std::max(m_rest[k].size(), at(std::max(0, stay.lastStart - stay.firstStart + 1))));
         }
 }
 
@@ -122,9 +123,9 @@ void Inserter::tryStands(int stay, int day, Rest& found) {
             if (after == never || least + after >= found.cost) {
                 // Only a stay that keeps the zone of this one could still be cheaper.
                 const StayModel& next = m_batch->stays[at(stay) + 1];
-                const bool mayStay = std::any_of(next.options.begin(), next.options.end(), [&](const StayOption& o) {
-                    return o.zoneClass == option.zoneClass;
-                });
+                const bool mayStay =
+                    std::any_of(next.options.begin(), next.options.end(),
+                                [&](const StayOption& o) { return o.zoneClass == option.zoneClass; });
                 if (!mayStay) continue;
             }
         }
@@ -150,7 +151,8 @@ void Inserter::tryStands(int stay, int day, Rest& found) {
     }
 }
 
-void Inserter::tryZone(int stay, const StayOption& option, int zone, const StayTerms& terms, int day, Rest& found) {
+void Inserter::tryZone(int stay, const StayOption& option, int zone, const StayTerms& terms, int day,
+                       Rest& found) {
     const Stand stand{zone, option.state, day, day + terms.length};
     const std::int64_t mat = matCost(zone, option.state, stand.from, stand.to);
     if (terms.offIdeal + mat >= found.cost) return;
@@ -253,7 +255,8 @@ bool Inserter::placeSlots(Plan& plan) {
                     return false;
                 }
             }
-            std::copy(m_slots.begin(), m_slots.end(), plan.slots.begin() + static_cast<std::ptrdiff_t>(k * containers));
+            std::copy(m_slots.begin(), m_slots.end(),
+                      plan.slots.begin() + static_cast<std::ptrdiff_t>(k * containers));
             m_before = m_slots;
         }
         zoneBefore = stand.zone;

@@ -11,8 +11,8 @@ namespace warmbench::planner::search {
 
 /// How an insertion looks at its choices.
 struct Taste {
-    int matWeight = 16;   ///< of mat costs, in sixteenths: less looks ahead to batches that will share the mat
-    int blink = 0;        ///< once in so many a zone is overlooked; 0: never
+    int matWeight = 16; ///< of mat costs, in sixteenths: less looks ahead to batches that will share the mat
+    int blink = 0;      ///< once in so many a zone is overlooked; 0: never
     int zonesTried = 256; ///< of one class at most, from a random one on
 };
 
@@ -22,8 +22,8 @@ class Inserter {
 public:
     explicit Inserter(const Model& model);
 
-    /// Fills `plan` with the cheapest way found and returns its whole cost, mats at their weight; `never` when there is
-    /// none that costs at most what leaving the batch out costs.
+    /// Fills `plan` with the cheapest way found and returns its whole cost, mats at their weight; `never`
+    /// when there is none that costs at most what leaving the batch out costs.
     std::int64_t best(const State& state, int batch, const Taste& taste, Random& random, Plan& plan);
 
 private:
@@ -47,7 +47,8 @@ private:
     void tryZone(int stay, const StayOption& option, int zone, const StayTerms& terms, int day, Rest& found);
     [[nodiscard]] std::int64_t matCost(int zone, int state, int from, int to) const;
     [[nodiscard]] bool isBarred(int zone, int from, int to) const;
-    /// What comes after `stay`, which stands at `stand`: the rest of the stays, in another place or in the same.
+    /// What comes after `stay`, which stands at `stand`: the rest of the stays, in another place or in the
+    /// same.
     std::int64_t following(int stay, const Stand& stand);
     /// `stay` in the zone of the stay before it, `before`; `next` is its stand.
     std::int64_t staying(int stay, const Stand& before, Stand& next);

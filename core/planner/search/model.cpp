@@ -13,7 +13,9 @@ constexpr std::int64_t thousandths = 10;
 /// More than all else together can cost, and small enough to be added some millions of times.
 constexpr std::int64_t pinnedValue = 1'000'000'000'000;
 
-std::size_t index(int i) { return static_cast<std::size_t>(i); }
+std::size_t index(int i) {
+    return static_cast<std::size_t>(i);
+}
 
 bool suits(std::int64_t low, std::int64_t high, const Zone& zone, int state, int from, int to) {
     for (int day = from; day < to; ++day) {
@@ -42,7 +44,8 @@ bool steadyAt(const Zone& zone, int state) {
 }
 
 void classify(Model& model) {
-    using Key = std::tuple<Cover, std::vector<std::int64_t>, bool, std::vector<std::pair<std::int64_t, std::int64_t>>>;
+    using Key = std::tuple<Cover, std::vector<std::int64_t>, bool,
+                           std::vector<std::pair<std::int64_t, std::int64_t>>>;
     std::map<Key, int> known;
     for (std::size_t z = 0; z < model.problem->zones.size(); ++z) {
         const Zone& zone = model.problem->zones[z];
@@ -53,7 +56,8 @@ void classify(Model& model) {
         if (isNew) {
             ZoneClass made;
             made.hasMat = zone.hasMat;
-            for (const SetPoint& point : zone.setPoints) made.matCost.push_back(point.costPerDay * thousandths);
+            for (const SetPoint& point : zone.setPoints)
+                made.matCost.push_back(point.costPerDay * thousandths);
             model.classes.push_back(made);
         }
         ZoneModel& place = model.zones[z];
@@ -71,7 +75,8 @@ void addHeld(Model& model) {
     for (std::size_t z = 0; z < problem.zones.size(); ++z) {
         ZoneModel& place = model.zones[z];
         const Zone& zone = problem.zones[z];
-        for (int state = off; !place.held.empty() && state < static_cast<int>(zone.setPoints.size()); ++state) {
+        for (int state = off; !place.held.empty() && state < static_cast<int>(zone.setPoints.size());
+             ++state) {
             HeldChoice choice;
             choice.state = state;
             for (const int h : place.held) {
@@ -161,7 +166,8 @@ BatchModel batchOf(const Model& model, const Batch& batch) {
 } // namespace
 
 Model::Model(const Problem& source)
-    : problem(&source), days(source.days), scatterCost(source.scatterCost * thousandths), zones(source.zones.size()) {
+    : problem(&source), days(source.days), scatterCost(source.scatterCost * thousandths),
+      zones(source.zones.size()) {
     classify(*this);
     addHeld(*this);
     for (const Batch& batch : source.batches) {
@@ -170,6 +176,7 @@ Model::Model(const Problem& source)
         made.firstSlot = placeCount;
         stayCount += static_cast<int>(batch.stays.size());
         if (made.slots > 0) placeCount += static_cast<int>(batch.stays.size()) * batch.containers;
+        if (!made.pinned) worth += made.value;
         batchOfStay.insert(batchOfStay.end(), batch.stays.size(), static_cast<int>(batches.size()));
         anyPlaced = anyPlaced || !made.single;
         if (batch.pin && !batch.pin->slots.empty()) zones[index(*batch.pin->zone)].placed = true;
@@ -179,7 +186,8 @@ Model::Model(const Problem& source)
     anyPlaced = std::any_of(zones.begin(), zones.end(), [](const ZoneModel& zone) { return zone.placed; });
     hands.assign(index(days), never);
     if (!source.strikeCapacity.empty())
-        for (int day = 0; day < days; ++day) hands[index(day)] = source.strikeCapacity[index(day) % source.strikeCapacity.size()];
+        for (int day = 0; day < days; ++day)
+            hands[index(day)] = source.strikeCapacity[index(day) % source.strikeCapacity.size()];
     for (const Stock& stock : source.stocks) {
         std::vector<std::int64_t> total(index(days), 0);
         for (const StockStep& step : stock.steps)
@@ -192,7 +200,8 @@ bool Model::fitsGrid(int batch, int zone) const {
     const Batch& wanted = problem->batches[index(batch)];
     const Zone& grid = problem->zones[index(zone)];
     const auto [height, width] = wanted.footprint;
-    return (height <= grid.rows && width <= grid.cols) || (wanted.turn && width <= grid.rows && height <= grid.cols);
+    return (height <= grid.rows && width <= grid.cols) ||
+           (wanted.turn && width <= grid.rows && height <= grid.cols);
 }
 
 } // namespace warmbench::planner::search

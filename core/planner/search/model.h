@@ -89,9 +89,10 @@ struct Model {
     const Problem* problem;
     int days = 0;
     int stayCount = 0;
-    int placeCount = 0;       ///< containers of all stays
-    bool anyPlaced = false;   ///< some zone is `placed`
+    int placeCount = 0;     ///< containers of all stays
+    bool anyPlaced = false; ///< some zone is `placed`
     std::int64_t scatterCost = 0;
+    std::int64_t worth = 0; ///< value of all batches that are not pinned
     std::vector<ZoneClass> classes;
     std::vector<ZoneModel> zones;
     std::vector<BatchModel> batches;

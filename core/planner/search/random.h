@@ -32,7 +32,8 @@ public:
         const std::uint64_t bits = next() | 1U;
         const int zeros = std::countl_zero(bits);
         const std::uint64_t fraction = zeros >= 63 ? 0 : ((bits << (zeros + 1)) >> 54);
-        return ((static_cast<std::int64_t>(zeros + 1) * 1024 - static_cast<std::int64_t>(fraction)) * 710) >> 10;
+        return ((static_cast<std::int64_t>(zeros + 1) * 1024 - static_cast<std::int64_t>(fraction)) * 710) >>
+               10;
     }
 
 private:

@@ -34,7 +34,8 @@ void Ruin::choose(const State& state, int size, Random& random, std::vector<int>
     case 3:
         if (const auto& stock = m_model->problem->batches[at(seed)].stock; stock) {
             const std::vector<int>& sharing = m_byStock[at(*stock)];
-            for (int i = 0; i < size; ++i) add(sharing[at(random.below(static_cast<int>(sharing.size())))], batches);
+            for (int i = 0; i < size; ++i)
+                add(sharing[at(random.below(static_cast<int>(sharing.size())))], batches);
         } else {
             addAlike(state, seed, size, random, batches);
         }
@@ -75,8 +76,8 @@ void Ruin::addAlike(const State& state, int seed, int size, Random& random, std:
     for (int tries = 0; tries < 4 && static_cast<int>(batches.size()) < size; ++tries) {
         const StayOption& option = stay.options[at(random.below(static_cast<int>(stay.options.size())))];
         const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
-        addStaysIn(state, zones[at(random.below(static_cast<int>(zones.size())))], middle - spread, middle + spread,
-                   size - static_cast<int>(batches.size()), random, batches);
+        addStaysIn(state, zones[at(random.below(static_cast<int>(zones.size())))], middle - spread,
+                   middle + spread, size - static_cast<int>(batches.size()), random, batches);
     }
 }
 
@@ -125,8 +126,8 @@ void Ruin::addRun(const State& state, int seed, int size, Random& random, std::v
     addStaysIn(state, stand.zone, stand.from - wider, stand.to + wider, size + 4, random, batches);
     if (!random.onceIn(3)) return;
     const std::vector<int>& zones = m_model->classes[at(m_model->zones[at(stand.zone)].zoneClass)].zones;
-    addStaysIn(state, zones[at(random.below(static_cast<int>(zones.size())))], stand.from - wider, stand.to + wider,
-               size + 4, random, batches);
+    addStaysIn(state, zones[at(random.below(static_cast<int>(zones.size())))], stand.from - wider,
+               stand.to + wider, size + 4, random, batches);
 }
 
 void Ruin::addLeftOut(const State& state, int size, Random& random, std::vector<int>& batches) {

@@ -12,11 +12,13 @@ State::State(const Model& model)
     for (const BatchModel& batch : model.batches) m_cost += batch.value;
     for (const auto& stock : model.yield) m_used.emplace_back(stock.size(), 0);
     for (auto& left : m_left)
-        for (int day = model.days - 2; day >= 0; --day) left[at(day)] = std::min(left[at(day)], left[at(day + 1)]);
+        for (int day = model.days - 2; day >= 0; --day)
+            left[at(day)] = std::min(left[at(day)], left[at(day + 1)]);
     for (int zone = 0; zone < static_cast<int>(model.zones.size()); ++zone) {
         const ZoneModel& place = model.zones[at(zone)];
         std::fill_n(m_free.begin() + static_cast<std::ptrdiff_t>(cell(zone, 0)), model.days, place.slots);
-        if (place.placed) m_occupancy[at(zone)] = packing::Occupancy(model.problem->zones[at(zone)], model.days);
+        if (place.placed)
+            m_occupancy[at(zone)] = packing::Occupancy(model.problem->zones[at(zone)], model.days);
         if (!place.held.empty()) standHeld(zone, true);
     }
 }
@@ -44,8 +46,10 @@ std::int64_t State::matCost(int zone, int state, int from, int to, int slots) co
     const std::int16_t* states = m_state.data() + cell(zone, 0);
     int newDays = 0;
     for (int day = demandFrom(from); day < end; ++day) {
-        if (states[day] == idle) ++newDays;
-        else if (states[day] != state) return never;
+        if (states[day] == idle)
+            ++newDays;
+        else if (states[day] != state)
+            return never;
     }
     return newDays * kind.costAt(state);
 }
@@ -60,7 +64,8 @@ void State::place(const Plan& plan) {
         demand(stand.zone, stand.state, stand.from, stand.to, batch.slots);
         m_staysIn[at(stand.zone)].push_back(batch.firstStay + static_cast<int>(k));
         if (m_model->zones[at(stand.zone)].placed)
-            m_occupancy[at(stand.zone)].occupy({plan.slots.data() + k * containers, containers}, stand.from, stand.to);
+            m_occupancy[at(stand.zone)].occupy({plan.slots.data() + k * containers, containers}, stand.from,
+                                               stand.to);
     }
     m_plans[at(plan.batch)] = plan;
 }
@@ -130,15 +135,19 @@ void State::release(int zone, int state, int from, int to, int slots) {
 void State::standHeld(int zone, bool standing) {
     const ZoneModel& place = m_model->zones[at(zone)];
     const HeldChoice& choice = place.heldChoices[at(m_heldChoice[at(zone)])];
-    if (standing) demand(zone, choice.state, 0, choice.days, 0);
-    else release(zone, choice.state, 0, choice.days, 0);
+    if (standing)
+        demand(zone, choice.state, 0, choice.days, 0);
+    else
+        release(zone, choice.state, 0, choice.days, 0);
     for (int day = 0; day < choice.days; ++day)
         m_free[cell(zone, day)] += standing ? -choice.slotsByDay[at(day)] : choice.slotsByDay[at(day)];
     if (!place.placed) return;
     for (std::size_t i = 0; i < place.held.size(); ++i) {
         const std::vector<SlotRect>& slots = m_model->problem->held[at(place.held[i])].slots;
-        if (standing) m_occupancy[at(zone)].occupy(slots, 0, choice.until[i]);
-        else m_occupancy[at(zone)].release(slots, 0, choice.until[i]);
+        if (standing)
+            m_occupancy[at(zone)].occupy(slots, 0, choice.until[i]);
+        else
+            m_occupancy[at(zone)].release(slots, 0, choice.until[i]);
     }
 }
 

@@ -19,7 +19,7 @@ struct Stand {
 /// A whole way of placing one batch.
 struct Plan {
     int batch = -1;
-    int strike = -1; ///< below 0: left out
+    int strike = -1;         ///< below 0: left out
     std::int64_t direct = 0; ///< off ideal, late, moves and scatter
     std::vector<Stand> stands;
     std::vector<SlotRect> slots; ///< of each stay in turn, in zones that are `placed`; else empty
@@ -72,14 +72,15 @@ private:
     const Model* m_model;
     std::int64_t m_cost = 0;
     std::vector<Plan> m_plans;
-    std::vector<int> m_free;          ///< by zone and day
+    std::vector<int> m_free;           ///< by zone and day
     std::vector<std::int16_t> m_state; ///< by zone and day
-    std::vector<int> m_demands;       ///< by zone and day, how many ask for the state
+    std::vector<int> m_demands;        ///< by zone and day, how many ask for the state
     std::vector<std::vector<int>> m_staysIn;
     std::vector<int> m_heldChoice;
     std::vector<packing::Occupancy> m_occupancy; ///< of zones that are `placed`
     std::vector<std::int64_t> m_hands;           ///< left, by day
-    std::vector<std::vector<std::int64_t>> m_left; ///< by stock and day: cuttings left for striking on that day
+    std::vector<std::vector<std::int64_t>>
+        m_left; ///< by stock and day: cuttings left for striking on that day
     std::vector<std::vector<std::int64_t>> m_used; ///< by stock and day: struck up to that day
 };
 

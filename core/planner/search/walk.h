@@ -17,7 +17,8 @@ class Walk {
 public:
     Walk(const Model& model, std::uint64_t seed);
 
-    /// Places every batch that can be placed, one after the other. Ends early, with a valid plan, once `stopped` says so.
+    /// Places every batch that can be placed, one after the other. Ends early, with a valid plan, once
+    /// `stopped` says so.
     template <class Stopped>
     void construct(Stopped stopped);
     /// One round of search at a heat in thousandths.

@@ -1,0 +1,191 @@
+#include "core/planner/planner.h"
+
+#include "core/planner/bound/bound.h"
+#include "core/planner/bound/cost_step.h"
+#include "core/planner/bound/share_bound.h"
+#include "core/planner/bound/zone_kinds.h"
+#include "core/planner/search/stream.h"
+
+#include <algorithm>
+#include <atomic>
+#include <chrono>
+#include <memory>
+#include <mutex>
+#include <thread>
+
+namespace warmbench::planner {
+
+namespace {
+
+using search::Stream;
+
+/// What held and pinned things rule out by themselves.
+Outcome impossible(const search::Model& model) {
+    const Problem& problem = *model.problem;
+    for (std::size_t z = 0; z < model.zones.size(); ++z)
+        if (!model.zones[z].held.empty() && model.zones[z].heldChoices.empty())
+            return Refusal{problem.zones[z].id,
+                           "no set-point, nor off, suits all that is held there together"};
+    for (std::size_t b = 0; b < model.batches.size(); ++b)
+        if (model.batches[b].pinned && model.batches[b].strikeLast < model.batches[b].strikeFirst)
+            return Refusal{problem.batches[b].id, "cannot be placed as pinned: no zone and day suit it"};
+    return {};
+}
+
+/// A pinned batch that the answer leaves out.
+Outcome brokenPin(const Problem& problem, const Answer& answer) {
+    for (const UnplacedBatch& unplaced : answer.unplaced)
+        if (problem.batches[static_cast<std::size_t>(unplaced.batch)].pin)
+            return Refusal{problem.batches[static_cast<std::size_t>(unplaced.batch)].id,
+                           "cannot be placed as pinned together with the other pinned and held batches"};
+    return {};
+}
+
+/// One call of `solve`.
+class Run {
+public:
+    Run(const Problem& problem, const Options& options, std::stop_token stop)
+        : m_problem(problem), m_options(options), m_stop(std::move(stop)), m_model(problem) {}
+
+    Result<Solved> solve() {
+        if (const Outcome refusal = impossible(m_model)) return *refusal;
+        for (int i = 0; i < streamCount; ++i)
+            m_streams.push_back(
+                std::make_unique<Stream>(m_model, m_options.seed * streamCount + static_cast<unsigned>(i)));
+        if (m_options.rounds)
+            searchByRounds(*m_options.rounds);
+        else
+            searchByTime();
+        const Stream& best = *bestStream();
+        if (const Outcome refusal = brokenPin(m_problem, best.answer())) return *refusal;
+        Solved solved;
+        solved.answer = best.answer();
+        for (UnplacedBatch& unplaced : solved.answer.unplaced)
+            unplaced.reason = "no slots, day and set-point were found that cost less than leaving it out";
+        solved.answer.bound = std::min(m_bound.load(), solved.answer.cost.total());
+        solved.rounds = rounds();
+        solved.ending = proven()                  ? Ending::Proven
+                        : m_stop.stop_requested() ? Ending::Stopped
+                        : m_options.rounds        ? Ending::RoundsUp
+                                                  : Ending::TimeUp;
+        return solved;
+    }
+
+private:
+    static constexpr int streamCount = 2;
+    static constexpr int exchanges = 16;     ///< times at which streams by rounds look at each other
+    static constexpr std::int64_t step = 16; ///< rounds between two looks at the clock
+
+    [[nodiscard]] double elapsed() const {
+        return std::chrono::duration<double>(std::chrono::steady_clock::now() - m_begin).count();
+    }
+    [[nodiscard]] std::int64_t total() const { return bestStream()->total(); }
+    [[nodiscard]] bool proven() const { return m_bound >= m_total; }
+    [[nodiscard]] const Stream* bestStream() const {
+        return std::min_element(m_streams.begin(), m_streams.end(),
+                                [](const auto& a, const auto& b) { return a->total() < b->total(); })
+            ->get();
+    }
+    [[nodiscard]] std::int64_t rounds() const {
+        std::int64_t sum = 0;
+        for (const auto& stream : m_streams) sum += stream->rounds();
+        return sum;
+    }
+
+    void report() {
+        if (m_options.progress) m_options.progress({elapsed(), m_total, m_bound, m_rounds});
+    }
+
+    void searchByRounds(std::int64_t rounds) {
+        const search::Stopped stopped = [&] { return m_stop.stop_requested(); };
+        m_bound = roundedUp(shareBound(m_problem, zoneKinds(m_problem), m_stop), costStep(m_problem));
+        onAll([&](Stream& stream) { stream.begin(stopped); });
+        for (std::int64_t done = 0, part = 1; part <= exchanges; ++part) {
+            const std::int64_t until = rounds * part / exchanges;
+            const double progress = static_cast<double>(part - 1) / exchanges;
+            onAll([&](Stream& stream) { stream.run(until - done, progress, stopped); });
+            done = until;
+            const Stream* best = bestStream();
+            m_total = best->total();
+            m_rounds = this->rounds();
+            report();
+            if (stopped() || proven()) break;
+            for (const auto& stream : m_streams)
+                if (part % 4 == 0 && stream.get() != best && stream->total() > best->total())
+                    stream->adopt(*best);
+        }
+        onAll([&](Stream& stream) { stream.finish(stopped); });
+        m_total = total();
+    }
+
+    /// Runs a piece of work on every stream, on as many threads as are allowed.
+    template <class Work>
+    void onAll(Work work) {
+        if (m_options.threads < 2) {
+            for (const auto& stream : m_streams) work(*stream);
+            return;
+        }
+        std::vector<std::jthread> threads;
+        for (const auto& stream : m_streams) threads.emplace_back([&] { work(*stream); });
+    }
+
+    void searchByTime() {
+        if (m_options.threads < 2) {
+            m_bound = roundedUp(shareBound(m_problem, zoneKinds(m_problem), m_stop), costStep(m_problem));
+            searchUntilTime(*m_streams[0]);
+            return;
+        }
+        std::stop_source ended;
+        const std::stop_callback passOn(m_stop, [&] { ended.request_stop(); });
+        std::jthread second([&] {
+            improveBound(
+                m_problem, {}, [&] { return m_total.load(); }, [&](std::int64_t bound) { m_bound = bound; },
+                ended.get_token());
+            searchUntilTime(*m_streams[1]);
+        });
+        searchUntilTime(*m_streams[0]);
+        ended.request_stop();
+    }
+
+    void searchUntilTime(Stream& stream) {
+        const search::Stopped stopped = [&] {
+            return m_stop.stop_requested() || proven() || elapsed() >= m_options.seconds;
+        };
+        if (stopped() && &stream != m_streams[0].get()) return;
+        stream.begin(stopped);
+        publish(stream, step);
+        while (!stopped()) {
+            stream.run(step, std::min(1.0, elapsed() / m_options.seconds), stopped);
+            publish(stream, step);
+        }
+        stream.finish(stopped);
+        publish(stream, 0);
+    }
+
+    void publish(const Stream& stream, std::int64_t newRounds) {
+        m_rounds += newRounds;
+        if (stream.total() >= m_total && &stream != m_streams[0].get()) return;
+        const std::lock_guard lock(m_reporting);
+        m_total = std::min(m_total.load(), stream.total());
+        report();
+    }
+
+    const std::chrono::steady_clock::time_point m_begin = std::chrono::steady_clock::now();
+    const Problem& m_problem;
+    const Options& m_options;
+    std::stop_token m_stop;
+    search::Model m_model;
+    std::vector<std::unique_ptr<Stream>> m_streams;
+    std::mutex m_reporting;
+    std::atomic<std::int64_t> m_total = std::numeric_limits<std::int64_t>::max(); ///< of the best answer
+    std::atomic<std::int64_t> m_bound = 0;
+    std::atomic<std::int64_t> m_rounds = 0;
+};
+
+} // namespace
+
+Result<Solved> solve(const Problem& problem, const Options& options, std::stop_token stop) {
+    return Run(problem, options, std::move(stop)).solve();
+}
+
+} // namespace warmbench::planner

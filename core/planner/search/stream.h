@@ -1,0 +1,52 @@
+#pragma once
+
+#include "core/planner/search/assembly.h"
+#include "core/planner/search/walk.h"
+
+#include <cstdint>
+#include <functional>
+#include <vector>
+
+namespace warmbench::planner::search {
+
+/// Asked often; true ends the work soon.
+using Stopped = std::function<bool()>;
+
+/// One independent stream of search from a first plan on: walks, cools, gives slots to what it finds, and
+/// keeps the best plan whose slots are given.
+class Stream {
+public:
+    Stream(const Model& model, std::uint64_t seed);
+
+    /// Makes the first plan and gives it slots; soon ended by `stopped`, with a plan all the same.
+    void begin(const Stopped& stopped);
+    /// Up to `rounds` rounds at the heat that belongs to `progress`, 0 at the beginning to 1 at the end of a
+    /// cooling.
+    void run(std::int64_t rounds, double progress, const Stopped& stopped);
+    /// Gives slots to the last that was found, with more care.
+    void finish(const Stopped& stopped);
+    /// Goes on from the best plan of another stream.
+    void adopt(const Stream& other);
+
+    /// Total of the best plan with slots, `never` where there is none.
+    [[nodiscard]] std::int64_t total() const { return m_total; }
+    [[nodiscard]] std::int64_t rounds() const { return m_rounds; }
+    /// The answer of that total, without reasons and bound.
+    [[nodiscard]] const Answer& answer() const { return m_answer; }
+
+private:
+    void pack(long rounds, const Stopped& stopped);
+
+    const Model* m_model;
+    Walk m_walk;
+    Assembly m_assembly;
+    int m_block; ///< rounds between two looks at slots
+    std::int64_t m_rounds = 0;
+    std::int64_t m_total = never;
+    std::int64_t m_lastPacked = never; ///< cost before packing of what was packed last
+    Answer m_answer;
+    std::vector<Plan> m_plans;
+    std::vector<int> m_held;
+};
+
+} // namespace warmbench::planner::search
