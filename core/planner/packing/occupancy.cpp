@@ -63,6 +63,21 @@ void Occupancy::change(std::span<const SlotRect> containers, int from, int to, b
     for (int day = first; day < last; ++day) m_free[static_cast<std::size_t>(day)] += taken ? -slots : slots;
 }
 
+Occupancy Occupancy::condensed(std::span<const int> cuts) const {
+    Occupancy out;
+    out.m_days = std::max(0, static_cast<int>(cuts.size()) - 1);
+    out.m_capacity = m_capacity;
+    out.m_blocked = m_blocked;
+    Cells free;
+    for (std::size_t day = 0; day + 1 < cuts.size(); ++day) {
+        freeOver(cuts[day], cuts[day + 1], free);
+        out.m_free.push_back(free.count());
+        for (int word = 0; word < free.words(); ++word)
+            out.m_taken.push_back(~free.data()[word] & ~m_blocked.data()[word]);
+    }
+    return out;
+}
+
 void Occupancy::occupy(std::span<const SlotRect> containers, int from, int to) {
     change(containers, from, to, true);
 }

@@ -39,6 +39,10 @@ public:
     void occupy(std::span<const SlotRect> containers, int from, int to);
     void release(std::span<const SlotRect> containers, int from, int to);
 
+    /// The same zone with days put together: day i of the result is taken where anything stands on any of the
+    /// days [cuts[i], cuts[i + 1]). `cuts` increases and lies in 0 .. `days()`.
+    [[nodiscard]] Occupancy condensed(std::span<const int> cuts) const;
+
     friend bool operator==(const Occupancy&, const Occupancy&) = default;
 
 private:

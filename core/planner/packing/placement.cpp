@@ -1,6 +1,6 @@
 #include "core/planner/packing/placement.h"
 
-#include "core/planner/packing/alike.h"
+#include "core/planner/packing/plate.h"
 
 #include <algorithm>
 
@@ -32,12 +32,11 @@ void around(const SlotRect& rect, Visit visit) {
 bool Placer::place(const Occupancy& zone, const Stay& stay, std::vector<SlotRect>& slots) {
     if (keepPreferred(zone, stay, slots)) return true;
     look(zone, stay);
-    const bool turns = stay.turn && stay.footprint.height != stay.footprint.width;
-    for (const int variant : {0, 1, 2}) {
-        grow(stay, Turns::AsGiven, variant);
-        if (!turns) continue;
-        grow(stay, Turns::Turned, variant);
-        grow(stay, Turns::Either, variant);
+    for (const Lean lean : {Lean::None, Lean::Left, Lean::Right}) {
+        grow(stay, 0, m_wayCount, lean);
+        if (m_wayCount == 1) continue;
+        grow(stay, 0, 1, lean);
+        grow(stay, 1, 2, lean);
     }
     if (m_best.empty() && !pack(stay)) return false;
     slots = m_best;
@@ -47,8 +46,7 @@ bool Placer::place(const Occupancy& zone, const Stay& stay, std::vector<SlotRect
 bool Placer::placeQuickly(const Occupancy& zone, const Stay& stay, std::vector<SlotRect>& slots) {
     if (keepPreferred(zone, stay, slots)) return true;
     look(zone, stay);
-    const bool turns = stay.turn && stay.footprint.height != stay.footprint.width;
-    grow(stay, turns ? Turns::Either : Turns::AsGiven, 0);
+    grow(stay, 0, m_wayCount, Lean::Left);
     if (m_best.empty() && !pack(stay)) return false;
     slots = m_best;
     return true;
@@ -67,43 +65,82 @@ void Placer::look(const Occupancy& zone, const Stay& stay) {
     zone.freeOver(stay.from, stay.to, m_free);
     zone.freeOnDay(stay.from - 1, m_before);
     zone.freeOnDay(stay.to, m_after);
-    m_best.clear();
-}
-
-void Placer::grow(const Stay& stay, Turns turns, int variant) {
     m_open = m_free;
     m_mine = m_free;
     m_mine.clear();
+    m_best.clear();
+    m_wayCount = 0;
+    addWay(stay.footprint);
+    if (stay.turn && stay.footprint.height != stay.footprint.width)
+        addWay({stay.footprint.width, stay.footprint.height});
+}
+
+void Placer::addWay(const Footprint& footprint) {
+    Way& way = m_ways[m_wayCount++];
+    way.footprint = footprint;
+    m_free.corners(footprint, way.fits);
+    way.worth.resize(static_cast<std::size_t>(m_free.size()));
+    for (int slot = way.fits.next(0); slot < way.fits.size(); slot = way.fits.next(slot + 1))
+        way.worth[static_cast<std::size_t>(slot)] =
+            worth({slot / m_free.cols(), slot % m_free.cols(), footprint.height, footprint.width});
+}
+
+/// Puts one container after the other where it is worth most, in the ways [firstWay, lastWay).
+void Placer::grow(const Stay& stay, std::size_t firstWay, std::size_t lastWay, Lean lean) {
+    m_open = m_free;
+    m_mine.clear();
     m_placed.clear();
-    const Footprint turned{stay.footprint.width, stay.footprint.height};
+    for (std::size_t way = firstWay; way < lastWay; ++way) {
+        m_ways[way].fitsNow = m_ways[way].fits;
+        m_ways[way].worthNow = m_ways[way].worth;
+    }
     for (int count = 0; count < stay.containers; ++count) {
-        m_bestWorth = -1;
-        bool found = false;
-        if (turns != Turns::Turned) found = addBest(stay.footprint, variant);
-        if (turns != Turns::AsGiven) found = addBest(turned, variant) || found;
-        if (!found) return;
-        m_open.remove(m_bestRect);
-        m_mine.add(m_bestRect);
-        m_placed.push_back(m_bestRect);
+        if (!findBest(firstWay, lastWay, lean)) return;
+        stand(m_bestRect, firstWay, lastWay);
     }
     keepBetter();
 }
 
-bool Placer::addBest(Footprint footprint, int variant) {
-    m_open.corners(footprint, m_corners);
-    bool found = false;
-    for (int slot = m_corners.next(0); slot < m_corners.size(); slot = m_corners.next(slot + 1)) {
-        const SlotRect rect{slot / m_open.cols(), slot % m_open.cols(), footprint.height, footprint.width};
-        const int value = worth(rect, variant);
-        if (value <= m_bestWorth) continue;
-        m_bestWorth = value;
-        m_bestRect = rect;
-        found = true;
+bool Placer::findBest(std::size_t firstWay, std::size_t lastWay, Lean lean) {
+    int best = -1;
+    for (std::size_t at = firstWay; at < lastWay; ++at) {
+        const Way& way = m_ways[at];
+        const int cols = way.fitsNow.cols();
+        for (int slot = way.fitsNow.next(0); slot < way.fitsNow.size(); slot = way.fitsNow.next(slot + 1)) {
+            int value = way.worthNow[static_cast<std::size_t>(slot)];
+            if (lean == Lean::Left) value += (cols - slot % cols) * sideContact;
+            if (lean == Lean::Right) value += slot % cols * sideContact;
+            if (value <= best) continue;
+            best = value;
+            m_bestRect = {slot / cols, slot % cols, way.footprint.height, way.footprint.width};
+        }
     }
-    return found;
+    return best >= 0;
 }
 
-int Placer::worth(const SlotRect& rect, int variant) const {
+void Placer::stand(const SlotRect& rect, std::size_t firstWay, std::size_t lastWay) {
+    m_open.remove(rect);
+    m_mine.add(rect);
+    m_placed.push_back(rect);
+    for (std::size_t at = firstWay; at < lastWay; ++at) {
+        Way& way = m_ways[at];
+        const Footprint& shape = way.footprint;
+        for (int row = std::max(0, rect.row - shape.height);
+             row <= std::min(m_open.rows() - shape.height, rect.row + rect.height); ++row)
+            for (int col = std::max(0, rect.col - shape.width);
+                 col <= std::min(m_open.cols() - shape.width, rect.col + rect.width); ++col) {
+                const int slot = row * m_open.cols() + col;
+                const SlotRect other{row, col, shape.height, shape.width};
+                if (!way.fitsNow.has(slot)) continue;
+                if (other.overlaps(rect))
+                    way.fitsNow.remove(slot);
+                else
+                    way.worthNow[static_cast<std::size_t>(slot)] = worth(other);
+            }
+    }
+}
+
+int Placer::worth(const SlotRect& rect) const {
     int value = 0;
     bool own = false;
     around(rect, [&](int row, int col) {
@@ -115,8 +152,6 @@ int Placer::worth(const SlotRect& rect, int variant) const {
     for (int row = rect.row; row < rect.row + rect.height; ++row)
         for (int col = rect.col; col < rect.col + rect.width; ++col)
             value += (m_before.has(row, col) ? 0 : timeContact) + (m_after.has(row, col) ? 0 : timeContact);
-    if (variant == 1) value += (m_open.cols() - rect.col) * sideContact; // from the left end of the bench
-    if (variant == 2) value += rect.col * sideContact;                   // from the right end
     return value + rect.row * 32 / m_open.rows();
 }
 
@@ -143,7 +178,10 @@ void Placer::keepBetter() {
 }
 
 bool Placer::pack(const Stay& stay) {
-    return packAlike(m_free, stay.containers, stay.footprint, stay.turn, packSteps, m_best) == Alike::Packed;
+    const Pieces pieces{stay.footprint, stay.turn, stay.containers};
+    if (packPlate(m_free, {&pieces, 1}, packSteps, m_packed) != Verdict::Packed) return false;
+    m_best = m_packed.front();
+    return true;
 }
 
 } // namespace warmbench::planner::packing

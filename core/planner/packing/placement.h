@@ -2,6 +2,7 @@
 
 #include "core/planner/packing/occupancy.h"
 
+#include <array>
 #include <span>
 #include <vector>
 
@@ -31,14 +32,25 @@ public:
     [[nodiscard]] bool placeQuickly(const Occupancy& zone, const Stay& stay, std::vector<SlotRect>& slots);
 
 private:
-    enum class Turns : std::uint8_t { AsGiven, Turned, Either };
+    /// One way to turn the containers of a stay, and what each of their places is worth.
+    struct Way {
+        Footprint footprint;
+        Cells fits;             ///< first corners on what is free
+        std::vector<int> worth; ///< by first corner
+        Cells fitsNow;          ///< the same beside what has been placed of the stay
+        std::vector<int> worthNow;
+    };
+    /// Where a stay would begin, all else being equal.
+    enum class Lean : std::uint8_t { None, Left, Right };
 
     [[nodiscard]] bool keepPreferred(const Occupancy& zone, const Stay& stay,
                                      std::vector<SlotRect>& slots) const;
     void look(const Occupancy& zone, const Stay& stay);
-    void grow(const Stay& stay, Turns turns, int variant);
-    [[nodiscard]] bool addBest(Footprint footprint, int variant);
-    [[nodiscard]] int worth(const SlotRect& rect, int variant) const;
+    void addWay(const Footprint& footprint);
+    void grow(const Stay& stay, std::size_t firstWay, std::size_t lastWay, Lean lean);
+    [[nodiscard]] bool findBest(std::size_t firstWay, std::size_t lastWay, Lean lean);
+    void stand(const SlotRect& rect, std::size_t firstWay, std::size_t lastWay);
+    [[nodiscard]] int worth(const SlotRect& rect) const;
     [[nodiscard]] int exposure() const;
     void keepBetter();
     [[nodiscard]] bool pack(const Stay& stay);
@@ -48,11 +60,12 @@ private:
     Cells m_mine;   ///< what this stay has taken
     Cells m_before; ///< free on the day before the stay
     Cells m_after;  ///< free on the day after it
-    Cells m_corners;
+    std::array<Way, 2> m_ways;
+    std::size_t m_wayCount = 0;
     SlotRect m_bestRect;
-    int m_bestWorth = 0;
     std::vector<SlotRect> m_placed;
     std::vector<SlotRect> m_best;
+    std::vector<std::vector<SlotRect>> m_packed;
     long m_bestScore = 0;
 };
 

@@ -1,109 +1,189 @@
 #include "core/planner/packing/refill.h"
 
+#include "core/planner/packing/exact.h"
 #include "core/planner/packing/placement.h"
+#include "core/planner/packing/refill_greedy.h"
+#include "core/planner/packing/repack.h"
+#include "core/planner/packing/segments.h"
+#include "core/planner/packing/value_bound.h"
 
 #include <algorithm>
-#include <numeric>
-#include <random>
 
 namespace warmbench::planner::packing {
 
 namespace {
 
-/// Greedy choices in orders that change a little from round to round.
-class Rounds {
-public:
-    Rounds(const Occupancy& zone, std::span<const Candidate> candidates)
-        : m_zone(zone), m_candidates(candidates), m_slots(candidates.size()) {
-        m_order.resize(candidates.size());
-        std::iota(m_order.begin(), m_order.end(), std::size_t{0});
-        std::sort(m_order.begin(), m_order.end(), [&](std::size_t a, std::size_t b) {
-            return std::pair{-density(a), a} < std::pair{-density(b), b};
-        });
-    }
+constexpr long greedyRounds = 100;
+constexpr long packRounds = 12;   ///< of repacking, when one more container is not placed beside the others
+constexpr long exactSteps = 2000; ///< nodes, when that has not helped either
+constexpr long plateSteps = 1000000; ///< the same where all stand on the same days
 
-    Refill run(const RefillLimits& limits, const std::stop_token& stop) {
-        std::minstd_rand random(static_cast<std::minstd_rand::result_type>(limits.seed % 2147483646 + 1));
-        m_best.slots.resize(m_candidates.size());
-        m_bestOrder = m_order;
-        const std::int64_t all = most();
-        while (m_best.steps < limits.steps && !stop.stop_requested()) {
-            round();
-            if (m_best.value >= all) break;
-            m_order = m_bestOrder;
-            for (int swaps = 0; swaps < 2; ++swaps)
-                std::swap(m_order[random() % m_order.size()], m_order[random() % m_order.size()]);
+bool alike(const Candidate& a, const Candidate& b) {
+    return a.choice < 0 && b.choice < 0 && a.from == b.from && a.to == b.to && a.containers == b.containers &&
+           a.footprint == b.footprint && (a.turn == b.turn || a.footprint.height == a.footprint.width) &&
+           a.value == b.value;
+}
+
+std::vector<Group> grouped(std::span<const Candidate> candidates) {
+    std::vector<Group> groups;
+    for (std::size_t index = 0; index < candidates.size(); ++index) {
+        const Candidate& one = candidates[index];
+        const auto same = std::find_if(groups.begin(), groups.end(), [&](const Group& group) {
+            const Candidate& first = group.options.front();
+            return alike(one, first) || (one.choice >= 0 && one.choice == first.choice);
+        });
+        if (same == groups.end()) {
+            groups.push_back({{one}, {index}, 1});
+            continue;
         }
-        m_best.proven = m_best.value >= all || all <= limits.atLeast;
+        same->members.push_back(index);
+        if (one.choice < 0)
+            ++same->count;
+        else
+            same->options.push_back(one);
+    }
+    const auto density = [](const Group& group) {
+        double best = 0;
+        for (const Candidate& one : group.options)
+            best = std::max(best,
+                            static_cast<double>(one.value) / (1.0 * one.containers * one.footprint.height *
+                                                              one.footprint.width * (one.to - one.from + 1)));
+        return best;
+    };
+    std::stable_sort(groups.begin(), groups.end(),
+                     [&](const Group& a, const Group& b) { return density(a) > density(b); });
+    return groups;
+}
+
+/// Depth-first over the groups: one more of a group, or on to the next. Every choice is packed as it is made,
+/// so that what cannot stand together is left at once.
+class Tree {
+public:
+    Tree(const Occupancy& zone, std::span<const Candidate> candidates, const RefillLimits& limits,
+         const std::stop_token& stop)
+        : m_zone(zone), m_candidates(candidates), m_groups(grouped(candidates)), m_bound(zone, m_groups),
+          m_limit(limits.steps), m_seed(limits.seed), m_stop(stop), m_depths(candidates.size() + 1) {}
+
+    Refill run(Refill start, std::int64_t atLeast) {
+        m_best = std::move(start);
+        m_floor = std::max(m_best.value, atLeast);
+        m_depths[0].taken = m_zone;
+        m_proven = true;
+        visit(0, 0, 0, 0);
+        m_best.proven = m_proven;
+        m_best.steps = m_steps;
         return m_best;
     }
 
 private:
-    [[nodiscard]] double density(std::size_t index) const {
-        const Candidate& one = m_candidates[index];
-        return static_cast<double>(one.value) /
-               (1.0 * one.containers * one.footprint.height * one.footprint.width * (one.to - one.from));
+    /// What stands after some choices: candidates and, in the same order, their slots.
+    struct Depth {
+        Occupancy taken;
+        std::vector<std::size_t> chosen;
+        std::vector<std::vector<SlotRect>> slots;
+    };
+
+    void visit(std::size_t group, int used, std::size_t depth,
+               std::int64_t value) { // NOLINT(misc-no-recursion)
+        if (value > m_floor) keep(m_depths[depth], value);
+        if (group == m_groups.size() || m_ended) return;
+        if (value + m_bound.most(group, used, m_depths[depth].taken) <= m_floor) return;
+        if (++m_steps > m_limit || m_stop.stop_requested()) {
+            m_proven = false;
+            m_ended = true;
+            return;
+        }
+        const Group& at = m_groups[group];
+        if (used < at.count)
+            for (std::size_t option = 0; option < at.options.size(); ++option) {
+                const std::size_t member = at.options.size() == 1 ? static_cast<std::size_t>(used) : option;
+                if (add(at.members[member], depth))
+                    visit(group, used + 1, depth + 1, value + at.options[option].value);
+            }
+        visit(group + 1, 0, depth, value);
     }
 
-    /// The value of all that exclude nothing, and of the best of each choice.
-    [[nodiscard]] std::int64_t most() const {
-        std::vector<std::int64_t> best(m_candidates.size(), 0);
-        for (std::size_t index = 0; index < m_candidates.size(); ++index) {
-            std::size_t entry = index;
-            for (std::size_t other = 0; other < index; ++other)
-                if (m_candidates[index].choice >= 0 &&
-                    m_candidates[other].choice == m_candidates[index].choice) {
-                    entry = other;
-                    break;
-                }
-            best[entry] = std::max(best[entry], m_candidates[index].value);
-        }
-        return std::accumulate(best.begin(), best.end(), std::int64_t{0});
-    }
-
-    void round() {
-        m_taken = m_zone;
-        std::int64_t value = 0;
-        for (auto& slots : m_slots) slots.clear();
-        for (const std::size_t index : m_order) {
-            ++m_best.steps;
-            const Candidate& one = m_candidates[index];
-            if (choiceTaken(one.choice)) continue;
-            const Stay stay{one.from, one.to, one.containers, one.footprint, one.turn, {}};
-            if (!m_placer.placeQuickly(m_taken, stay, m_slots[index])) continue;
-            m_taken.occupy(m_slots[index], one.from, one.to);
-            value += one.value;
-        }
-        if (value < m_best.value) return;
-        m_bestOrder = m_order;
-        if (value == m_best.value) return;
+    void keep(const Depth& at, std::int64_t value) {
+        m_floor = value;
         m_best.value = value;
-        m_best.slots = m_slots;
+        for (auto& slots : m_best.slots) slots.clear();
+        for (std::size_t index = 0; index < at.chosen.size(); ++index)
+            m_best.slots[at.chosen[index]] = at.slots[index];
     }
 
-    [[nodiscard]] bool choiceTaken(int choice) const {
-        if (choice < 0) return false;
-        for (std::size_t index = 0; index < m_candidates.size(); ++index)
-            if (m_candidates[index].choice == choice && !m_slots[index].empty()) return true;
-        return false;
+    /// Makes the next depth of this one with one more candidate; false when they cannot stand together, or
+    /// when it is not found out.
+    bool add(std::size_t candidate, std::size_t depth) {
+        const Depth& now = m_depths[depth];
+        Depth& next = m_depths[depth + 1];
+        const Candidate& one = m_candidates[candidate];
+        if (one.containers * one.footprint.height * one.footprint.width >
+            now.taken.leastFree(one.from, one.to))
+            return false;
+        next = now;
+        next.chosen.push_back(candidate);
+        const Stay stay{one.from, one.to, one.containers, one.footprint, one.turn, {}};
+        if (m_placer.placeQuickly(now.taken, stay, m_slots)) {
+            next.taken.occupy(m_slots, one.from, one.to);
+            next.slots.push_back(m_slots);
+            return true;
+        }
+        return packAnew(next);
+    }
+
+    bool packAnew(Depth& next) {
+        std::vector<Load> loads;
+        for (const std::size_t index : next.chosen) {
+            const Candidate& one = m_candidates[index];
+            loads.push_back({one.from, one.to, one.containers, one.footprint, one.turn, {}, {}, -1, 0});
+        }
+        const bool plate = std::all_of(loads.begin(), loads.end(), [&](const Load& load) {
+            return load.from == loads.front().from && load.to == loads.front().to;
+        });
+        const PackLimits limits{packRounds, plate ? plateSteps : exactSteps, false, m_seed};
+        Packing packing = repack(m_zone, loads, 0, limits);
+        m_steps += packing.steps;
+        if (packing.verdict == Verdict::Unknown) m_proven = false;
+        if (packing.verdict != Verdict::Packed) return false;
+        next.slots = std::move(packing.slots);
+        next.taken = m_zone;
+        for (std::size_t at = 0; at < loads.size(); ++at)
+            next.taken.occupy(next.slots[at], loads[at].from, loads[at].to);
+        return true;
     }
 
     const Occupancy& m_zone;
     std::span<const Candidate> m_candidates;
-    Occupancy m_taken;
+    std::vector<Group> m_groups;
+    ValueBound m_bound;
+    long m_limit;
+    long m_steps = 0;
+    std::uint64_t m_seed;
+    const std::stop_token& m_stop;
+    std::vector<Depth> m_depths;
+    std::vector<SlotRect> m_slots;
     Placer m_placer;
-    std::vector<std::size_t> m_order;
-    std::vector<std::size_t> m_bestOrder;
-    std::vector<std::vector<SlotRect>> m_slots;
     Refill m_best;
+    std::int64_t m_floor = 0; ///< only more than this is of use
+    bool m_ended = false;     ///< stopped, or out of steps
+    bool m_proven = true;     ///< nothing has been left that was not shown to be impossible or worth less
 };
 
 } // namespace
 
 Refill refill(const Occupancy& zone, std::span<const Candidate> candidates, const RefillLimits& limits,
               const std::stop_token& stop) {
-    if (candidates.empty()) return {{}, 0, true, 0};
-    return Rounds(zone, candidates).run(limits, stop);
+    const Segments segments(candidates, zone.days());
+    const Occupancy condensed = zone.condensed(segments.cuts());
+    std::vector<Candidate> shortened(candidates.begin(), candidates.end());
+    for (Candidate& one : shortened) {
+        one.from = segments.at(one.from);
+        one.to = segments.at(one.to);
+    }
+    Refill start =
+        refillGreedily(condensed, shortened, std::min(greedyRounds, limits.steps), limits.seed, stop);
+    if (start.proven) return start;
+    return Tree(condensed, shortened, limits, stop).run(std::move(start), limits.atLeast);
 }
 
 } // namespace warmbench::planner::packing

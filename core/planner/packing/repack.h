@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/planner/packing/occupancy.h"
+#include "core/planner/packing/verdict.h"
 
 #include <cstdint>
 #include <span>
@@ -19,12 +20,6 @@ struct Load {
     std::vector<SlotRect> preferred; ///< slots that save `moveCost`
     int follows = -1;                ///< the load, earlier in the list, whose slots save `moveCost` when kept
     std::int64_t moveCost = 0;       ///< in the caller's unit of money
-};
-
-enum class Verdict : std::uint8_t {
-    Packed,
-    Cannot, ///< proven: the loads do not fit together
-    Unknown ///< the steps are used up
 };
 
 struct PackLimits {
@@ -47,5 +42,9 @@ struct Packing {
 /// nothing is fixed. Fixed loads that overlap or stand on blocked slots: Cannot.
 [[nodiscard]] Packing repack(const Zone& zone, int days, std::span<const Load> loads,
                              std::int64_t scatterCost, const PackLimits& limits = {});
+
+/// The same round what stands in `zone` already and stays there.
+[[nodiscard]] Packing repack(const Occupancy& zone, std::span<const Load> loads, std::int64_t scatterCost,
+                             const PackLimits& limits = {});
 
 } // namespace warmbench::planner::packing
