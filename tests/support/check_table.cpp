@@ -31,7 +31,8 @@ double CheckRow::number(const std::string& column) const {
 
 double CheckRow::part(const std::string& column, const std::string& name) const {
     for (const std::string& part : split(text(column), ';'))
-        if (part.starts_with(name + "=")) return std::stod(part.substr(name.size() + 1));
+        if (part.starts_with(name) && part[name.size()] == '=')
+            return std::stod(part.substr(name.size() + 1));
     throw std::runtime_error(column + " has no " + name);
 }
 
@@ -49,7 +50,7 @@ std::vector<CheckRow> checkRows(const std::string& file) {
     std::vector<CheckRow> rows;
     while (std::getline(stream, line)) {
         const std::vector<std::string> cells = split(line, ',');
-        if (cells.size() != names.size()) throw std::runtime_error(file + ": " + line);
+        if (cells.size() != names.size()) throw std::runtime_error("not as wide as the first line: " + line);
         std::map<std::string, std::string> row;
         for (std::size_t i = 0; i < names.size(); ++i) row[names[i]] = cells[i];
         rows.emplace_back(std::move(row));

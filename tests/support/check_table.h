@@ -13,6 +13,7 @@ public:
 
     /// The cell as it stands; throws where there is no such column.
     [[nodiscard]] const std::string& text(const std::string& column) const { return m_cells.at(column); }
+    [[nodiscard]] bool has(const std::string& column) const { return m_cells.contains(column); }
     /// Whether the cell says NA.
     [[nodiscard]] bool absent(const std::string& column) const { return text(column) == "NA"; }
     /// The cell's number, `Inf` and `-Inf` included; throws for anything else.

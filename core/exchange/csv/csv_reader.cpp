@@ -55,7 +55,7 @@ void trim(std::string& cell) {
 
 std::string listed(const std::vector<std::string>& names) {
     std::string text;
-    for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
+    for (const std::string& name : names) text.append(text.empty() ? "" : ", ").append(name);
     return text;
 }
 
