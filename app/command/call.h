@@ -14,5 +14,6 @@ using Work = std::function<int()>;
 
 // Each adds one call with its options to the program; when that call is chosen, `work` becomes its work.
 // A new call is one file here, one line below and one in program.cpp.
+void addRecipes(CLI::App& program, Work& work);
 
 } // namespace warmbench::app

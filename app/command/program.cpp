@@ -11,6 +11,7 @@ int runProgram(int argc, char** argv) {
     program.set_version_flag("--version", "warmbench 0.1.0");
     program.require_subcommand(0, 1);
     Work work;
+    addRecipes(program, work);
     try {
         program.parse(argc, argv);
     } catch (const CLI::Success& success) {
