@@ -1,0 +1,288 @@
+#include "core/season/month_problem.h"
+
+#include "core/book/query.h"
+#include "core/climate/heat.h"
+#include "core/season/standing_stays.h"
+#include "core/season/stock_yield.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace warmbench::season {
+namespace {
+
+/// Weaned cuttings stand in the open at these root zones, in tenths: common practice, no source.
+constexpr std::int64_t openLow = 30;
+constexpr std::int64_t openHigh = 320;
+
+planner::Zone plannerZone(const HouseBook& book, const Zone& zone, Day from, int days) {
+    const House& house = houseOf(book, zone);
+    const Bench& bench = book.get<Bench>(zone.bench);
+    planner::Zone made;
+    made.id = house.name + " / " + bench.name + " / " + zone.name;
+    made.rows = zone.rows;
+    made.cols = zone.cols;
+    made.blocked.assign(static_cast<std::size_t>(zone.rows * zone.cols), 0);
+    for (const Slot slot : zone.blocked)
+        made.blocked[static_cast<std::size_t>(slot.row * zone.cols + slot.col)] = 1;
+    made.cover = zone.cover;
+    std::int64_t airSum = 0;
+    for (int day = 0; day < days; ++day) {
+        made.floor.push_back(onDay(house.unheatedRootZone, from + day).parts);
+        airSum += onDay(house.air, from + day).parts;
+    }
+    if (!zone.mat) return made;
+    // The format knows one cost a day for each set-point: that in the mean air of the days planned.
+    const Celsius air{airSum / days};
+    for (const Celsius setPoint : zone.mat->setPoints)
+        if (const auto cost = matCostPerDay(book, zone, setPoint, air))
+            made.setPoints.push_back({setPoint.parts, cost->parts});
+    made.hasMat = !made.setPoints.empty();
+    return made;
+}
+
+std::vector<std::int64_t> handsByDay(const HouseBook& book, Day from, int days) {
+    std::map<Day, int> special;
+    for (const auto& [id, day] : book.all<HandDay>()) special[day.day] = day.cuttings;
+    std::vector<std::int64_t> hands;
+    for (int i = 0; i < days; ++i) {
+        const Day day = from + i;
+        const auto found = special.find(day);
+        std::int64_t left = found != special.end()
+                                ? found->second
+                                : book.nursery().strikesByWeekday[static_cast<std::size_t>(day.weekday())];
+        for (const BatchId id : book.batchesStruckOn(day)) left -= book.get<Batch>(id).cuttings();
+        hands.push_back(std::max<std::int64_t>(0, left));
+    }
+    return hands;
+}
+
+/// The kind of container that a recipe asks for by name, else the one that takes about as many cuttings.
+const ContainerType* containerFor(const HouseBook& book, const Recipe& recipe) {
+    const ContainerType* nearest = nullptr;
+    const auto off = [&](const ContainerType& type) {
+        return std::abs(type.cuttings - recipe.cuttingsPerContainer.value);
+    };
+    for (const auto& [id, type] : book.all<ContainerType>()) {
+        if (type.name == recipe.container.value) return &type;
+        if (!nearest || off(type) < off(*nearest)) nearest = &type;
+    }
+    return nearest;
+}
+
+int cuttingsIn(const ContainerType& type, const Recipe& recipe) {
+    return type.name == recipe.container.value ? recipe.cuttingsPerContainer.value : type.cuttings;
+}
+
+/// Days in a zone at the recipe's ideal until the rooting stay is over.
+planner::StayRule rootingRule(const Way& way, const Nursery& nursery, int containers) {
+    const Recipe& recipe = way.recipe;
+    planner::StayRule rule;
+    for (const Cover cover : recipe.covers.value)
+        rule.covers = static_cast<std::uint8_t>(rule.covers | 1 << static_cast<int>(cover));
+    rule.low = recipe.rootZoneLow.value.parts;
+    rule.ideal = recipe.rootZoneIdeal.value.parts;
+    rule.high = recipe.rootZoneHigh.value.parts;
+    rule.offIdeal = nursery.offIdealCost.parts * containers;
+    rule.duration.base = recipe.base.value.parts;
+    rule.duration.cap = std::max(rule.high, rule.duration.base);
+    rule.duration.degreeDays = way.rooting.parts;
+    return rule;
+}
+
+std::optional<planner::StayRule> openRule(const Recipe& recipe) {
+    const int days = std::min(recipe.weanDays.value + recipe.growOnDays.value, planner::longestStay);
+    if (days == 0) return std::nullopt;
+    planner::StayRule rule;
+    rule.covers = 1 << static_cast<int>(Cover::Open);
+    rule.low = std::min(openLow, recipe.rootZoneLow.value.parts);
+    rule.high = std::max(openHigh, recipe.rootZoneHigh.value.parts);
+    rule.ideal = rule.low;
+    rule.duration.days = days;
+    return rule;
+}
+
+/// Builds the batches of the targets on top of the house.
+class PartMaker {
+public:
+    PartMaker(const HouseBook& book, MonthProblem& month) : m_book(book), m_month(month) {}
+
+    void make(std::size_t index) {
+        const TargetNeed& need = m_month.needs[index];
+        const Way& way = *need.way;
+        const Target& target = m_book.get<Target>(need.target);
+        const ContainerType* type = containerFor(m_book, way.recipe);
+        if (!type) return fallShort(need, way.cuttings, "the book has no container to strike in");
+        if (!fitsSomewhere(*type))
+            return fallShort(need, way.cuttings, type->name + " is too large for every zone");
+        const int each = cuttingsIn(*type, way.recipe);
+        const std::int64_t limit = std::max<std::int64_t>(1, containersInOnePart(*type, way.recipe, each));
+        std::int64_t left = way.cuttings;
+        int letter = 0;
+        for (const auto& [stock, has] : stocksFor(target.taxon, way)) {
+            std::int64_t take = std::min(left, has);
+            m_promised[stock] += take;
+            left -= take;
+            while (take > 0) {
+                const std::int64_t cuttings = std::min(take, limit * each);
+                addPart(index, *type, stock, cuttings, each, letter++);
+                take -= cuttings;
+            }
+            if (left == 0) break;
+        }
+        if (left > 0) fallShort(need, left, shortOfStock(target.taxon, way, left));
+    }
+
+private:
+    void fallShort(const TargetNeed& need, std::int64_t cuttings, std::string why) {
+        m_month.shortfalls.push_back({need.target, cuttings, std::move(why)});
+    }
+
+    [[nodiscard]] bool fitsSomewhere(const ContainerType& type) const {
+        const auto fits = [](const planner::Zone& zone, int height, int width) {
+            return height <= zone.rows && width <= zone.cols;
+        };
+        const auto [height, width] = type.footprint;
+        return std::any_of(
+            m_month.problem.zones.begin(), m_month.problem.zones.end(), [&](const planner::Zone& zone) {
+                return fits(zone, height, width) || (type.turnable && fits(zone, width, height));
+            });
+    }
+
+    /// At most half of a day's hands and a quarter of the largest zone with a fitting cover.
+    [[nodiscard]] std::int64_t containersInOnePart(const ContainerType& type, const Recipe& recipe,
+                                                   int each) const {
+        const auto& hands = m_month.problem.strikeCapacity;
+        const std::int64_t mostHands = *std::max_element(hands.begin(), hands.end());
+        std::int64_t slots = 0;
+        for (const planner::Zone& zone : m_month.problem.zones) {
+            const auto& covers = recipe.covers.value;
+            if (std::find(covers.begin(), covers.end(), zone.cover) != covers.end())
+                slots = std::max<std::int64_t>(slots, std::int64_t{zone.rows} * zone.cols);
+        }
+        const std::int64_t area = std::int64_t{type.footprint.height} * type.footprint.width;
+        return std::min(mostHands / 2 / each, slots / 4 / area);
+    }
+
+    /// The stocks that give this wood in the way's days, those that give most first, with what each can still
+    /// give.
+    [[nodiscard]] std::vector<std::pair<StockId, std::int64_t>> stocksFor(TaxonId taxon,
+                                                                          const Way& way) const {
+        std::vector<std::pair<StockId, std::int64_t>> found;
+        for (const auto& [id, stock] : m_book.all<Stock>()) {
+            if (stock.taxon != taxon || !yields(stock, way.recipe.wood)) continue;
+            std::int64_t total = 0;
+            for (const planner::StockStep& step :
+                 stockSteps(m_book, stock, way.recipe.wood, m_month.from, m_month.strikeDays))
+                if (m_month.from + step.day <= way.window.last) total = step.total;
+            const auto promised = m_promised.find(id);
+            if (promised != m_promised.end()) total -= promised->second;
+            if (total > 0) found.emplace_back(id, total);
+        }
+        std::stable_sort(found.begin(), found.end(),
+                         [](const auto& a, const auto& b) { return a.second > b.second; });
+        return found;
+    }
+
+    [[nodiscard]] std::string shortOfStock(TaxonId taxon, const Way& way, std::int64_t left) const {
+        bool any = false;
+        for (const auto& [id, stock] : m_book.all<Stock>())
+            any = any || (stock.taxon == taxon && yields(stock, way.recipe.wood));
+        const std::string wood = woodNames[static_cast<std::size_t>(way.recipe.wood)];
+        if (!any) return "no stock gives " + wood + " cuttings of it";
+        return "stock is short by " + std::to_string(left) + " " + wood + " cuttings by " +
+               way.window.last.iso();
+    }
+
+    int stockIndex(StockId id, Wood wood) {
+        const auto key = std::make_pair(id, wood);
+        if (const auto found = m_stockIndex.find(key); found != m_stockIndex.end()) return found->second;
+        const Stock& stock = m_book.get<Stock>(id);
+        planner::Stock made{stock.name + " (" + woodNames[static_cast<std::size_t>(wood)] + ")",
+                            stockSteps(m_book, stock, wood, m_month.from, m_month.strikeDays)};
+        m_month.problem.stocks.push_back(std::move(made));
+        return m_stockIndex[key] = static_cast<int>(m_month.problem.stocks.size()) - 1;
+    }
+
+    void addPart(std::size_t index, const ContainerType& type, StockId stock, std::int64_t cuttings, int each,
+                 int letter) {
+        const TargetNeed& need = m_month.needs[index];
+        const Target& target = m_book.get<Target>(need.target);
+        const Way& way = *need.way;
+        const Nursery& nursery = m_book.nursery();
+        const int containers = static_cast<int>((cuttings + each - 1) / each);
+        planner::Batch batch;
+        batch.id = target.name + "-";
+        for (int rest = letter; rest >= 0; rest = rest / 26 - 1)
+            batch.id += static_cast<char>('a' + rest % 26);
+        batch.containers = containers;
+        batch.footprint = type.footprint;
+        batch.turn = type.turnable;
+        batch.cuttings = cuttings;
+        batch.stock = stockIndex(stock, way.recipe.wood);
+        batch.strikeFirst = way.window.first - m_month.from;
+        batch.strikeLast = way.window.last - m_month.from;
+        batch.due = target.due - m_month.from;
+        // The worth of this part's share of the plants that are missing.
+        batch.value = target.worth.parts * need.missing * cuttings / std::max<std::int64_t>(1, way.cuttings);
+        batch.latePerDay = batch.value * nursery.lateCostPermille / 1000;
+        batch.moveCost = nursery.moveCost.parts * containers;
+        batch.stays.push_back(rootingRule(way, nursery, containers));
+        if (const auto rule = openRule(way.recipe)) batch.stays.push_back(*rule);
+        m_month.parts.push_back({batch.id, index, stock, type.id, containers, cuttings});
+        m_month.problem.batches.push_back(std::move(batch));
+    }
+
+    const HouseBook& m_book;
+    MonthProblem& m_month;
+    std::map<StockId, std::int64_t> m_promised;
+    std::map<std::pair<StockId, Wood>, int> m_stockIndex;
+};
+
+} // namespace
+
+std::optional<Money> matCostPerDay(const HouseBook& book, const Zone& zone, Celsius setPoint, Celsius air) {
+    const double side = static_cast<double>(book.get<Bench>(zone.bench).slot.parts) / 1000.0;
+    const double area = side * side * zone.rows * zone.cols;
+    const climate::Mat mat{area, zone.mat->rated.units() / area, zone.mat->loss.units()};
+    const climate::MatLoad load = climate::matLoad(mat, setPoint.units(), air.units());
+    if (!load.holds) return std::nullopt;
+    return Money::fromUnits(climate::matEnergy(load, 24) * book.nursery().pricePerKilowattHour.units());
+}
+
+std::int64_t MonthProblem::cuttingsWanted() const {
+    std::int64_t wanted = 0;
+    for (const TargetNeed& need : needs)
+        if (need.way) wanted += need.way->cuttings;
+    return wanted;
+}
+
+MonthProblem monthProblem(const HouseBook& book, const RecipeLibrary& library, const PlanRequest& request) {
+    MonthProblem month;
+    month.from = request.from;
+    month.strikeDays = request.days;
+    month.needs = targetNeeds(book, library, request);
+    int longest = 0;
+    for (const TargetNeed& need : month.needs)
+        if (need.way) longest = std::max(longest, need.way->daysToReady);
+    planner::Problem& problem = month.problem;
+    problem.start = request.from.iso();
+    problem.days = std::max(request.days, std::min(request.days + longest, longestHorizon));
+    problem.scatterCost = book.nursery().scatterCost.parts;
+    std::map<ZoneId, int> zoneIndex;
+    for (const auto& [id, zone] : book.all<Zone>()) {
+        zoneIndex[id] = static_cast<int>(problem.zones.size());
+        month.zones.push_back(id);
+        problem.zones.push_back(plannerZone(book, zone, request.from, problem.days));
+    }
+    problem.strikeCapacity = handsByDay(book, request.from, problem.days);
+    addStandingStays(problem, book, zoneIndex, request.from);
+    month.firstPart = problem.batches.size();
+    PartMaker maker(book, month);
+    for (std::size_t index = 0; index < month.needs.size(); ++index)
+        if (month.needs[index].way) maker.make(index);
+    return month;
+}
+
+} // namespace warmbench::season

@@ -1,0 +1,191 @@
+#include "core/season/need.h"
+
+#include "core/book/query.h"
+#include "core/rooting/prior/recipe_prior.h"
+#include "core/rooting/strike_count.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace warmbench::season {
+namespace {
+
+/// Slots are held until this share of the cuttings that will root has rooted.
+constexpr double readyShare = 0.9;
+/// A batch that would be ready so many days after the date is still worth striking.
+constexpr int mostDaysLate = 28;
+/// A target is not put off to a later season that leaves fewer days than this to spare.
+constexpr int daysToSpare = 14;
+
+/// The most successes that `struck` cuttings bring with at least this probability.
+std::int64_t sureCount(std::int64_t struck, double sureness, rooting::BetaShape share) {
+    std::int64_t sure = 0;
+    std::int64_t unsure = struck + 1;
+    while (unsure - sure > 1) {
+        const std::int64_t middle = sure + (unsure - sure) / 2;
+        (rooting::betaBinomialAtLeast(middle, struck, share) >= sureness - 1e-12 ? sure : unsure) = middle;
+    }
+    return sure;
+}
+
+/// How one recipe could meet a date, before the number of cuttings is known.
+struct Chance {
+    Recipe recipe;
+    rooting::BetaShape take;
+    DegreeDays rooting{};
+    int daysToReady = 0;
+    std::optional<StrikeWindow> now;   ///< in the days asked for and in time
+    std::optional<StrikeWindow> late;  ///< in the days asked for, though late
+    std::optional<StrikeWindow> later; ///< the first one after the days asked for that is in time
+    [[nodiscard]] double meanTake() const { return take.alpha / (take.alpha + take.beta); }
+};
+
+std::optional<Chance> chanceOf(const HouseBook& book, const Recipe& recipe, const PlanRequest& request,
+                               Day due) {
+    const auto need = rooting::rootingNeed(recipe);
+    const auto prior = rooting::takePrior(recipe);
+    if (!need || !prior) return std::nullopt;
+    Chance chance{recipe, prior->share, need->readyDegreeDays(readyShare), 0, {}, {}, {}};
+    const double warmth = (recipe.rootZoneIdeal.value - recipe.base.value).units();
+    const int rootingDays = static_cast<int>(std::ceil(chance.rooting.units() / warmth));
+    chance.daysToReady = rootingDays + recipe.weanDays.value + recipe.growOnDays.value;
+    const Day latest = due - chance.daysToReady;
+    const Day end = request.from + (request.days - 1);
+    const Nursery& nursery = book.nursery();
+    const Season local = seasonFor(recipe.season.value, nursery.latitude.units(), nursery.seasonShiftDays);
+    for (const StrikeWindow& window : strikeWindows(local, request.from, std::max(end, latest))) {
+        const StrikeWindow inPeriod{std::max(window.first, request.from), std::min(window.last, end)};
+        if (inPeriod.first > inPeriod.last) {
+            if (!chance.later && window.first <= latest)
+                chance.later = StrikeWindow{window.first, std::min(window.last, latest)};
+            continue;
+        }
+        if (inPeriod.first <= latest)
+            chance.now = StrikeWindow{inPeriod.first, std::min(inPeriod.last, latest)};
+        else if (inPeriod.first - latest <= mostDaysLate)
+            chance.late = StrikeWindow{inPeriod.first, std::min(inPeriod.last, inPeriod.first + 6)};
+    }
+    return chance;
+}
+
+std::string windowWords(const StrikeWindow& window) {
+    return window.first.iso() + " to " + window.last.iso();
+}
+
+/// The chance to take up: in time now rather than late, then her own recipe, then the better take.
+template <class Has>
+const Chance* bestOf(const std::vector<Chance>& chances, Has has) {
+    const Chance* best = nullptr;
+    for (const Chance& chance : chances) {
+        if (!has(chance)) continue;
+        const auto rank = [](const Chance& one) {
+            return std::make_tuple(one.recipe.id.number != 0, one.meanTake(), -one.daysToReady);
+        };
+        if (!best || rank(chance) > rank(*best)) best = &chance;
+    }
+    return best;
+}
+
+void decide(TargetNeed& need, const std::vector<Chance>& chances, Day due, double sureness) {
+    const Chance* now = bestOf(chances, [](const Chance& one) { return one.now.has_value(); });
+    const Chance* later = bestOf(chances, [](const Chance& one) {
+        return one.later && one.later->last - one.later->first >= daysToSpare;
+    });
+    const Chance* late = bestOf(chances, [](const Chance& one) { return one.late.has_value(); });
+    if (chances.empty()) {
+        need.state = NeedState::NoRecipe;
+        need.why = "no recipe says how to strike it; write one, or copy that of a relative";
+        return;
+    }
+    if (later && (!now || later->later->first - now->now->last > 60)) {
+        need.state = NeedState::Later;
+        need.why = std::string(woodNames[static_cast<std::size_t>(later->recipe.wood)]) +
+                   " cuttings can be struck in time from " + windowWords(*later->later);
+        return;
+    }
+    const Chance* chosen = now ? now : late;
+    if (!chosen) {
+        need.state = NeedState::TooLate;
+        const Chance& quickest =
+            *std::min_element(chances.begin(), chances.end(),
+                              [](const Chance& a, const Chance& b) { return a.daysToReady < b.daysToReady; });
+        need.why = "no season meets the date: " +
+                   std::string(woodNames[static_cast<std::size_t>(quickest.recipe.wood)]) +
+                   " cuttings take " + std::to_string(quickest.daysToReady) +
+                   " days, so they had to be struck by " + (due - quickest.daysToReady).iso() +
+                   "; give it a later date";
+        return;
+    }
+    const auto count = rooting::strikeCount(need.missing, sureness, chosen->take);
+    need.state = NeedState::Now;
+    need.way = Way{chosen->recipe,
+                   now ? *chosen->now : *chosen->late,
+                   chosen->daysToReady,
+                   chosen->rooting,
+                   chosen->take,
+                   count ? count->strike : need.missing,
+                   !now};
+}
+
+} // namespace
+
+int expectedPlants(const HouseBook& book, TargetId target, double sureness) {
+    int potted = 0;
+    std::int64_t standingCuttings = 0;
+    std::optional<rooting::BetaShape> share;
+    for (const auto& [id, batch] : book.all<Batch>()) {
+        if (batch.target != target) continue;
+        potted += pottedOn(book, id);
+        if (batch.state == BatchState::Ended) continue;
+        standingCuttings += standing(book, batch, Day::last());
+        if (const auto prior = rooting::takePrior(batch.recipe); prior && !share) share = prior->share;
+    }
+    if (!share || standingCuttings == 0) return potted;
+    return potted + static_cast<int>(sureCount(standingCuttings, sureness, *share));
+}
+
+std::vector<Recipe> recipesFor(const HouseBook& book, const RecipeLibrary& library, const Taxon& taxon,
+                               std::optional<Wood> wood) {
+    std::vector<Recipe> found;
+    for (const auto& [id, recipe] : book.all<Recipe>())
+        if (recipe.taxon == taxon.id && (!wood || recipe.wood == *wood)) found.push_back(recipe);
+    if (!found.empty()) return found;
+    for (const Wood each : library.woodsOf(taxon.name)) {
+        if (wood && each != *wood) continue;
+        if (auto recipe = library.compose(taxon.name, each)) {
+            recipe->taxon = taxon.id;
+            found.push_back(*recipe);
+        }
+    }
+    return found;
+}
+
+std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
+                                    const PlanRequest& request) {
+    const double sureness = request.surenessPermille / 1000.0;
+    std::vector<TargetNeed> needs;
+    for (const auto& [id, target] : book.all<Target>()) {
+        TargetNeed need;
+        need.target = id;
+        need.expected = expectedPlants(book, id, sureness);
+        need.missing = std::max(0, target.plants - need.expected);
+        if (need.missing == 0) {
+            need.why =
+                std::to_string(need.expected) + " of " + std::to_string(target.plants) + " can be counted on";
+            needs.push_back(std::move(need));
+            continue;
+        }
+        std::vector<Chance> chances;
+        for (const Recipe& recipe : recipesFor(book, library, book.get<Taxon>(target.taxon), target.wood))
+            if (auto chance = chanceOf(book, recipe, request, target.due))
+                chances.push_back(std::move(*chance));
+        decide(need, chances, target.due, sureness);
+        needs.push_back(std::move(need));
+    }
+    std::stable_sort(needs.begin(), needs.end(), [&](const TargetNeed& a, const TargetNeed& b) {
+        return book.get<Target>(a.target).due < book.get<Target>(b.target).due;
+    });
+    return needs;
+}
+
+} // namespace warmbench::season

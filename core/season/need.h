@@ -1,0 +1,64 @@
+#pragma once
+
+#include "core/book/house_book.h"
+#include "core/crop/library.h"
+#include "core/crop/season.h"
+#include "core/rooting/beta_binomial.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// From targets to what must be struck: the work that comes before the planner.
+namespace warmbench::season {
+
+/// What is to be planned.
+struct PlanRequest {
+    Day from;                   ///< first day of striking
+    int days = 28;              ///< days on which may be struck
+    int surenessPermille = 900; ///< with which each target is to be met
+};
+
+/// How a target can be met: a recipe, the days on which its cuttings may be struck, and how many.
+struct Way {
+    Recipe recipe;
+    StrikeWindow window;       ///< within the days asked for
+    int daysToReady = 0;       ///< from the strike day to the last slot free, at the ideal root zone
+    DegreeDays rooting{};      ///< until the sure share of those that root have rooted
+    rooting::BetaShape take;   ///< belief in the share that roots
+    std::int64_t cuttings = 0; ///< to strike, for the plants still wanted
+    bool late = false;         ///< even on the first day it would be ready after the date
+};
+
+enum class NeedState : std::uint8_t {
+    Covered,  ///< what is planned, stands or is potted on suffices
+    Now,      ///< can be struck in the days asked for
+    Later,    ///< its season comes after the days asked for, in time
+    TooLate,  ///< no season of any recipe meets the date any more
+    NoRecipe, ///< nothing is known of how to strike it
+};
+
+/// What one target still needs.
+struct TargetNeed {
+    TargetId target;
+    int expected = 0; ///< plants that can be counted on already, at the asked sureness
+    int missing = 0;  ///< plants still to be raised
+    NeedState state = NeedState::Covered;
+    std::optional<Way> way; ///< present for Now
+    std::string why;        ///< in words, for all states but Now
+};
+
+/// The plants of a target that its batches will give at the asked sureness: what is potted on, and of the
+/// cuttings that stand or are planned the number that roots at least with that probability (beta-binomial,
+/// pooled over them).
+[[nodiscard]] int expectedPlants(const HouseBook& book, TargetId target, double sureness);
+
+/// Every target of the book with what it needs, in order of their dates.
+[[nodiscard]] std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
+                                                  const PlanRequest& request);
+
+/// Recipes for a taxon: her own first; where she has none, those of the library.
+[[nodiscard]] std::vector<Recipe> recipesFor(const HouseBook& book, const RecipeLibrary& library,
+                                             const Taxon& taxon, std::optional<Wood> wood);
+
+} // namespace warmbench::season

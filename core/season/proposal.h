@@ -1,0 +1,60 @@
+#pragma once
+
+#include "core/book/command.h"
+#include "core/planner/answer.h"
+#include "core/season/month_problem.h"
+
+#include <map>
+
+namespace warmbench::season {
+
+/// One line of a strike list: a batch to strike on a day, and where it is to stand.
+struct StrikeLine {
+    std::string id; ///< of the problem's batch
+    TargetId target;
+    StockId stock;
+    Batch batch;             ///< planned, with its recipe and containers; code and id are still to be given
+    std::vector<Stay> stays; ///< rooting first
+    std::optional<Celsius> setPoint; ///< of the zone in which it roots; nothing when its mat is off
+    bool late = false;               ///< potted on after the target's date
+};
+
+/// Something that was wanted and has no place in the plan.
+struct NotPlaced {
+    TargetId target;
+    std::int64_t cuttings = 0;
+    std::string why;
+};
+
+/// What a kind of container and medium adds up to.
+struct Materials {
+    std::map<std::string, int> containers;                    ///< by kind
+    std::map<std::string, std::int64_t> componentMillilitres; ///< of medium, by component
+    std::map<std::string, std::int64_t> cuttingsByHormone;    ///< by hormone and its form
+};
+
+/// A plan for people: what to strike when and where, mats to set, what does not fit and why. Nothing of it is
+/// in the book until its command is performed.
+struct Proposal {
+    Day from;
+    int strikeDays = 0;
+    std::vector<StrikeLine> lines; ///< by day, then by zone
+    std::vector<std::pair<ZoneId, std::vector<MatRun>>> mats;
+    std::vector<NotPlaced> notPlaced;
+    std::int64_t cuttingsWanted = 0;
+    std::int64_t cuttingsPlaced = 0;
+    Materials materials;
+    planner::Cost cost;
+    std::int64_t bound = 0; ///< thousandths
+
+    /// `at most 1.3 % from the best possible`; empty when no bound is known.
+    [[nodiscard]] std::string quality() const;
+    /// One command that plans all batches and sets all mats.
+    [[nodiscard]] Command command() const;
+};
+
+/// Reads the planner's answer to a month's problem back into the book's terms.
+[[nodiscard]] Proposal proposalFrom(const HouseBook& book, const MonthProblem& month,
+                                    const planner::Answer& answer);
+
+} // namespace warmbench::season

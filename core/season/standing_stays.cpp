@@ -1,0 +1,124 @@
+#include "core/season/standing_stays.h"
+
+#include "core/book/query.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace warmbench::season {
+namespace {
+
+/// Temperatures that any state of a zone lies within, in tenths.
+constexpr std::int64_t coldest = -500;
+constexpr std::int64_t hottest = 600;
+
+/// A stay that the plan has to leave as it is, on the days of the problem.
+struct Fixed {
+    const Stay* stay = nullptr;
+    int zone = 0;
+    int from = 0;
+    int to = 0;
+    std::int64_t low = 0;
+    std::int64_t high = 0;
+};
+
+/// Rooting and weaning keep to the recipe below its lowest and above its highest; later they stand cool as
+/// well.
+Fixed fixedOf(const Stay& stay, const Batch& batch, int zone, Day from) {
+    Fixed fixed{&stay, zone, std::max(0, stay.from - from), stay.to - from, coldest, hottest};
+    if (stay.stage == Stage::Rooting) {
+        fixed.low = batch.recipe.rootZoneLow.value.parts;
+        fixed.high = batch.recipe.rootZoneHigh.value.parts;
+    }
+    return fixed;
+}
+
+bool accepts(const planner::Zone& zone, int setPoint, const Fixed& fixed) {
+    for (int day = fixed.from; day < fixed.to; ++day) {
+        const std::int64_t warmth = planner::rootZone(zone, setPoint, day);
+        if (warmth < fixed.low || warmth > fixed.high) return false;
+    }
+    return true;
+}
+
+bool someStateSuits(const planner::Zone& zone, const std::vector<Fixed*>& together) {
+    for (int setPoint = -1; setPoint < static_cast<int>(zone.setPoints.size()); ++setPoint)
+        if (std::all_of(together.begin(), together.end(),
+                        [&](const Fixed* fixed) { return accepts(zone, setPoint, *fixed); }))
+            return true;
+    return false;
+}
+
+/// Stays of one zone whose days touch each other in a chain must share one state of the mat.
+void widenWhereNeeded(const planner::Zone& zone, std::vector<Fixed*> stays) {
+    std::sort(stays.begin(), stays.end(), [](const Fixed* a, const Fixed* b) { return a->from < b->from; });
+    for (std::size_t first = 0; first < stays.size();) {
+        std::vector<Fixed*> chain;
+        int end = stays[first]->to;
+        std::size_t next = first;
+        for (; next < stays.size() && (chain.empty() || stays[next]->from < end); ++next) {
+            chain.push_back(stays[next]);
+            end = std::max(end, stays[next]->to);
+        }
+        if (!someStateSuits(zone, chain))
+            for (Fixed* fixed : chain) {
+                fixed->low = coldest;
+                fixed->high = hottest;
+            }
+        first = next;
+    }
+}
+
+std::vector<SlotRect> slotsOf(const Stay& stay) {
+    std::vector<SlotRect> slots;
+    for (const Place& place : stay.places) slots.push_back(place.slots);
+    return slots;
+}
+
+planner::Batch pinnedBatch(const Fixed& fixed, const Footprint& footprint, bool turnable,
+                           const planner::Zone& zone, const std::string& id) {
+    planner::Batch batch;
+    batch.id = id;
+    batch.containers = static_cast<int>(fixed.stay->places.size());
+    batch.footprint = footprint;
+    batch.turn = turnable;
+    batch.strikeFirst = batch.strikeLast = fixed.from;
+    planner::StayRule rule;
+    rule.covers = static_cast<std::uint8_t>(1 << static_cast<int>(zone.cover));
+    rule.low = rule.ideal = fixed.low;
+    rule.high = fixed.high;
+    rule.duration.days = std::min(fixed.to - fixed.from, planner::longestStay);
+    batch.stays.push_back(rule);
+    batch.pin = planner::Pin{fixed.from, fixed.zone, slotsOf(*fixed.stay)};
+    return batch;
+}
+
+} // namespace
+
+void addStandingStays(planner::Problem& problem, const HouseBook& book,
+                      const std::map<ZoneId, int>& zoneIndex, Day from) {
+    std::vector<Fixed> all;
+    for (const auto& [id, stay] : book.all<Stay>()) {
+        if (stay.to <= from || stay.from - from >= problem.days) continue;
+        all.push_back(fixedOf(stay, book.get<Batch>(stay.batch), zoneIndex.at(stay.zone), from));
+    }
+    std::map<int, std::vector<Fixed*>> byZone;
+    for (Fixed& fixed : all) byZone[fixed.zone].push_back(&fixed);
+    for (const auto& [zone, stays] : byZone)
+        widenWhereNeeded(problem.zones[static_cast<std::size_t>(zone)], stays);
+    for (const Fixed& fixed : all) {
+        const Batch& batch = book.get<Batch>(fixed.stay->batch);
+        const std::string id = batch.code + " stay " + std::to_string(fixed.stay->id.number);
+        if (fixed.stay->from <= from) {
+            planner::Held held{id, fixed.zone, slotsOf(*fixed.stay), fixed.low, fixed.high, {}};
+            held.duration.days = std::min(fixed.to, planner::longestStay);
+            problem.held.push_back(std::move(held));
+        } else {
+            const ContainerType& type = book.get<ContainerType>(batch.containerType);
+            problem.batches.push_back(pinnedBatch(fixed, type.footprint, type.turnable,
+                                                  problem.zones[static_cast<std::size_t>(fixed.zone)], id));
+        }
+    }
+}
+
+} // namespace warmbench::season

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/book/house_book.h"
+#include "core/planner/problem.h"
+
+#include <map>
+
+namespace warmbench::season {
+
+/// Writes what already stands in the houses, and what has been planned before, into a problem whose zones are
+/// filled in: `zoneIndex` says which zone of the book each is. A stay that covers day 0 becomes held, a later
+/// one a pinned batch of its own that takes no cuttings (what it takes of stock and hands is the caller's to
+/// count).
+///
+/// Nothing that the book holds can make the problem impossible: where stays that share a zone's days accept
+/// no common state of its mat, the temperatures that they accept are widened to what the zone can be.
+void addStandingStays(planner::Problem& problem, const HouseBook& book,
+                      const std::map<ZoneId, int>& zoneIndex, Day from);
+
+} // namespace warmbench::season
