@@ -150,12 +150,15 @@ std::vector<Recipe> recipesFor(const HouseBook& book, const RecipeLibrary& libra
     for (const auto& [id, recipe] : book.all<Recipe>())
         if (recipe.taxon == taxon.id && (!wood || recipe.wood == *wood)) found.push_back(recipe);
     if (!found.empty()) return found;
-    for (const Wood each : library.woodsOf(taxon.name)) {
+    std::set<Wood> woods;
+    for (const KnownTaxon* known : library.named(taxon.name)) woods.merge(library.woodsOf(*known));
+    // Of a taxon that no row knows the wood's general recipe is used, where she says which wood.
+    if (woods.empty() && wood) woods.insert(*wood);
+    for (const Wood each : woods) {
         if (wood && each != *wood) continue;
-        if (auto recipe = library.compose(taxon.name, each)) {
-            recipe->taxon = taxon.id;
-            found.push_back(*recipe);
-        }
+        Recipe recipe = library.compose(taxon.name, each);
+        recipe.taxon = taxon.id;
+        found.push_back(std::move(recipe));
     }
     return found;
 }

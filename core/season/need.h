@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/book/house_book.h"
-#include "core/crop/library.h"
+#include "core/crop/library/library.h"
 #include "core/crop/season.h"
 #include "core/rooting/beta_binomial.h"
 

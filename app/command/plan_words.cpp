@@ -1,0 +1,200 @@
+#include "app/command/plan_words.h"
+
+#include "core/book/query.h"
+#include "core/crop/safety.h"
+#include "core/quantity/decimal.h"
+
+#include <nlohmann/json.hpp>
+
+#include <array>
+#include <sstream>
+
+namespace warmbench::app {
+namespace {
+
+std::string dayWords(Day day) {
+    static constexpr std::array weekdays{"Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"};
+    static constexpr std::array months{"January", "February", "March",     "April",   "May",      "June",
+                                       "July",    "August",   "September", "October", "November", "December"};
+    return std::string(weekdays[static_cast<std::size_t>(day.weekday())]) + " " + std::to_string(day.dayOfMonth()) + " " +
+           months[day.month() - 1] + " " + std::to_string(day.year());
+}
+
+std::string placeWords(const HouseBook& book, ZoneId id) {
+    return houseOf(book, book.get<Zone>(id)).name + " · " + zoneTitle(book, id);
+}
+
+std::string mediumWords(const std::vector<MediumComponent>& medium) {
+    std::string words;
+    for (const MediumComponent& component : medium)
+        words += (words.empty() ? "" : " : ") + component.name + " " + std::to_string(component.parts);
+    return words;
+}
+
+/// `rows 1 to 3, columns 4 to 9`, counted from 1 at the back left: the rectangle that holds all containers.
+std::string slotWords(const Stay& stay) {
+    int top = stay.places.front().slots.row;
+    int left = stay.places.front().slots.col;
+    int bottom = 0;
+    int right = 0;
+    for (const Place& place : stay.places) {
+        top = std::min(top, place.slots.row);
+        left = std::min(left, place.slots.col);
+        bottom = std::max(bottom, place.slots.row + place.slots.height);
+        right = std::max(right, place.slots.col + place.slots.width);
+    }
+    const auto span = [](int from, int to) {
+        return to - from == 1 ? " " + std::to_string(from + 1) : "s " + std::to_string(from + 1) + " to " + std::to_string(to);
+    };
+    return "row" + span(top, bottom) + ", column" + span(left, right);
+}
+
+std::string heatWords(const std::optional<Celsius>& setPoint) {
+    return setPoint ? "mat at " + decimal(*setPoint) + " °C" : "no mat running";
+}
+
+void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine& line) {
+    const Batch& batch = line.batch;
+    const Recipe& recipe = batch.recipe;
+    const Stay& rooting = line.stays.front();
+    const std::size_t containers = batch.containers.size();
+    out << "  " << line.id << "  " << book.get<Taxon>(batch.taxon).name << ", "
+        << woodNames[static_cast<std::size_t>(recipe.wood)] << ": " << batch.cuttings() << " cuttings from "
+        << book.get<Stock>(line.stock).name << ", in " << containers << " × "
+        << book.get<ContainerType>(batch.containerType).name << "\n      " << recipe.hormone.value;
+    if (!recipe.hormoneForm.value.empty() && recipe.hormoneForm.value != recipe.hormone.value)
+        out << ", " << recipe.hormoneForm.value;
+    out << "; " << mediumWords(recipe.medium.value) << "\n      " << placeWords(book, rooting.zone) << ", "
+        << slotWords(rooting) << ", " << coverNames[static_cast<std::size_t>(book.get<Zone>(rooting.zone).cover)] << ", "
+        << heatWords(line.setPoint) << "; roots by " << rooting.to.iso();
+    if (line.stays.size() > 1) out << ", then " << placeWords(book, line.stays[1].zone) << " to " << line.stays[1].to.iso();
+    out << "; for " << book.get<Target>(line.target).name;
+    if (line.late) out << ", late: wanted by " << book.get<Target>(line.target).due.iso();
+    out << '\n';
+}
+
+void sayMats(std::ostream& out, const HouseBook& book, const season::Proposal& proposal) {
+    out << "\nMats\n";
+    for (const auto& [zone, runs] : proposal.mats) {
+        out << "  " << placeWords(book, zone) << ": ";
+        if (runs.empty()) out << "off";
+        for (std::size_t i = 0; i < runs.size(); ++i)
+            out << (i ? ", " : "") << decimal(runs[i].setPoint) << " °C from " << runs[i].from.iso() << " to "
+                << (runs[i].to - 1).iso();
+        out << '\n';
+    }
+}
+
+void sayMaterials(std::ostream& out, const season::Materials& materials) {
+    out << "\nTo have ready\n";
+    for (const auto& [name, count] : materials.containers) out << "  " << count << " × " << name << '\n';
+    for (const auto& [name, millilitres] : materials.componentMillilitres)
+        out << "  " << decimalText((millilitres + 99) / 100, 1) << " l of " << name << '\n';
+    for (const auto& [name, cuttings] : materials.cuttingsByHormone)
+        out << "  hormone for " << cuttings << " cuttings: " << name << '\n';
+}
+
+void sayCautions(std::ostream& out, const HouseBook& book, const season::Proposal& proposal,
+                 const RecipeLibrary& library) {
+    std::set<Hazard> hazards{Hazard::Blades};
+    std::map<std::string, std::set<std::string>> byPlant;
+    for (const season::StrikeLine& line : proposal.lines) {
+        for (const Hazard hazard : hazardsOfStriking(line.batch.recipe)) hazards.insert(hazard);
+        if (line.setPoint) hazards.insert(Hazard::ElectricHeat);
+        const std::string& name = book.get<Taxon>(line.batch.taxon).name;
+        for (const Caution* caution : library.cautionsOf(name))
+            byPlant[name].insert(caution->hazard + " (" + library.sourceText(caution->source) + ")");
+    }
+    out << "\nMind\n  " << safetyDeference << '\n';
+    for (const Hazard hazard : hazards) {
+        const SafetyNote& first = safetyNotes(hazard).front();
+        out << "  " << hazardNames[static_cast<std::size_t>(hazard)] << ": " << first.text << " ("
+            << library.sourceText(first.source) << ")\n";
+    }
+    for (const auto& [plant, cautions] : byPlant)
+        for (const std::string& caution : cautions) out << "  " << plant << ": " << caution << '\n';
+    out << "  " << cautionIsNoPromise << '\n';
+}
+
+std::string shareWords(std::int64_t part, std::int64_t whole) {
+    return whole == 0 ? "100" : decimalText(part * 1000 / whole, 1);
+}
+
+} // namespace
+
+std::string planWords(const HouseBook& book, const season::Proposal& proposal, const RecipeLibrary& library) {
+    std::ostringstream out;
+    out << "Plan from " << dayWords(proposal.from) << " to " << dayWords(proposal.from + (proposal.strikeDays - 1)) << '\n'
+        << proposal.cuttingsPlaced << " of " << proposal.cuttingsWanted << " cuttings wanted have a place ("
+        << shareWords(proposal.cuttingsPlaced, proposal.cuttingsWanted) << " %)";
+    if (const std::string quality = proposal.quality(); !quality.empty()) out << "; the plan is " << quality;
+    out << '\n';
+    std::optional<Day> day;
+    for (const season::StrikeLine& line : proposal.lines) {
+        if (line.batch.strikeDay != day) {
+            day = line.batch.strikeDay;
+            int cuttings = 0;
+            for (const season::StrikeLine& other : proposal.lines)
+                if (other.batch.strikeDay == *day) cuttings += other.batch.cuttings();
+            out << '\n' << dayWords(*day) << ": " << cuttings << " cuttings\n";
+        }
+        sayLine(out, book, line);
+    }
+    sayMats(out, book, proposal);
+    out << "\nNot in the plan\n";
+    if (proposal.notPlaced.empty()) out << "  nothing that can be struck in these days is left out\n";
+    for (const season::NotPlaced& one : proposal.notPlaced) {
+        const Target& target = book.get<Target>(one.target);
+        out << "  " << target.name << ", " << book.get<Taxon>(target.taxon).name << ": " << one.cuttings
+            << " cuttings: " << one.why << '\n';
+    }
+    sayMaterials(out, proposal.materials);
+    sayCautions(out, book, proposal, library);
+    return out.str();
+}
+
+std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
+    using nlohmann::json;
+    json plan{{"from", proposal.from.iso()},
+              {"days", proposal.strikeDays},
+              {"cuttings_wanted", proposal.cuttingsWanted},
+              {"cuttings_placed", proposal.cuttingsPlaced},
+              {"quality", proposal.quality()},
+              {"strikes", json::array()},
+              {"mats", json::array()},
+              {"not_placed", json::array()}};
+    for (const season::StrikeLine& line : proposal.lines) {
+        json stays = json::array();
+        for (const Stay& stay : line.stays)
+            stays.push_back({{"zone", placeWords(book, stay.zone)}, {"from", stay.from.iso()}, {"to", stay.to.iso()}});
+        plan["strikes"].push_back({{"id", line.id},
+                                   {"day", line.batch.strikeDay.iso()},
+                                   {"taxon", book.get<Taxon>(line.batch.taxon).name},
+                                   {"wood", woodNames[static_cast<std::size_t>(line.batch.recipe.wood)]},
+                                   {"cuttings", line.batch.cuttings()},
+                                   {"containers", line.batch.containers.size()},
+                                   {"container", book.get<ContainerType>(line.batch.containerType).name},
+                                   {"stock", book.get<Stock>(line.stock).name},
+                                   {"target", book.get<Target>(line.target).name},
+                                   {"hormone", line.batch.recipe.hormone.value},
+                                   {"medium", mediumWords(line.batch.recipe.medium.value)},
+                                   {"set_point_c", line.setPoint ? json(line.setPoint->units()) : json()},
+                                   {"late", line.late},
+                                   {"stays", stays}});
+    }
+    for (const auto& [zone, runs] : proposal.mats)
+        for (const MatRun& run : runs)
+            plan["mats"].push_back({{"zone", placeWords(book, zone)},
+                                    {"from", run.from.iso()},
+                                    {"to", run.to.iso()},
+                                    {"set_point_c", run.setPoint.units()}});
+    for (const season::NotPlaced& one : proposal.notPlaced)
+        plan["not_placed"].push_back(
+            {{"target", book.get<Target>(one.target).name}, {"cuttings", one.cuttings}, {"why", one.why}});
+    for (const auto& [name, count] : proposal.materials.containers) plan["containers"][name] = count;
+    for (const auto& [name, millilitres] : proposal.materials.componentMillilitres)
+        plan["medium_litres"][name] = static_cast<double>(millilitres) / 1000.0;
+    return plan.dump(2) + "\n";
+}
+
+} // namespace warmbench::app
