@@ -1,0 +1,134 @@
+#include "core/book/query.h"
+#include "core/book/rules.h"
+#include "core/planner/planner.h"
+#include "core/season/proposal.h"
+#include "tests/core/season/season_book.h"
+
+#include <catch2/catch.hpp>
+
+using namespace warmbench;
+using namespace warmbench::season;
+using warmbench::testing::builtIn;
+using warmbench::testing::SeasonBook;
+
+namespace {
+
+Day on(unsigned month, unsigned day) {
+    return *Day::make(2027, month, day);
+}
+
+planner::Answer solved(const planner::Problem& problem) {
+    planner::Options options;
+    options.rounds = 200;
+    auto found = planner::solve(problem, options);
+    REQUIRE(found);
+    return found->answer;
+}
+
+Proposal proposed(const SeasonBook& nursery, const PlanRequest& request) {
+    const MonthProblem month = monthProblem(nursery.book, builtIn(), request);
+    return proposalFrom(nursery.book, month, solved(month.problem));
+}
+
+} // namespace
+
+TEST_CASE("A mat costs what its loss of heat costs, and offers no set-point that it can't hold") {
+    SeasonBook nursery;
+    const Zone& zone = nursery.book.get<Zone>(nursery.warm);
+    // 96 slots of 13 cm are 1.6224 m2; 6.5 W/(m2 K) at 18 °C in air of 15 °C: 31.64 W, 0.759 kWh a day at
+    // 0.30.
+    CHECK(matCostPerDay(nursery.book, zone, Celsius{180}, Celsius{150}) == Money{23});
+    CHECK(matCostPerDay(nursery.book, zone, Celsius{180}, Celsius{200}) == Money{0});
+    Zone weak = zone;
+    weak.mat->rated = Watts{300};
+    CHECK_FALSE(matCostPerDay(nursery.book, weak, Celsius{180}, Celsius{150}));
+}
+
+TEST_CASE("A month is planned, accepted, and undone without a trace") {
+    SeasonBook nursery;
+    nursery.want(40, on(12, 1));
+    const Proposal proposal = proposed(nursery, {on(8, 2), 28, 900});
+    REQUIRE(proposal.notPlaced.empty());
+    CHECK(proposal.cuttingsPlaced == proposal.cuttingsWanted);
+    CHECK(proposal.cuttingsPlaced > 50);
+    for (const StrikeLine& line : proposal.lines) {
+        CHECK(line.stays.size() == 2);
+        CHECK(line.stays[0].zone == nursery.warm);
+        CHECK(line.stays[1].zone == nursery.open);
+        CHECK(line.stays[1].to <= on(12, 1));
+    }
+    const HouseBook before = nursery.book;
+    auto change = nursery.book.perform(proposal.command());
+    REQUIRE(change);
+    CHECK(audit(nursery.book).empty());
+    CHECK(nursery.book.all<Batch>().size() == proposal.lines.size());
+    CHECK(setPointOn(nursery.book, nursery.warm, proposal.lines.front().batch.strikeDay) ==
+          proposal.lines.front().setPoint);
+    CHECK(targetNeeds(nursery.book, builtIn(), {on(8, 2), 28, 900}).front().state == NeedState::Covered);
+    CHECK_FALSE(nursery.book.apply(change->inverse()));
+    CHECK(nursery.book == before);
+}
+
+TEST_CASE("A large target is split into batches, and what the stock can't give is said") {
+    SeasonBook nursery;
+    nursery.want(170, on(12, 1)); // the stock gives 200 cuttings in these days, fewer than that takes
+    const PlanRequest request{on(8, 2), 20, 900};
+    const MonthProblem month = monthProblem(nursery.book, builtIn(), request);
+    REQUIRE(month.parts.size() > 1);
+    std::int64_t planned = 0;
+    for (const BatchPart& part : month.parts) planned += part.cuttings;
+    CHECK(planned == 200);
+    REQUIRE(month.shortfalls.size() == 1);
+    CHECK(month.shortfalls.front().cuttings == month.cuttingsWanted() - 200);
+    CHECK(month.shortfalls.front().why.find("stock is short by") != std::string::npos);
+}
+
+TEST_CASE("What stands and what was planned before stays where it is") {
+    SeasonBook nursery;
+    nursery.strike(on(7, 20), 30, 60);
+    const TargetId first = nursery.want(20, on(12, 1));
+    const Proposal early = proposed(nursery, {on(8, 2), 14, 900});
+    REQUIRE(nursery.book.perform(early.command()));
+    CHECK(expectedPlants(nursery.book, first, 0.9) >= 20);
+    nursery.want(30, on(12, 10));
+    const MonthProblem month = monthProblem(nursery.book, builtIn(), {on(8, 4), 28, 900});
+    std::size_t fixed = month.problem.held.size() + month.firstPart;
+    CHECK(fixed == nursery.book.all<Stay>().size());
+    const Proposal later = proposalFrom(nursery.book, month, solved(month.problem));
+    CHECK(later.notPlaced.empty());
+    REQUIRE(nursery.book.perform(later.command()));
+    CHECK(audit(nursery.book).empty());
+}
+
+TEST_CASE("Stays that no set-point of their zone suits don't stop the planning") {
+    SeasonBook nursery;
+    nursery.want(20, on(12, 1));
+    const Proposal proposal = proposed(nursery, {on(8, 2), 7, 900});
+    REQUIRE(nursery.book.perform(proposal.command()));
+    House cold = nursery.book.all<House>().begin()->second;
+    cold.unheatedRootZone = testing::allYear(Celsius{330}); // far above what the recipe bears
+    REQUIRE(nursery.book.perform(Command{Put<House>{cold}}));
+    const MonthProblem month = monthProblem(nursery.book, builtIn(), {on(8, 12), 14, 900});
+    REQUIRE_FALSE(month.problem.held.empty());
+    CHECK(solved(month.problem).placed.size() + solved(month.problem).unplaced.size() ==
+          month.problem.batches.size());
+}
+
+TEST_CASE("Days without hands get no strikes, and planned batches use up their day's hands") {
+    SeasonBook nursery;
+    Nursery hands = nursery.book.nursery();
+    hands.strikesByWeekday = {40, 0, 0, 0, 0, 0, 0};
+    REQUIRE(nursery.book.perform(Command{Put<Nursery>{hands}}));
+    nursery.add(HandDay{{}, on(8, 9), 0, "holiday"});
+    nursery.want(40, on(12, 1));
+    const MonthProblem month = monthProblem(nursery.book, builtIn(), {on(8, 2), 21, 900});
+    CHECK(month.problem.strikeCapacity[0] == 40);
+    CHECK(month.problem.strikeCapacity[1] == 0);
+    CHECK(month.problem.strikeCapacity[7] == 0);
+    CHECK(month.problem.strikeCapacity[14] == 40);
+    const Proposal proposal = proposalFrom(nursery.book, month, solved(month.problem));
+    for (const StrikeLine& line : proposal.lines) CHECK(line.batch.strikeDay.weekday() == 0);
+    REQUIRE(nursery.book.perform(proposal.command()));
+    const MonthProblem again = monthProblem(nursery.book, builtIn(), {on(8, 2), 21, 900});
+    CHECK(again.problem.strikeCapacity[0] + again.problem.strikeCapacity[14] == 80 - proposal.cuttingsPlaced);
+}
