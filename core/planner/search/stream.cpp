@@ -24,6 +24,10 @@ void Stream::begin(const Stopped& stopped) {
 }
 
 void Stream::run(std::int64_t rounds, double progress, const Stopped& stopped) {
+    if (m_model->batches.empty()) {
+        m_rounds += rounds;
+        return;
+    }
     const double left = 1 - progress;
     const auto mean = static_cast<double>(std::min(m_walk.bestCost(), m_model->worth)) /
                       static_cast<double>(m_model->batches.size());

@@ -95,7 +95,7 @@ TEST_CASE("A taxon that nobody knows how to strike says so; with a wood the gene
     const auto needs = targetNeeds(nursery.book, builtIn(), {on(2027, 8, 2), 28, 900});
     REQUIRE(needs.size() == 2);
     REQUIRE(needs.front().way);
-    CHECK(needs.front().way->recipe.daysToRoot.source == std::string(fromMemory));
+    CHECK(needs.front().way->recipe.growOnDays.source == std::string(fromMemory));
 }
 
 TEST_CASE("In the southern hemisphere the season is half a year away") {
