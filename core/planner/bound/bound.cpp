@@ -1,17 +1,104 @@
 #include "core/planner/bound/bound.h"
 
+#include "core/planner/bound/bound_tree.h"
 #include "core/planner/bound/cost_step.h"
 #include "core/planner/bound/share_bound.h"
 #include "core/planner/bound/zone_kinds.h"
 
-namespace warmbench::planner {
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <utility>
 
-void improveBound(const Problem& problem, const BoundOptions&, const std::function<std::int64_t()>&,
+namespace warmbench::planner {
+namespace {
+
+/// Between units, in which the relaxation counts, and totals, which are whole multiples of a step.
+class Totals {
+public:
+    Totals(const Problem& problem, const std::function<std::int64_t()>& incumbentTotal,
+           const std::function<void(std::int64_t)>& onImproved)
+        : m_step(std::max<std::int64_t>(1, costStep(problem))), m_incumbentTotal(incumbentTotal),
+          m_onImproved(onImproved) {}
+
+    /// Units above which a value proves that nothing is better than the incumbent.
+    double cutoff() {
+        const auto total = static_cast<double>(m_incumbentTotal() - m_step);
+        m_cutoff = std::min(m_cutoff, total * Formulation::unitsPerThousandth + 1);
+        return m_cutoff;
+    }
+
+    /// Reports a bound in units, valid for all solutions below the lowest cutoff that was ever asked for.
+    void prove(double units) {
+        report(std::ceil(std::min(units, m_cutoff) / Formulation::unitsPerThousandth));
+    }
+
+    /// Reports a bound in thousandths.
+    void report(double thousandths) {
+        if (thousandths <= 0 || thousandths > highest / Formulation::unitsPerThousandth) return;
+        const std::int64_t bound = roundedUp(static_cast<std::int64_t>(thousandths), m_step);
+        if (bound <= m_reported) return;
+        m_reported = bound;
+        m_onImproved(bound);
+    }
+
+    [[nodiscard]] bool proven() const { return m_reported >= m_incumbentTotal(); }
+
+private:
+    static constexpr double highest = 1e15;
+
+    std::int64_t m_step;
+    std::int64_t m_reported = 0;
+    double m_cutoff = highest;
+    const std::function<std::int64_t()>& m_incumbentTotal;
+    const std::function<void(std::int64_t)>& m_onImproved;
+};
+
+constexpr int iterationsOfRound = 50;
+constexpr int roundsWithoutGain = 4;
+constexpr double gainOfRound = 3e-4; ///< share of the value
+
+/// Climbs at the root until that hardly gains, forbidding what is too costly for the incumbent on the way.
+void climbRoot(DualFunction& dual, Domain& domain, Ascent& ascent, Totals& totals,
+               const std::stop_token& stop) {
+    int idle = 0;
+    while (idle < roundsWithoutGain && !stop.stop_requested()) {
+        const double before = ascent.value();
+        const double cutoff = totals.cutoff();
+        const bool done = ascent.climb(domain, {cutoff, iterationsOfRound}, stop);
+        totals.prove(ascent.value());
+        if (done) return;
+        if (!std::isinf(dual.evaluate(domain, ascent.prices())))
+            dual.forbidCostly(domain, ascent.prices(), ascent.value(), cutoff);
+        idle = ascent.value() > before + gainOfRound * std::abs(before) ? 0 : idle + 1;
+    }
+}
+
+} // namespace
+
+void improveBound(const Problem& problem, const BoundOptions& options,
+                  const std::function<std::int64_t()>& incumbentTotal,
                   const std::function<void(std::int64_t)>& onImproved, std::stop_token stop) {
     const ZoneKinds zones = zoneKinds(problem);
-    const std::int64_t step = costStep(problem);
-    const std::int64_t first = roundedUp(shareBound(problem, zones, stop), step);
-    if (first > 0) onImproved(first);
+    Totals totals(problem, incumbentTotal, onImproved);
+    totals.report(static_cast<double>(shareBound(problem, zones, stop)));
+    if (totals.proven()) return;
+
+    const Formulation formulation = formulate(problem, zones, stop);
+    if (stop.stop_requested()) return;
+    DualFunction dual(formulation, stop);
+    Domain domain = wholeDomain(formulation);
+    Ascent root(formulation, dual);
+    root.start(domain, sharePrices(formulation));
+    climbRoot(dual, domain, root, totals, stop);
+    if (stop.stop_requested() || totals.proven()) return;
+
+    BoundTree tree(formulation, dual);
+    tree.open(domain, root);
+    while (tree.bytes() < options.memory && tree.splitLowest(totals.cutoff(), stop)) {
+        totals.prove(tree.bound());
+        if (tree.empty()) return;
+    }
 }
 
 } // namespace warmbench::planner

@@ -30,10 +30,19 @@ std::optional<Wide> offIdeal(const StayRule& rule, const Zone& zone, int setPoin
     return Wide{tenths} * rule.offIdeal;
 }
 
+/// Whether hands and stock suffice for `batch` on `day`, were it alone.
+bool canStrike(const Problem& problem, const Batch& batch, int day) {
+    if (batch.cuttings > strikeCapacityOn(problem, day)) return false;
+    return !batch.stock ||
+           batch.cuttings <= stockUpTo(problem.stocks[static_cast<std::size_t>(*batch.stock)], day);
+}
+
 std::set<int> strikeDays(const Problem& problem, const Batch& batch) {
     std::set<int> days;
     for (int day = std::max(0, batch.strikeFirst); day <= std::min(batch.strikeLast, problem.days - 1); ++day)
-        if (!batch.pin || !batch.pin->strikeDay || *batch.pin->strikeDay == day) days.insert(day);
+        if ((!batch.pin || !batch.pin->strikeDay || *batch.pin->strikeDay == day) &&
+            canStrike(problem, batch, day))
+            days.insert(day);
     return days;
 }
 
@@ -107,6 +116,19 @@ void keepChains(std::vector<std::vector<StayChoice>>& stays, std::int64_t limit)
 }
 
 } // namespace
+
+std::int64_t strikeCapacityOn(const Problem& problem, int day) {
+    const auto& capacity = problem.strikeCapacity;
+    if (capacity.empty()) return std::numeric_limits<std::int64_t>::max();
+    return capacity[static_cast<std::size_t>(day) % capacity.size()];
+}
+
+std::int64_t stockUpTo(const Stock& stock, int day) {
+    std::int64_t total = 0;
+    for (const StockStep& step : stock.steps)
+        if (step.day <= day) total = step.total;
+    return total;
+}
 
 std::int64_t slotsOf(const Batch& batch) {
     const Wide slots = Wide{batch.containers} * batch.footprint.height * batch.footprint.width;

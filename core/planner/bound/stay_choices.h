@@ -21,6 +21,12 @@ struct StayChoice {
 /// Costs above this are taken as this, which keeps every bound valid and every sum of a few within int64.
 inline constexpr std::int64_t highestCost = 10'000'000'000'000'000;
 
+/// Cuttings that can be struck on `day`; INT64_MAX where that is not limited.
+[[nodiscard]] std::int64_t strikeCapacityOn(const Problem& problem, int day);
+
+/// Cuttings that `stock` gives up to and including `day`.
+[[nodiscard]] std::int64_t stockUpTo(const Stock& stock, int day);
+
 /// Slots that all containers of `batch` cover together.
 [[nodiscard]] std::int64_t slotsOf(const Batch& batch);
 

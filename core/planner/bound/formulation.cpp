@@ -1,0 +1,236 @@
+#include "core/planner/bound/formulation.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+#include <utility>
+
+namespace warmbench::planner {
+namespace {
+
+/// Slots are scaled down where a zone has more, so that a day's packing stays quick.
+constexpr int mostSlots = 1024;
+
+/// Amounts above this are taken as this: lower costs keep the bound valid, and sums stay exact.
+constexpr double highestAmount = 1e12;
+
+double units(std::int64_t thousandths) {
+    return std::min(static_cast<double>(thousandths) * Formulation::unitsPerThousandth, highestAmount);
+}
+
+std::vector<ZoneShelf> shelvesOf(const Problem& problem, const ZoneKinds& zones) {
+    std::vector<ZoneShelf> shelves;
+    for (const ZoneKind& kind : zones.kinds) {
+        const Zone& zone = problem.zones[static_cast<std::size_t>(kind.zone)];
+        ZoneShelf shelf;
+        shelf.count = kind.count;
+        // Whole slots of a coarser measure, rounded down on both sides: what fitted still fits.
+        shelf.slotsScale = (kind.slots + mostSlots - 1) / mostSlots;
+        shelf.slots = kind.slots / std::max(1, shelf.slotsScale);
+        shelf.dayCost.push_back(0);
+        for (const SetPoint& point : zone.setPoints) shelf.dayCost.push_back(units(10 * point.costPerDay));
+        shelf.lanes.resize(shelf.dayCost.size());
+        shelves.push_back(std::move(shelf));
+    }
+    return shelves;
+}
+
+/// The slots that `held` take in its zone in one state, nothing where they cannot stand in it.
+std::optional<HeldState> heldState(const Problem& problem, const std::vector<int>& held, int setPoint) {
+    HeldState state{setPoint, {}};
+    for (const int index : held) {
+        const Held& item = problem.held[static_cast<std::size_t>(index)];
+        const Zone& zone = problem.zones[static_cast<std::size_t>(item.zone)];
+        const auto length = stayLength(item.duration, zone, setPoint, 0);
+        if (!length) return std::nullopt;
+        int slots = 0;
+        for (const SlotRect& rect : item.slots) slots += rect.height * rect.width;
+        for (int day = 0; day < *length; ++day) {
+            const std::int64_t warmth = rootZone(zone, setPoint, day);
+            if (warmth < item.low || warmth > item.high) return std::nullopt;
+            if (day >= problem.days) continue;
+            if (static_cast<std::size_t>(day) >= state.load.size()) state.load.push_back(0);
+            state.load[static_cast<std::size_t>(day)] += slots;
+        }
+    }
+    return state;
+}
+
+void addHeld(const Problem& problem, const ZoneKinds& zones, std::vector<ZoneShelf>& shelves) {
+    std::map<int, std::vector<int>> byZone;
+    for (std::size_t i = 0; i < problem.held.size(); ++i)
+        byZone[problem.held[i].zone].push_back(static_cast<int>(i));
+    for (const auto& [index, held] : byZone) {
+        HeldZone zone;
+        zone.kind = zones.ofZone[static_cast<std::size_t>(index)];
+        ZoneShelf& shelf = shelves[static_cast<std::size_t>(zone.kind)];
+        for (int setPoint = -1; setPoint + 1 < static_cast<int>(shelf.dayCost.size()); ++setPoint) {
+            auto state = heldState(problem, held, setPoint);
+            if (!state) continue;
+            for (int& load : state->load) load /= std::max(1, shelf.slotsScale);
+            zone.states.push_back(std::move(*state));
+        }
+        if (zone.states.empty()) continue; // no plan at all: whatever is left out, the bound holds
+        --shelf.count;
+        shelf.held.push_back(std::move(zone));
+    }
+}
+
+/// Nodes of one batch's network: where a stay may begin, and where it may begin in the zone of the one
+/// before.
+class Nodes {
+public:
+    int at(std::size_t stay, int day, int kind = -1) {
+        return m_known.try_emplace({stay, day, kind}, static_cast<int>(m_known.size()) + 2).first->second;
+    }
+    [[nodiscard]] int find(std::size_t stay, int day, int kind) const {
+        const auto found = m_known.find({stay, day, kind});
+        return found == m_known.end() ? -1 : found->second;
+    }
+    [[nodiscard]] int count() const { return static_cast<int>(m_known.size()) + 2; }
+
+private:
+    std::map<std::tuple<std::size_t, int, int>, int> m_known;
+};
+
+class Builder {
+public:
+    Builder(const Problem& problem, const ZoneKinds& zones) : m_problem(problem), m_zones(zones) {
+        m_result.days = problem.days;
+        m_result.shelves = shelvesOf(problem, zones);
+        addHeld(problem, zones, m_result.shelves);
+    }
+
+    void addBatch(int index, const std::vector<std::vector<StayChoice>>& stays) {
+        const Batch& batch = m_problem.batches[static_cast<std::size_t>(index)];
+        BatchChains chains;
+        chains.value = units(valueOf(batch));
+        chains.mayStayOut = !batch.pin;
+        chains.cuttings = std::min(static_cast<double>(batch.cuttings), highestAmount);
+        const auto laneOf = addLanes(index, stays);
+        Nodes nodes;
+        for (std::size_t k = 1; k < stays.size(); ++k)
+            for (const StayChoice& choice : stays[k])
+                nodes.at(k, choice.from, choice.kept ? choice.kind : -1);
+        for (std::size_t k = 0; k < stays.size(); ++k) {
+            chains.stays.push_back(m_result.links.size());
+            const bool last = k + 1 == stays.size();
+            for (const StayChoice& choice : stays[k]) {
+                Link link;
+                link.choice = choice;
+                link.cost = units(choice.cost);
+                link.lane = laneOf.at({choice.kind, choice.setPoint});
+                const Lane& lane = m_result.lanes[static_cast<std::size_t>(link.lane)];
+                const auto sum = [&](int day) {
+                    const int within = std::clamp(day, lane.fromDay, lane.toDay) - lane.fromDay;
+                    return lane.firstPrice + static_cast<std::size_t>(link.lane + within);
+                };
+                link.lowSum = sum(choice.from);
+                link.highSum = sum(choice.to);
+                if (k == 0) link.strikeDay = choice.from;
+                link.entry = k == 0 ? 0 : nodes.at(k, choice.from, choice.kept ? choice.kind : -1);
+                link.exit = last ? 1 : nodes.at(k + 1, choice.to);
+                if (!last) link.keptExit = nodes.find(k + 1, choice.to, choice.kind);
+                m_result.links.push_back(link);
+            }
+        }
+        chains.stays.push_back(m_result.links.size());
+        chains.nodes = nodes.count();
+        m_result.batches.push_back(std::move(chains));
+    }
+
+    Formulation finish() {
+        addLabour();
+        for (std::size_t i = 0; i < m_problem.stocks.size(); ++i) addStock(static_cast<int>(i));
+        return std::move(m_result);
+    }
+
+private:
+    std::map<std::pair<int, int>, int> addLanes(int index,
+                                                const std::vector<std::vector<StayChoice>>& stays) {
+        const Batch& batch = m_problem.batches[static_cast<std::size_t>(index)];
+        std::map<std::pair<int, int>, int> laneOf;
+        const auto first = m_result.lanes.size();
+        for (const auto& choices : stays)
+            for (const StayChoice& choice : choices) {
+                const auto [found, isNew] = laneOf.emplace(std::pair(choice.kind, choice.setPoint),
+                                                           static_cast<int>(m_result.lanes.size()));
+                if (isNew) {
+                    ZoneShelf& shelf = m_result.shelves[static_cast<std::size_t>(choice.kind)];
+                    const auto slots = static_cast<int>(slotsOf(batch) / std::max(1, shelf.slotsScale));
+                    m_result.lanes.push_back(
+                        {index, choice.kind, choice.setPoint, slots, m_result.days, 0, 0});
+                    shelf.lanes[static_cast<std::size_t>(choice.setPoint + 1)].push_back(found->second);
+                }
+                Lane& lane = m_result.lanes[static_cast<std::size_t>(found->second)];
+                lane.fromDay = std::min(lane.fromDay, choice.from);
+                lane.toDay = std::max(lane.toDay, std::min(choice.to, m_result.days));
+            }
+        for (auto i = first; i < m_result.lanes.size(); ++i) {
+            Lane& lane = m_result.lanes[i];
+            lane.toDay = std::max(lane.toDay, lane.fromDay);
+            lane.firstPrice = m_result.prices;
+            m_result.prices += static_cast<std::size_t>(lane.toDay - lane.fromDay);
+        }
+        return laneOf;
+    }
+
+    /// Adds a row for the batches that pass `counts` and may be struck on its days, if it can ever bind.
+    template <class Counts>
+    void addRow(std::int64_t limit, int fromDay, int toDay, const Counts& counts) {
+        std::vector<std::size_t> members;
+        double most = 0;
+        for (std::size_t i = 0; i < m_result.batches.size(); ++i) {
+            const BatchChains& chains = m_result.batches[i];
+            if (!counts(m_problem.batches[i])) continue;
+            const auto first = m_result.links.begin();
+            const bool strikes =
+                std::any_of(first + static_cast<std::ptrdiff_t>(chains.stays[0]),
+                            first + static_cast<std::ptrdiff_t>(chains.stays[1]), [&](const Link& link) {
+                                return link.strikeDay >= fromDay && link.strikeDay < toDay;
+                            });
+            if (!strikes) continue;
+            members.push_back(i);
+            most += chains.cuttings;
+        }
+        const auto bound = static_cast<double>(limit);
+        if (most <= bound || bound >= highestAmount) return;
+        for (const std::size_t i : members)
+            m_result.batches[i].strikeRows.push_back(static_cast<int>(m_result.strikeRows.size()));
+        m_result.strikeRows.push_back({bound, fromDay, toDay});
+    }
+
+    void addLabour() {
+        if (m_problem.strikeCapacity.empty()) return;
+        for (int day = 0; day < m_problem.days; ++day)
+            addRow(strikeCapacityOn(m_problem, day), day, day + 1, [](const Batch&) { return true; });
+    }
+
+    /// One row for the last day before each rise of the total, and for the last day: the other days follow.
+    void addStock(int index) {
+        const Stock& stock = m_problem.stocks[static_cast<std::size_t>(index)];
+        const auto mine = [&](const Batch& batch) { return batch.stock == index; };
+        for (std::size_t i = 1; i <= stock.steps.size(); ++i) {
+            const int end = i < stock.steps.size() ? stock.steps[i].day : m_problem.days;
+            if (end <= 0 || stock.steps[i - 1].day >= m_problem.days) continue;
+            addRow(stock.steps[i - 1].total, 0, std::min(end, m_problem.days), mine);
+        }
+    }
+
+    const Problem& m_problem;
+    const ZoneKinds& m_zones;
+    Formulation m_result;
+};
+
+} // namespace
+
+Formulation formulate(const Problem& problem, const ZoneKinds& zones, const std::stop_token& stop) {
+    Builder builder(problem, zones);
+    for (int index = 0; index < static_cast<int>(problem.batches.size()); ++index) {
+        if (stop.stop_requested()) break;
+        builder.addBatch(index, stayChoices(problem, zones, index));
+    }
+    return builder.finish();
+}
+
+} // namespace warmbench::planner

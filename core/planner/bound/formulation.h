@@ -1,0 +1,95 @@
+#pragma once
+
+#include "core/planner/bound/stay_choices.h"
+#include "core/planner/bound/zone_kinds.h"
+#include "core/planner/problem.h"
+
+#include <stop_token>
+#include <vector>
+
+/// The planning problem as the bound sees it: an integer program in which each batch takes one chain of stay
+/// choices or stays out, each zone and day takes one set-point and the batches that fit its slots, and
+/// linking rows say that a batch stands only where the zone has it. Space is counted in slots, not arranged.
+/// Every plan gives a solution that costs no more than the plan.
+namespace warmbench::planner {
+
+/// One batch in zones of one kind at one set-point: a price for each day on which it may stand there.
+struct Lane {
+    int batch = 0;
+    int kind = 0;
+    int setPoint = -1;
+    int slots = 0; ///< as `ZoneShelf::slots` counts them
+    int fromDay = 0;
+    int toDay = 0;              ///< first day after; within the horizon
+    std::size_t firstPrice = 0; ///< price of fromDay
+};
+
+/// A stay choice in the chain network of its batch.
+struct Link {
+    int lane = 0;
+    std::size_t lowSum = 0; ///< running sums of prices whose difference is the price of the stay
+    std::size_t highSum = 0;
+    int strikeDay = -1; ///< of a first stay, else -1
+    int entry = 0;      ///< node of the batch's network
+    int exit = 0;
+    int keptExit = -1; ///< a second node, for a next stay that keeps the place; -1 where there is none such
+    double cost = 0;   ///< units
+    StayChoice choice;
+};
+
+struct BatchChains {
+    std::vector<std::size_t> stays; ///< first link of each stay, and one after the last
+    int nodes = 0;                  ///< node 0 is the start, node 1 the end
+    double value = 0;               ///< units
+    bool mayStayOut = true;
+    double cuttings = 0;
+    std::vector<int> strikeRows; ///< indices of the rows in which its cuttings count
+};
+
+/// At most `limit` cuttings are struck on the days of a row: one day's labour, or a stock up to a day.
+struct StrikeRow {
+    double limit = 0;
+    int fromDay = 0;
+    int toDay = 0; ///< first day after
+};
+
+/// A state in which a zone can hold what already stands in it.
+struct HeldState {
+    int setPoint = -1;
+    std::vector<int> load; ///< slots by day, as long as something remains; within the horizon
+};
+
+struct HeldZone {
+    int kind = 0;
+    std::vector<HeldState> states;
+};
+
+/// The zones of one kind.
+struct ZoneShelf {
+    int count = 0; ///< of those in which nothing is held
+    int slots = 0; ///< of each; scaled down, with those of the lanes, where there are very many
+    int slotsScale = 1;
+    std::vector<double> dayCost;         ///< units a day, by set-point + 1
+    std::vector<std::vector<int>> lanes; ///< by set-point + 1
+    std::vector<HeldZone> held;
+};
+
+struct Formulation {
+    /// Units in a thousandth of a currency unit. All amounts are whole numbers of units held in doubles,
+    /// whose sums and differences are exact below 2^53.
+    static constexpr double unitsPerThousandth = 64;
+
+    int days = 0;
+    std::vector<Lane> lanes;
+    std::size_t prices = 0; ///< number of prices of all lanes
+    std::vector<Link> links;
+    std::vector<BatchChains> batches;
+    std::vector<StrikeRow> strikeRows;
+    std::vector<ZoneShelf> shelves;
+};
+
+/// Incomplete, and of no use, once `stop` is requested.
+[[nodiscard]] Formulation formulate(const Problem& problem, const ZoneKinds& zones,
+                                    const std::stop_token& stop);
+
+} // namespace warmbench::planner
