@@ -49,7 +49,7 @@ private:
         for (const Shape& shape : m_shapes)
             if (shape.load == load) listPlaces(shape, places);
         std::sort(places.begin(), places.end());
-        const std::size_t firstBefore = m_first[load];
+        const int firstBefore = m_first[load];
         for (const SlotRect& place : places) {
             m_zone.occupy({&place, 1}, m_loads[load].from, m_loads[load].to);
             m_slots[load].push_back(place);
@@ -63,14 +63,12 @@ private:
     }
 
     /// Alike containers are placed in the order of their first corners.
-    [[nodiscard]] std::size_t key(const SlotRect& place) const {
-        return static_cast<std::size_t>(place.row * m_zone.cols() + place.col);
-    }
+    [[nodiscard]] int key(const SlotRect& place) const { return place.row * m_zone.cols() + place.col; }
 
     void listPlaces(const Shape& shape, std::vector<SlotRect>& places) {
         freeFor(shape.load);
         m_free.corners(shape.footprint, m_corners);
-        for (int slot = m_corners.next(static_cast<int>(m_first[shape.load])); slot < m_corners.size();
+        for (int slot = m_corners.next(m_first[shape.load]); slot < m_corners.size();
              slot = m_corners.next(slot + 1))
             places.push_back(
                 {slot / m_zone.cols(), slot % m_zone.cols(), shape.footprint.height, shape.footprint.width});
@@ -98,7 +96,7 @@ private:
             for (; at < m_shapes.size() && m_shapes[at].load == load; ++at) {
                 if (left(load) == 0) continue;
                 m_free.corners(m_shapes[at].footprint, m_corners);
-                for (int slot = m_corners.next(static_cast<int>(m_first[load])); slot < m_corners.size();
+                for (int slot = m_corners.next(m_first[load]); slot < m_corners.size();
                      slot = m_corners.next(slot + 1)) {
                     ++m_places[load];
                     reach.add(SlotRect{slot / m_zone.cols(), slot % m_zone.cols(),
@@ -130,10 +128,10 @@ private:
     long m_stepsLeft;
     std::vector<std::vector<SlotRect>>& m_slots;
     std::vector<Shape> m_shapes;
-    std::vector<std::size_t> m_first; ///< by load, the least slot of its next container's corner
-    std::vector<int> m_places;        ///< by load, places of its next container
-    std::vector<Cells> m_usable;      ///< by day, slots that something not yet placed can cover
-    std::vector<int> m_needed;        ///< by day, slots that it will cover
+    std::vector<int> m_first;    ///< by load, the least slot of its next container's corner
+    std::vector<int> m_places;   ///< by load, places of its next container
+    std::vector<Cells> m_usable; ///< by day, slots that something not yet placed can cover
+    std::vector<int> m_needed;   ///< by day, slots that it will cover
     Cells m_free;
     Cells m_corners;
 };

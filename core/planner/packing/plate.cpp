@@ -1,5 +1,9 @@
 #include "core/planner/packing/plate.h"
 
+#include "core/planner/packing/columns.h"
+#include "core/planner/packing/conservative.h"
+#include "core/planner/packing/hash.h"
+
 #include <algorithm>
 #include <unordered_set>
 
@@ -7,9 +11,13 @@ namespace warmbench::planner::packing {
 
 namespace {
 
+constexpr long easySteps = 2000; ///< of search, before other proofs are tried
+
 struct Shape {
     Footprint footprint;
-    std::size_t piece; ///< entry of the pieces
+    std::size_t piece;      ///< entry of the pieces
+    std::vector<char> rows; ///< by row, whether a container's corner may lie there
+    std::vector<char> cols; ///< by column
 };
 
 SlotRect transposed(const SlotRect& rect) {
@@ -36,8 +44,9 @@ public:
             m_left.push_back(pieces[index].count);
             m_spare -= pieces[index].count * given.height * given.width;
             m_containersLeft += pieces[index].count;
-            m_shapes.push_back({swapped ? turned : given, index});
-            if (pieces[index].turn && given != turned) m_shapes.push_back({swapped ? given : turned, index});
+            m_shapes.push_back({swapped ? turned : given, index, {}, {}});
+            if (pieces[index].turn && given != turned)
+                m_shapes.push_back({swapped ? given : turned, index, {}, {}});
         }
         std::stable_sort(m_shapes.begin(), m_shapes.end(), [](const Shape& a, const Shape& b) {
             return a.footprint.height * a.footprint.width > b.footprint.height * b.footprint.width;
@@ -46,6 +55,7 @@ public:
 
     Verdict run() {
         if (m_spare < 0) return Verdict::Cannot;
+        findPatterns();
         if (from(0)) return Verdict::Packed;
         return m_stepsLeft < 0 ? Verdict::Unknown : Verdict::Cannot;
     }
@@ -71,9 +81,44 @@ private:
         return false;
     }
 
+    /// Containers can be pushed towards the first row and column until each rests on a wall, a slot that is
+    /// not free or another container: then their corners lie on sums of lengths (normal patterns, Herz 1972,
+    /// Christofides and Whitlock 1977).
+    void findPatterns() {
+        for (Shape& shape : m_shapes) {
+            shape.rows = sums(shape.piece, m_open.rows(), false);
+            shape.cols = sums(shape.piece, m_open.cols(), true);
+        }
+    }
+
+    /// By place along one axis, whether a container of `piece` may begin there.
+    [[nodiscard]] std::vector<char> sums(std::size_t piece, int length, bool alongCols) const {
+        std::vector<char> reached(static_cast<std::size_t>(length), 0);
+        for (int slot = m_open.next(0); slot < m_open.size(); slot = m_open.next(slot + 1)) {
+            const int row = slot / m_open.cols();
+            const int col = slot % m_open.cols();
+            const bool rests =
+                alongCols ? col == 0 || !m_open.has(slot - 1) : row == 0 || !m_open.has(slot - m_open.cols());
+            if (rests) reached[static_cast<std::size_t>(alongCols ? col : row)] = 1;
+        }
+        for (std::size_t other = 0; other < m_left.size(); ++other)
+            for (int count = m_left[other] - (other == piece ? 1 : 0); count > 0; --count)
+                for (int at = length - 1; at >= 0; --at)
+                    for (const Shape& shape : m_shapes) {
+                        const int step = alongCols ? shape.footprint.width : shape.footprint.height;
+                        if (shape.piece == other && at >= step &&
+                            reached[static_cast<std::size_t>(at - step)])
+                            reached[static_cast<std::size_t>(at)] = 1;
+                    }
+        return reached;
+    }
+
     bool begins(int slot, const Shape& shape) { // NOLINT(misc-no-recursion)
         const SlotRect rect{slot / m_open.cols(), slot % m_open.cols(), shape.footprint.height,
                             shape.footprint.width};
+        if (!shape.rows[static_cast<std::size_t>(rect.row)] ||
+            !shape.cols[static_cast<std::size_t>(rect.col)])
+            return false;
         if (!rect.within(m_open.rows(), m_open.cols()) || !m_open.covers(rect)) return false;
         m_open.remove(rect);
         --m_left[shape.piece];
@@ -90,16 +135,10 @@ private:
 
     /// Of the open slots, all of them at or after `slot`, and of the containers left.
     [[nodiscard]] std::uint64_t hash(int slot) const {
-        std::uint64_t sum = 0;
-        const auto mix = [&sum](std::uint64_t value) { // the finalizer of SplitMix64
-            sum += value + 0x9e3779b97f4a7c15U;
-            sum = (sum ^ (sum >> 30)) * 0xbf58476d1ce4e5b9U;
-            sum = (sum ^ (sum >> 27)) * 0x94d049bb133111ebU;
-            sum ^= sum >> 31;
-        };
-        for (int word = slot / 64; word < m_open.words(); ++word) mix(m_open.data()[word]);
-        for (const int left : m_left) mix(static_cast<std::uint64_t>(left));
-        return sum;
+        Hash sum;
+        for (int word = slot / 64; word < m_open.words(); ++word) sum.mix(m_open.data()[word]);
+        for (const int left : m_left) sum.mix(static_cast<std::uint64_t>(left));
+        return sum.value();
     }
 
     Cells m_open; ///< undecided slots
@@ -118,8 +157,19 @@ private:
 Verdict packPlate(const Cells& free, std::span<const Pieces> pieces, long steps,
                   std::vector<std::vector<SlotRect>>& slots) {
     slots.assign(pieces.size(), {});
+    const Cells across = transposed(free);
     const bool swapped = free.cols() > free.rows();
-    return PlateSearch(swapped ? transposed(free) : free, swapped, pieces, steps, slots).run();
+    const auto search = [&](long limit) {
+        return PlateSearch(swapped ? across : free, swapped, pieces, limit, slots).run();
+    };
+    const Verdict soon = search(std::min(steps, easySteps));
+    if (soon != Verdict::Unknown || steps <= easySteps) return soon;
+    if (tooMuch(free.rows(), free.cols(), pieces)) return Verdict::Cannot;
+    std::vector<Pieces> turned(pieces.begin(), pieces.end());
+    for (Pieces& one : turned) std::swap(one.footprint.height, one.footprint.width);
+    if (fitColumns(free, pieces, steps / 4) == Verdict::Cannot) return Verdict::Cannot;
+    if (fitColumns(across, turned, steps / 4) == Verdict::Cannot) return Verdict::Cannot;
+    return search(steps);
 }
 
 } // namespace warmbench::planner::packing

@@ -14,9 +14,7 @@ namespace warmbench::planner::packing {
 namespace {
 
 constexpr long greedyRounds = 100;
-constexpr long packRounds = 12;   ///< of repacking, when one more container is not placed beside the others
-constexpr long exactSteps = 2000; ///< nodes, when that has not helped either
-constexpr long plateSteps = 1000000; ///< the same where all stand on the same days
+constexpr long packRounds = 12; ///< of repacking, when one more container is not placed beside the others
 
 bool alike(const Candidate& a, const Candidate& b) {
     return a.choice < 0 && b.choice < 0 && a.from == b.from && a.to == b.to && a.containers == b.containers &&
@@ -62,7 +60,8 @@ public:
     Tree(const Occupancy& zone, std::span<const Candidate> candidates, const RefillLimits& limits,
          const std::stop_token& stop)
         : m_zone(zone), m_candidates(candidates), m_groups(grouped(candidates)), m_bound(zone, m_groups),
-          m_limit(limits.steps), m_seed(limits.seed), m_stop(stop), m_depths(candidates.size() + 1) {}
+          m_limit(limits.steps), m_exactSteps(limits.exactSteps), m_seed(limits.seed), m_stop(stop),
+          m_depths(candidates.size() + 1) {}
 
     Refill run(Refill start, std::int64_t atLeast) {
         m_best = std::move(start);
@@ -137,10 +136,7 @@ private:
             const Candidate& one = m_candidates[index];
             loads.push_back({one.from, one.to, one.containers, one.footprint, one.turn, {}, {}, -1, 0});
         }
-        const bool plate = std::all_of(loads.begin(), loads.end(), [&](const Load& load) {
-            return load.from == loads.front().from && load.to == loads.front().to;
-        });
-        const PackLimits limits{packRounds, plate ? plateSteps : exactSteps, false, m_seed};
+        const PackLimits limits{packRounds, m_exactSteps, false, m_seed};
         Packing packing = repack(m_zone, loads, 0, limits);
         m_steps += packing.steps;
         if (packing.verdict == Verdict::Unknown) m_proven = false;
@@ -157,6 +153,7 @@ private:
     std::vector<Group> m_groups;
     ValueBound m_bound;
     long m_limit;
+    long m_exactSteps;
     long m_steps = 0;
     std::uint64_t m_seed;
     const std::stop_token& m_stop;

@@ -21,7 +21,9 @@ struct Candidate {
 };
 
 struct RefillLimits {
-    long steps = 100000; ///< nodes of search
+    long steps = 100000; ///< choices tried and rounds of packing
+    long exactSteps =
+        20000; ///< nodes of exact search when a choice is not placed otherwise; `stop` waits for them
     std::uint64_t seed = 1;
     std::int64_t atLeast = 0; ///< only a greater value than this is of use
 };

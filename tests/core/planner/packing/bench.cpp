@@ -2,15 +2,23 @@
 
 namespace warmbench::planner::packing::test {
 
+namespace {
+
+std::size_t at(int index) {
+    return static_cast<std::size_t>(index);
+}
+
+} // namespace
+
 Zone zoneOf(int rows, int cols, const std::vector<SlotRect>& blocked) {
     Zone zone;
     zone.rows = rows;
     zone.cols = cols;
-    zone.blocked.assign(static_cast<std::size_t>(rows * cols), 0);
+    zone.blocked.assign(at(rows * cols), 0);
     for (const SlotRect& rect : blocked)
         for (int row = rect.row; row < rect.row + rect.height; ++row)
             for (int col = rect.col; col < rect.col + rect.width; ++col)
-                zone.blocked[static_cast<std::size_t>(row * cols + col)] = 1;
+                zone.blocked[at(row * cols + col)] = 1;
     return zone;
 }
 
@@ -19,14 +27,14 @@ int within(std::minstd_rand& random, int least, int most) {
 }
 
 bool standsWell(const Zone& zone, int days, const std::vector<Standing>& all) {
-    std::vector<char> taken(static_cast<std::size_t>(zone.rows * zone.cols * days), 0);
+    std::vector<char> taken(at(zone.rows * zone.cols * days), 0);
     for (const Standing& one : all)
         for (int row = one.rect.row; row < one.rect.row + one.rect.height; ++row)
             for (int col = one.rect.col; col < one.rect.col + one.rect.width; ++col) {
                 if (row < 0 || col < 0 || row >= zone.rows || col >= zone.cols) return false;
-                if (zone.blocked[static_cast<std::size_t>(row * zone.cols + col)]) return false;
+                if (zone.blocked[at(row * zone.cols + col)]) return false;
                 for (int day = one.from; day < one.to && day < days; ++day) {
-                    char& mark = taken[static_cast<std::size_t>((day * zone.rows + row) * zone.cols + col)];
+                    char& mark = taken[at((day * zone.rows + row) * zone.cols + col)];
                     if (mark) return false;
                     mark = 1;
                 }
@@ -40,7 +48,7 @@ bool packedWell(const Zone& zone, int days, const std::vector<Load>& loads,
     std::vector<Standing> all;
     for (std::size_t index = 0; index < loads.size(); ++index) {
         const Load& load = loads[index];
-        if (slots[index].size() != static_cast<std::size_t>(load.containers)) return false;
+        if (slots[index].size() != at(load.containers)) return false;
         if (!load.fixed.empty() && slots[index] != load.fixed) return false;
         for (const SlotRect& rect : slots[index]) {
             const bool asGiven = rect.height == load.footprint.height && rect.width == load.footprint.width;
