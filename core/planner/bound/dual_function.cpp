@@ -172,7 +172,7 @@ double DualFunction::fillZones(const Prices& prices) {
     for (const ZoneShelf& shelf : m_formulation.shelves) {
         m_held.clear();
         for (const HeldZone& zone : shelf.held) m_held.emplace_back(zone.states.size());
-        for (int day = 0; day < m_formulation.days; ++day) {
+        for (int day = shelf.fromDay; day < shelf.toDay; ++day) {
             if (m_stop.stop_requested()) return infinity;
             double best = 0;
             m_names.clear();

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 #include <utility>
 
@@ -71,6 +72,7 @@ void addHeld(const Problem& problem, const ZoneKinds& zones, std::vector<ZoneShe
             zone.states.push_back(std::move(*state));
         }
         if (zone.states.empty()) continue; // no plan at all: whatever is left out, the bound holds
+        for (const HeldState& state : zone.states) shelf.reach(0, static_cast<int>(state.load.size()));
         --shelf.count;
         shelf.held.push_back(std::move(zone));
     }
@@ -101,7 +103,7 @@ public:
         addHeld(problem, zones, m_result.shelves);
     }
 
-    void addBatch(int index, const std::vector<std::vector<StayChoice>>& stays) {
+    void addBatch(int index, const StayChoices& stays) {
         const Batch& batch = m_problem.batches[static_cast<std::size_t>(index)];
         BatchChains chains;
         chains.value = units(valueOf(batch));
@@ -139,15 +141,24 @@ public:
         m_result.batches.push_back(std::move(chains));
     }
 
+    /// A batch of which nothing is known: it costs nothing.
+    void addUncounted() {
+        BatchChains chains;
+        chains.stays.assign(2, m_result.links.size());
+        chains.nodes = 2;
+        m_result.batches.push_back(std::move(chains));
+    }
+
     Formulation finish() {
+        for (const Lane& lane : m_result.lanes)
+            m_result.shelves[static_cast<std::size_t>(lane.kind)].reach(lane.fromDay, lane.toDay);
         addLabour();
         for (std::size_t i = 0; i < m_problem.stocks.size(); ++i) addStock(static_cast<int>(i));
         return std::move(m_result);
     }
 
 private:
-    std::map<std::pair<int, int>, int> addLanes(int index,
-                                                const std::vector<std::vector<StayChoice>>& stays) {
+    std::map<std::pair<int, int>, int> addLanes(int index, const StayChoices& stays) {
         const Batch& batch = m_problem.batches[static_cast<std::size_t>(index)];
         std::map<std::pair<int, int>, int> laneOf;
         const auto first = m_result.lanes.size();
@@ -202,7 +213,10 @@ private:
 
     void addLabour() {
         if (m_problem.strikeCapacity.empty()) return;
-        for (int day = 0; day < m_problem.days; ++day)
+        std::set<int> days;
+        for (const Link& link : m_result.links)
+            if (link.strikeDay >= 0) days.insert(link.strikeDay);
+        for (const int day : days)
             addRow(strikeCapacityOn(m_problem, day), day, day + 1, [](const Batch&) { return true; });
     }
 
@@ -228,7 +242,10 @@ Formulation formulate(const Problem& problem, const ZoneKinds& zones, const std:
     Builder builder(problem, zones);
     for (int index = 0; index < static_cast<int>(problem.batches.size()); ++index) {
         if (stop.stop_requested()) break;
-        builder.addBatch(index, stayChoices(problem, zones, index));
+        if (const auto stays = stayChoices(problem, zones, index))
+            builder.addBatch(index, *stays);
+        else
+            builder.addUncounted();
     }
     return builder.finish();
 }

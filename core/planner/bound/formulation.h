@@ -72,6 +72,14 @@ struct ZoneShelf {
     std::vector<double> dayCost;         ///< units a day, by set-point + 1
     std::vector<std::vector<int>> lanes; ///< by set-point + 1
     std::vector<HeldZone> held;
+    int fromDay = 0; ///< no lane and nothing held before it
+    int toDay = 0;   ///< nor from this day on
+
+    void reach(int from, int to) {
+        if (from >= to) return;
+        fromDay = fromDay == toDay ? from : std::min(fromDay, from);
+        toDay = std::max(toDay, to);
+    }
 };
 
 struct Formulation {

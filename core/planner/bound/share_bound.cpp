@@ -27,7 +27,9 @@ std::int64_t cheapestChain(const Problem& problem, const ZoneKinds& zones, int i
     const std::int64_t slots = slotsOf(problem.batches[static_cast<std::size_t>(index)]);
     std::map<int, std::int64_t> least;
     bool first = true;
-    for (const auto& choices : stayChoices(problem, zones, index)) {
+    const auto stays = stayChoices(problem, zones, index);
+    if (!stays) return 0;
+    for (const auto& choices : *stays) {
         std::map<int, std::int64_t> next;
         for (const StayChoice& choice : choices) {
             std::int64_t cost = choice.cost;

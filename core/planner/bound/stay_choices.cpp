@@ -14,6 +14,8 @@ __extension__ using Wide = __int128;
 
 constexpr std::int64_t unreachable = std::numeric_limits<std::int64_t>::max();
 constexpr std::int64_t highestChain = 4'000'000'000'000'000'000;
+constexpr int mostStrikeDays = 5000;
+constexpr std::size_t mostChoices = 200'000; ///< of one batch
 
 std::int64_t clamped(Wide cost) {
     return cost > highestCost ? highestCost : static_cast<std::int64_t>(cost);
@@ -39,10 +41,11 @@ bool canStrike(const Problem& problem, const Batch& batch, int day) {
 
 std::set<int> strikeDays(const Problem& problem, const Batch& batch) {
     std::set<int> days;
-    for (int day = std::max(0, batch.strikeFirst); day <= std::min(batch.strikeLast, problem.days - 1); ++day)
-        if ((!batch.pin || !batch.pin->strikeDay || *batch.pin->strikeDay == day) &&
-            canStrike(problem, batch, day))
-            days.insert(day);
+    const int pinned = batch.pin && batch.pin->strikeDay ? *batch.pin->strikeDay : -1;
+    const int first = std::max({0, batch.strikeFirst, pinned});
+    const int last = std::min({batch.strikeLast, problem.days - 1, pinned < 0 ? batch.strikeLast : pinned});
+    for (int day = first; day <= last; ++day)
+        if (canStrike(problem, batch, day)) days.insert(day);
     return days;
 }
 
@@ -82,7 +85,7 @@ std::vector<StayChoice> choicesOfStay(const Problem& problem, const ZoneKinds& z
 }
 
 /// Drops what no chain of at most `limit` thousandths uses.
-void keepChains(std::vector<std::vector<StayChoice>>& stays, std::int64_t limit) {
+void keepChains(StayChoices& stays, std::int64_t limit) {
     // least[k]: by day, least cost of stays 0..k-1 that end (for k = 0: that may begin) then.
     std::vector<std::map<int, std::int64_t>> least(stays.size() + 1);
     for (const StayChoice& choice : stays.front()) least[0][choice.from] = 0;
@@ -139,13 +142,19 @@ std::int64_t valueOf(const Batch& batch) {
     return clamped(Wide{10} * batch.value);
 }
 
-std::vector<std::vector<StayChoice>> stayChoices(const Problem& problem, const ZoneKinds& zones, int index) {
+std::optional<StayChoices> stayChoices(const Problem& problem, const ZoneKinds& zones, int index) {
     const Batch& batch = problem.batches[static_cast<std::size_t>(index)];
-    std::vector<std::vector<StayChoice>> stays;
+    const std::int64_t window =
+        std::int64_t{std::min(batch.strikeLast, problem.days - 1)} - batch.strikeFirst;
+    if (window > mostStrikeDays && !(batch.pin && batch.pin->strikeDay)) return std::nullopt;
+    StayChoices stays;
     std::set<int> days = strikeDays(problem, batch);
     Ends before;
+    std::size_t choices = 0;
     for (std::size_t stay = 0; stay < batch.stays.size(); ++stay) {
         stays.push_back(choicesOfStay(problem, zones, batch, stay, days, before));
+        choices += stays.back().size();
+        if (choices > mostChoices) return std::nullopt;
         days.clear();
         before.clear();
         for (const StayChoice& choice : stays.back()) {

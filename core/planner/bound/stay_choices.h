@@ -4,6 +4,7 @@
 #include "core/planner/problem.h"
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace warmbench::planner {
@@ -33,10 +34,14 @@ inline constexpr std::int64_t highestCost = 10'000'000'000'000'000;
 /// Thousandths, what is lost if `batch` is not placed.
 [[nodiscard]] std::int64_t valueOf(const Batch& batch);
 
-/// For each stay of batch `index`, in order, every choice that some optimal plan could make. Left out are
-/// those that break a rule by themselves, those that no chain of stays reaches, and, unless the batch is
-/// pinned, those of chains that cost more than the batch's value: such a plan is not worse without the batch.
-[[nodiscard]] std::vector<std::vector<StayChoice>> stayChoices(const Problem& problem, const ZoneKinds& zones,
-                                                               int index);
+/// For each stay of a batch, in order, its choices.
+using StayChoices = std::vector<std::vector<StayChoice>>;
+
+/// Every choice of batch `index` that some optimal plan could make. Left out are those that break a rule by
+/// themselves, those that no chain of stays reaches, and, unless the batch is pinned, those of chains that
+/// cost more than the batch's value: such a plan is not worse without the batch. Nothing where there are too
+/// many choices to look at; a bound then counts nothing for the batch.
+[[nodiscard]] std::optional<StayChoices> stayChoices(const Problem& problem, const ZoneKinds& zones,
+                                                     int index);
 
 } // namespace warmbench::planner
