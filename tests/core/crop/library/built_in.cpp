@@ -1,5 +1,6 @@
 #include "library_texts.h"
 
+#include "core/crop/safety.h"
 #include "core/rooting/prior/recipe_prior.h"
 
 #include <algorithm>
@@ -103,6 +104,14 @@ TEST_CASE("Cautions keep the source and evidence of their list") {
     const auto& cautions = builtInLibrary().cautions();
     CHECK(std::count_if(cautions.begin(), cautions.end(),
                         [](const Caution& caution) { return caution.source == fromMemory; }) == 12);
+}
+
+TEST_CASE("Every caution at the work comes from a known source or is marked") {
+    for (std::size_t hazard = 0; hazard < hazardNames.size(); ++hazard)
+        for (const SafetyNote& note : safetyNotes(static_cast<Hazard>(hazard))) {
+            INFO(note.text);
+            CHECK(isMarkOrKnown(note.source));
+        }
 }
 
 TEST_CASE("A source is worded for people") {
