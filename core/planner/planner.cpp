@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <atomic>
 #include <chrono>
+#include <condition_variable>
 #include <memory>
 #include <mutex>
 #include <thread>
@@ -73,6 +74,7 @@ public:
 
 private:
     static constexpr int streamCount = 2;
+    static constexpr double searchingPart = 0.94; ///< of the time; the rest is for giving slots with care
     static constexpr int exchanges = 16;     ///< times at which streams by rounds look at each other
     static constexpr std::int64_t step = 16; ///< rounds between two looks at the clock
 
@@ -131,7 +133,7 @@ private:
 
     void searchByTime() {
         if (m_options.threads < 2) {
-            m_bound = roundedUp(shareBound(m_problem, zoneKinds(m_problem), m_stop), costStep(m_problem));
+            boundAtOnce(m_options.seconds / 10);
             searchUntilTime(*m_streams[0]);
             return;
         }
@@ -147,18 +149,33 @@ private:
         ended.request_stop();
     }
 
+    /// The bound that is had soonest, or the part of it that is had within `seconds`.
+    void boundAtOnce(double seconds) {
+        std::stop_source late;
+        const std::stop_callback passOn(m_stop, [&] { late.request_stop(); });
+        std::mutex waiting;
+        std::condition_variable_any done;
+        const std::jthread clock([&](const std::stop_token& ended) {
+            std::unique_lock lock(waiting);
+            done.wait_for(lock, ended, std::chrono::duration<double>(seconds), [] { return false; });
+            late.request_stop();
+        });
+        m_bound = roundedUp(shareBound(m_problem, zoneKinds(m_problem), late.get_token()), costStep(m_problem));
+    }
+
     void searchUntilTime(Stream& stream) {
-        const search::Stopped stopped = [&] {
-            return m_stop.stop_requested() || proven() || elapsed() >= m_options.seconds;
+        const auto stoppedAt = [&](double seconds) {
+            return m_stop.stop_requested() || proven() || elapsed() >= seconds;
         };
+        const search::Stopped stopped = [&] { return stoppedAt(m_options.seconds * searchingPart); };
         if (stopped() && &stream != m_streams[0].get()) return;
         stream.begin(stopped);
         publish(stream, step);
         while (!stopped()) {
-            stream.run(step, std::min(1.0, elapsed() / m_options.seconds), stopped);
+            stream.run(step, std::min(1.0, elapsed() / (m_options.seconds * searchingPart)), stopped);
             publish(stream, step);
         }
-        stream.finish(stopped);
+        stream.finish([&] { return stoppedAt(m_options.seconds * (1 + searchingPart) / 2); });
         publish(stream, 0);
     }
 

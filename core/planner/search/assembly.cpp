@@ -80,21 +80,28 @@ std::int64_t Assembly::pack(const std::vector<Plan>& plans, const std::vector<in
         const bool same =
             known.stays == fresh.stays && std::equal(known.loads.begin(), known.loads.end(),
                                                      fresh.loads.begin(), fresh.loads.end(), sameLoad);
-        if (!same || (known.cost > 0 && known.rounds < rounds)) {
-            if (stopped()) return never;
-            packing::PackLimits limits;
-            limits.steps = rounds;
-            packing::Packing packed = packing::repack(m_model->problem->zones[at(zone)], m_model->days,
-                                                      fresh.loads, m_model->scatterCost, limits);
-            if (packed.verdict != packing::Verdict::Packed) return never;
-            fresh.slots = std::move(packed.slots);
-            fresh.cost = packed.cost;
-            fresh.rounds = rounds;
+        if (!same) {
+            fresh.cost = m_strips.pack(m_model->problem->zones[at(zone)], m_model->days, fresh.loads,
+                                       m_model->scatterCost, fresh.slots);
+            fresh.rounds = 0;
             std::swap(known, fresh);
         }
+        if (known.cost > 0 && known.rounds < rounds && !stopped()) packWithCare(zone, rounds);
         total += known.cost;
     }
     return total;
+}
+
+void Assembly::packWithCare(int zone, long rounds) {
+    ZonePacking& known = m_zones[at(zone)];
+    known.rounds = rounds;
+    packing::PackLimits limits;
+    limits.steps = rounds;
+    packing::Packing packed = packing::repack(m_model->problem->zones[at(zone)], m_model->days, known.loads,
+                                              m_model->scatterCost, limits);
+    if (packed.verdict != packing::Verdict::Packed || packed.cost >= known.cost) return;
+    known.slots = std::move(packed.slots);
+    known.cost = packed.cost;
 }
 
 ZoneRuns Assembly::runsOf(const std::vector<Plan>& plans, int zone, int held) const {

@@ -3,6 +3,7 @@
 #include "core/planner/answer.h"
 #include "core/planner/packing/repack.h"
 #include "core/planner/search/state.h"
+#include "core/planner/search/strips.h"
 
 #include <cstdint>
 #include <functional>
@@ -37,9 +38,11 @@ private:
     static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     /// The loads of a zone, in the order of days.
     void gather(const std::vector<Plan>& plans, int zone, int held, ZonePacking& into) const;
+    void packWithCare(int zone, long rounds);
     [[nodiscard]] ZoneRuns runsOf(const std::vector<Plan>& plans, int zone, int held) const;
 
     const Model* m_model;
+    Strips m_strips;
     std::vector<ZonePacking> m_zones;
     std::vector<std::vector<int>> m_staysIn;
 };

@@ -136,7 +136,11 @@ void Inserter::tryStands(int stay, int day, Rest& found) {
         }
         const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
         const int count = static_cast<int>(zones.size());
-        const int tried = std::min(count, m_taste.zonesTried);
+        int tried = count;
+        if (stayModel.choices > m_taste.looks) {
+            const int share = count * m_taste.looks;
+            tried = share / stayModel.choices + (m_random->below(stayModel.choices) < share % stayModel.choices);
+        }
         int next = count > 1 ? m_random->below(count) : 0;
         bool sawEmpty = false;
         for (int i = 0; i < tried; ++i, next = next + 1 == count ? 0 : next + 1) {
@@ -250,7 +254,7 @@ bool Inserter::placeSlots(Plan& plan) {
             } else {
                 packing::Stay wanted{stand.from, stand.to, batch.containers, batch.footprint, batch.turn, {}};
                 if (stand.zone == zoneBefore) wanted.prefer = m_before;
-                if (!m_placer.place(m_state->occupancy(stand.zone), wanted, m_slots)) {
+                if (!m_placer.placeQuickly(m_state->occupancy(stand.zone), wanted, m_slots)) {
                     m_barred.push_back({stand.zone, stand.from, stand.to});
                     return false;
                 }

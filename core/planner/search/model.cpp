@@ -119,7 +119,9 @@ void addOptions(const Model& model, const StayRule& rule, StayModel& stay, int& 
                 shortest = std::min(shortest, length);
                 longest = std::max(longest, length);
             }
-            if (possible) stay.options.push_back(std::move(option));
+            if (!possible) continue;
+            stay.options.push_back(std::move(option));
+            stay.choices += static_cast<int>(model.classes[c].zones.size());
         }
     }
 }

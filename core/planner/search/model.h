@@ -43,6 +43,7 @@ struct StayModel {
     int firstStart = 0; ///< days on which it can begin at all
     int lastStart = -1;
     std::vector<StayOption> options;
+    int choices = 0; ///< zones of all options together
 
     [[nodiscard]] const StayTerms& terms(const StayOption& option, int day) const {
         return option.terms[option.steady ? 0 : static_cast<std::size_t>(day - firstStart)];

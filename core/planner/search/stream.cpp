@@ -6,8 +6,8 @@ namespace warmbench::planner::search {
 
 namespace {
 
-/// Rounds of packing a zone: at a glance, and with care where that scatters.
-constexpr long glance = 1;
+/// Rounds of packing a zone that scatters: none at a glance, more at the end.
+constexpr long glance = 0;
 constexpr long care = 20;
 /// The first heat, as a part of the mean cost of a batch.
 constexpr double firstHeat = 1.0;
@@ -15,7 +15,7 @@ constexpr double firstHeat = 1.0;
 } // namespace
 
 Stream::Stream(const Model& model, std::uint64_t seed)
-    : m_model(&model), m_walk(model, seed), m_assembly(model),
+    : m_model(&model), m_walk(model, seed), m_bins(Bins::of(model, seed)), m_assembly(model),
       m_block(std::max(64, 4 * static_cast<int>(model.zones.size()))) {}
 
 void Stream::begin(const Stopped& stopped) {
@@ -33,9 +33,16 @@ void Stream::run(std::int64_t rounds, double progress, const Stopped& stopped) {
                       static_cast<double>(m_model->batches.size());
     const auto heat = static_cast<std::int64_t>(firstHeat * mean * left * left * left);
     for (std::int64_t i = 0; i < rounds && !stopped(); ++i) {
-        m_walk.round(heat);
+        if (m_bins) roundOfBins();
+        else m_walk.round(heat);
         if (++m_rounds % m_block == 0) pack(glance, stopped);
     }
+}
+
+void Stream::roundOfBins() {
+    m_bins->round();
+    if (!m_bins->fits() || m_bins->cost() >= m_walk.bestCost()) return;
+    m_walk.restart(m_bins->plans(), std::vector<int>(m_model->zones.size(), 0));
 }
 
 void Stream::finish(const Stopped& stopped) {

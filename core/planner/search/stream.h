@@ -1,10 +1,12 @@
 #pragma once
 
 #include "core/planner/search/assembly.h"
+#include "core/planner/search/bins.h"
 #include "core/planner/search/walk.h"
 
 #include <cstdint>
 #include <functional>
+#include <optional>
 #include <vector>
 
 namespace warmbench::planner::search {
@@ -35,10 +37,12 @@ public:
     [[nodiscard]] const Answer& answer() const { return m_answer; }
 
 private:
+    void roundOfBins();
     void pack(long rounds, const Stopped& stopped);
 
     const Model* m_model;
     Walk m_walk;
+    std::optional<Bins> m_bins; ///< searches instead of the walk where the problem is of its kind
     Assembly m_assembly;
     int m_block; ///< rounds between two looks at slots
     std::int64_t m_rounds = 0;

@@ -100,7 +100,7 @@ void Walk::rechooseHeld() {
 void Walk::round(std::int64_t heat) {
     const std::int64_t before = m_state.cost();
     if (m_atBest) saveBest();
-    const int most = std::clamp(static_cast<int>(m_model->batches.size()) / 3, 2, 10);
+    const int most = std::clamp(static_cast<int>(m_model->batches.size()) / 2, 2, 10);
     m_heldZone = -1;
     m_ruin.choose(m_state, 1 + m_random.below(most), m_random, m_batches);
     if (m_random.onceIn(8)) rechooseHeld();
@@ -111,7 +111,7 @@ void Walk::round(std::int64_t heat) {
     Taste taste;
     taste.matWeight = m_random.onceIn(2) ? 16 : m_random.below(17);
     taste.blink = m_random.onceIn(3) ? 0 : 30;
-    taste.zonesTried = 16;
+    taste.looks = 64;
     placeAnew(placing, taste);
     const std::int64_t after = m_state.cost();
     if (after > before + ((heat * m_random.exponential()) >> 10)) return undo();
