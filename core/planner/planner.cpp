@@ -18,6 +18,7 @@ namespace warmbench::planner {
 
 namespace {
 
+using search::Cooling;
 using search::Stream;
 
 /// What held and pinned things rule out by themselves.
@@ -104,8 +105,13 @@ private:
         onAll([&](Stream& stream) { stream.begin(stopped); });
         for (std::int64_t done = 0, part = 1; part <= exchanges; ++part) {
             const std::int64_t until = rounds * part / exchanges;
-            const double progress = static_cast<double>(part - 1) / exchanges;
-            onAll([&](Stream& stream) { stream.run(until - done, progress, stopped); });
+            onAll([&](Stream& stream) {
+                Cooling cooling = stream.coolingFor(static_cast<double>(rounds));
+                for (std::int64_t r = done; r < until && !stopped(); r += step) {
+                    cooling.progress = static_cast<double>(r) / static_cast<double>(rounds);
+                    stream.run(std::min(step, until - r), cooling, stopped);
+                }
+            });
             done = until;
             const Stream* best = bestStream();
             m_total = best->total();
@@ -171,8 +177,18 @@ private:
         if (stopped() && &stream != m_streams[0].get()) return;
         stream.begin(stopped);
         publish(stream, step);
+        const double begun = elapsed();
+        Cooling cooling;
+        bool planned = false;
         while (!stopped()) {
-            stream.run(step, std::min(1.0, elapsed() / (m_options.seconds * searchingPart)), stopped);
+            const double progress = (elapsed() - begun) / (m_options.seconds * searchingPart - begun);
+            // Once it is known how fast it goes.
+            if (!planned && progress > 0.02) {
+                cooling = stream.coolingFor(static_cast<double>(stream.rounds()) / progress);
+                planned = true;
+            }
+            cooling.progress = progress;
+            stream.run(step, cooling, stopped);
             publish(stream, step);
         }
         stream.finish([&] { return stoppedAt(m_options.seconds * (1 + searchingPart) / 2); });

@@ -88,6 +88,7 @@ std::int64_t Inserter::search(Plan& plan) {
     const int start = m_random->below(days);
     for (int i = 0; i < days; ++i) {
         const int day = m_batch->strikeFirst + (start + i) % days;
+        if (m_taste.dayBlink > 0 && m_random->onceIn(m_taste.dayBlink)) continue;
         if (m_state->canStrike(m_index, day)) tryStands(0, day, found);
     }
     if (found.cost > m_batch->value) return never;

@@ -13,6 +13,7 @@ namespace warmbench::planner::search {
 struct Taste {
     int matWeight = 16; ///< of mat costs, in sixteenths: less looks ahead to batches that will share the mat
     int blink = 0;      ///< once in so many a zone is overlooked; 0: never
+    int dayBlink = 0;   ///< the same of strike days
     int looks = 128;    ///< about so many zones, each at each state, are looked at for a stay and a day
 };
 

@@ -1,6 +1,7 @@
 #include "core/planner/search/stream.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace warmbench::planner::search {
 
@@ -9,8 +10,13 @@ namespace {
 /// Rounds of packing a zone that scatters: none at a glance, more at the end.
 constexpr long glance = 0;
 constexpr long care = 20;
-/// The first heat, as a part of the mean cost of a batch.
-constexpr double firstHeat = 1.0;
+/// Heat at the beginning of a cooling, as a part of the mean cost of a batch: of one that begins anew, and of one
+/// that goes on from the best.
+constexpr double firstHeat = 4;
+constexpr double laterHeat = 0.5;
+/// A cooling of so many rounds for each batch is enough; then rather another.
+constexpr double roundsForBatch = 1000;
+constexpr int mostCycles = 1000;
 
 } // namespace
 
@@ -23,20 +29,26 @@ void Stream::begin(const Stopped& stopped) {
     pack(glance, [] { return false; });
 }
 
-void Stream::run(std::int64_t rounds, double progress, const Stopped& stopped) {
-    if (m_model->batches.empty()) {
-        m_rounds += rounds;
-        return;
-    }
-    const double left = 1 - progress;
+void Stream::run(std::int64_t rounds, const Cooling& cooling, const Stopped& stopped) {
+    const double along = std::clamp(cooling.progress, 0.0, 1.0) * cooling.cycles;
+    const int cycle = std::min(static_cast<int>(along), cooling.cycles - 1);
+    if (cycle != m_cycle && cycle % 2 == 1 && m_total < never) m_walk.restart(m_plans, m_held);
+    m_cycle = cycle;
+    const double left = 1 - (along - cycle);
     const auto mean = static_cast<double>(std::min(m_walk.bestCost(), m_model->worth)) /
                       static_cast<double>(m_model->batches.size());
-    const auto heat = static_cast<std::int64_t>(firstHeat * mean * left * left * left);
+    const double first = (cycle % 2 == 1 ? laterHeat : firstHeat * cooling.warmth) * mean;
+    const auto heat = static_cast<std::int64_t>(first * left * left * left);
     for (std::int64_t i = 0; i < rounds && !stopped(); ++i) {
         if (m_bins) roundOfBins();
         else m_walk.round(heat);
         if (++m_rounds % m_block == 0) pack(glance, stopped);
     }
+}
+
+Cooling Stream::coolingFor(double rounds) const {
+    const double enough = rounds / (roundsForBatch * static_cast<double>(m_model->batches.size()));
+    return {0, std::clamp(static_cast<int>(enough), 1, mostCycles), std::sqrt(std::min(1.0, enough))};
 }
 
 void Stream::roundOfBins() {

@@ -14,6 +14,13 @@ namespace warmbench::planner::search {
 /// Asked often; true ends the work soon.
 using Stopped = std::function<bool()>;
 
+/// A moment of a search that cools one or more times.
+struct Cooling {
+    double progress = 0; ///< 0 at the beginning to 1 at the end of all
+    int cycles = 1;
+    double warmth = 0.15; ///< of the first heat, 0 to 1: less when there is little time to cool down again
+};
+
 /// One independent stream of search from a first plan on: walks, cools, gives slots to what it finds, and
 /// keeps the best plan whose slots are given.
 class Stream {
@@ -22,9 +29,10 @@ public:
 
     /// Makes the first plan and gives it slots; soon ended by `stopped`, with a plan all the same.
     void begin(const Stopped& stopped);
-    /// Up to `rounds` rounds at the heat that belongs to `progress`, 0 at the beginning to 1 at the end of a
-    /// cooling.
-    void run(std::int64_t rounds, double progress, const Stopped& stopped);
+    /// Up to `rounds` rounds at the heat that belongs to the moment of `cooling`.
+    void run(std::int64_t rounds, const Cooling& cooling, const Stopped& stopped);
+    /// The cooling that suits so many rounds, at its beginning.
+    [[nodiscard]] Cooling coolingFor(double rounds) const;
     /// Gives slots to the last that was found, with more care.
     void finish(const Stopped& stopped);
     /// Goes on from the best plan of another stream.
@@ -45,6 +53,7 @@ private:
     std::optional<Bins> m_bins; ///< searches instead of the walk where the problem is of its kind
     Assembly m_assembly;
     int m_block; ///< rounds between two looks at slots
+    int m_cycle = 0;
     std::int64_t m_rounds = 0;
     std::int64_t m_total = never;
     std::int64_t m_lastPacked = never; ///< cost before packing of what was packed last

@@ -111,6 +111,7 @@ void Walk::round(std::int64_t heat) {
     Taste taste;
     taste.matWeight = m_random.onceIn(2) ? 16 : m_random.below(17);
     taste.blink = m_random.onceIn(3) ? 0 : 30;
+    taste.dayBlink = m_random.onceIn(2) ? 0 : 2;
     taste.looks = 64;
     placeAnew(placing, taste);
     const std::int64_t after = m_state.cost();

@@ -68,7 +68,7 @@ void Walk::construct(Stopped stopped) {
     for (int batch = 0; batch < static_cast<int>(m_model->batches.size()); ++batch)
         if (!m_state.isPlaced(batch)) m_batches.push_back(batch);
     orderForPlacing(m_batches);
-    const Taste taste{8, 0, 128};
+    const Taste taste{8, 0, 0, 128};
     for (const int batch : m_batches) {
         if (stopped()) break;
         if (m_inserter.best(m_state, batch, taste, m_random, m_plan) == never) continue;
