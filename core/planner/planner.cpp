@@ -76,8 +76,8 @@ public:
 private:
     static constexpr int streamCount = 2;
     static constexpr double searchingPart = 0.94; ///< of the time; the rest is for giving slots with care
-    static constexpr int exchanges = 16;     ///< times at which streams by rounds look at each other
-    static constexpr std::int64_t step = 16; ///< rounds between two looks at the clock
+    static constexpr int exchanges = 16;          ///< times at which streams by rounds look at each other
+    static constexpr std::int64_t step = 16;      ///< rounds between two looks at the clock
 
     [[nodiscard]] double elapsed() const {
         return std::chrono::duration<double>(std::chrono::steady_clock::now() - m_begin).count();
@@ -166,7 +166,8 @@ private:
             done.wait_for(lock, ended, std::chrono::duration<double>(seconds), [] { return false; });
             late.request_stop();
         });
-        m_bound = roundedUp(shareBound(m_problem, zoneKinds(m_problem), late.get_token()), costStep(m_problem));
+        m_bound =
+            roundedUp(shareBound(m_problem, zoneKinds(m_problem), late.get_token()), costStep(m_problem));
     }
 
     void searchUntilTime(Stream& stream) {

@@ -46,7 +46,8 @@ std::optional<Bins> Bins::of(const Model& model, std::uint64_t seed) {
     const int day = first.strikeFirst;
     const int length = option.terms.front().length;
     bins.m_stand = {0, option.state, day, day + length};
-    bins.m_zoneCost = kind.hasMat ? kind.costAt(option.state) * (std::min(day + length, model.days) - day) : 0;
+    bins.m_zoneCost =
+        kind.hasMat ? kind.costAt(option.state) * (std::min(day + length, model.days) - day) : 0;
     if (bins.m_zoneCost == 0) return {};
     for (int batch = 0; batch < static_cast<int>(model.batches.size()); ++batch) {
         const BatchModel& made = model.batches[at(batch)];
@@ -76,7 +77,8 @@ void Bins::round() {
     if (m_fresh.size() > m_chosen.size() || (m_fresh.size() == m_chosen.size() && after < before)) return;
     for (std::size_t i = 0; i < m_fresh.size(); ++i) std::swap(m_bins[at(m_chosen[i])], m_fresh[i]);
     if (m_fresh.size() == m_chosen.size()) return;
-    std::sort(m_chosen.begin() + static_cast<std::ptrdiff_t>(m_fresh.size()), m_chosen.end(), std::greater<>());
+    std::sort(m_chosen.begin() + static_cast<std::ptrdiff_t>(m_fresh.size()), m_chosen.end(),
+              std::greater<>());
     for (std::size_t i = m_fresh.size(); i < m_chosen.size(); ++i) {
         std::swap(m_bins[at(m_chosen[i])], m_bins.back());
         m_bins.pop_back();
@@ -101,7 +103,8 @@ void Bins::chooseBins() {
 }
 
 void Bins::refill() {
-    for (std::size_t i = m_loose.size(); i > 1; --i) std::swap(m_loose[i - 1], m_loose[at(m_random.below(static_cast<int>(i)))]);
+    for (std::size_t i = m_loose.size(); i > 1; --i)
+        std::swap(m_loose[i - 1], m_loose[at(m_random.below(static_cast<int>(i)))]);
     m_fresh.clear();
     while (!m_loose.empty()) fill(m_fresh.emplace_back());
 }

@@ -9,10 +9,10 @@
 
 namespace warmbench::planner::search {
 
-/// Bin packing: where every batch has one stay, on the same days, in any of a number of equal empty zones, and neither
-/// hands nor stock are short, only the number of zones that run matters. Takes a few zones at a time, the emptier
-/// ones rather, and fills them anew, each as full as a choice of batches can make it (after minimum bin slack, Gupta and
-/// Ho 1999), keeping what fills some zones more and others less.
+/// Bin packing: where every batch has one stay, on the same days, in any of a number of equal empty zones,
+/// and neither hands nor stock are short, only the number of zones that run matters. Takes a few zones at a
+/// time, the emptier ones rather, and fills them anew, each as full as a choice of batches can make it (after
+/// minimum bin slack, Gupta and Ho 1999), keeping what fills some zones more and others less.
 class Bins {
 public:
     /// Nothing where the problem is of another kind.
@@ -20,7 +20,9 @@ public:
 
     void round();
     /// Cost of the plans: zones that run, and what every batch costs wherever it stands.
-    [[nodiscard]] std::int64_t cost() const { return m_fixedCost + m_zoneCost * static_cast<std::int64_t>(m_bins.size()); }
+    [[nodiscard]] std::int64_t cost() const {
+        return m_fixedCost + m_zoneCost * static_cast<std::int64_t>(m_bins.size());
+    }
     /// All batches can be placed: there are as many zones.
     [[nodiscard]] bool fits() const { return m_bins.size() <= m_zones.size(); }
     [[nodiscard]] std::vector<Plan> plans() const;

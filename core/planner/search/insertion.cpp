@@ -140,7 +140,8 @@ void Inserter::tryStands(int stay, int day, Rest& found) {
         int tried = count;
         if (stayModel.choices > m_taste.looks) {
             const int share = count * m_taste.looks;
-            tried = share / stayModel.choices + (m_random->below(stayModel.choices) < share % stayModel.choices);
+            tried =
+                share / stayModel.choices + (m_random->below(stayModel.choices) < share % stayModel.choices);
         }
         int next = count > 1 ? m_random->below(count) : 0;
         bool sawEmpty = false;

@@ -10,8 +10,8 @@ namespace {
 /// Rounds of packing a zone that scatters: none at a glance, more at the end.
 constexpr long glance = 0;
 constexpr long care = 20;
-/// Heat at the beginning of a cooling, as a part of the mean cost of a batch: of one that begins anew, and of one
-/// that goes on from the best.
+/// Heat at the beginning of a cooling, as a part of the mean cost of a batch: of one that begins anew, and of
+/// one that goes on from the best.
 constexpr double firstHeat = 4;
 constexpr double laterHeat = 0.5;
 /// A cooling of so many rounds for each batch is enough; then rather another.
@@ -40,8 +40,10 @@ void Stream::run(std::int64_t rounds, const Cooling& cooling, const Stopped& sto
     const double first = (cycle % 2 == 1 ? laterHeat : firstHeat * cooling.warmth) * mean;
     const auto heat = static_cast<std::int64_t>(first * left * left * left);
     for (std::int64_t i = 0; i < rounds && !stopped(); ++i) {
-        if (m_bins) roundOfBins();
-        else m_walk.round(heat);
+        if (m_bins)
+            roundOfBins();
+        else
+            m_walk.round(heat);
         if (++m_rounds % m_block == 0) pack(glance, stopped);
     }
 }

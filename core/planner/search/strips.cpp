@@ -6,7 +6,9 @@ namespace warmbench::planner::search {
 
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
+std::size_t at(int i) {
+    return static_cast<std::size_t>(i);
+}
 
 std::int64_t scatterOf(const std::vector<std::vector<SlotRect>>& slots) {
     std::int64_t groups = 0;
@@ -16,8 +18,8 @@ std::int64_t scatterOf(const std::vector<std::vector<SlotRect>>& slots) {
 
 } // namespace
 
-std::int64_t Strips::pack(const Zone& zone, int days, std::span<const packing::Load> loads, std::int64_t scatterCost,
-                          std::vector<std::vector<SlotRect>>& slots) {
+std::int64_t Strips::pack(const Zone& zone, int days, std::span<const packing::Load> loads,
+                          std::int64_t scatterCost, std::vector<std::vector<SlotRect>>& slots) {
     layLine(zone, false);
     packLine(days, loads, slots);
     if (scatterCost == 0) return 0;
@@ -50,7 +52,8 @@ void Strips::layLine(const Zone& zone, bool alongRows) {
         }
 }
 
-void Strips::packLine(int days, std::span<const packing::Load> loads, std::vector<std::vector<SlotRect>>& slots) {
+void Strips::packLine(int days, std::span<const packing::Load> loads,
+                      std::vector<std::vector<SlotRect>>& slots) {
     m_until.assign(m_line.size(), 0);
     slots.resize(loads.size());
     for (std::size_t index = 0; index < loads.size(); ++index) {
@@ -74,7 +77,8 @@ void Strips::packLine(int days, std::span<const packing::Load> loads, std::vecto
             for (auto piece = m_pieces.begin(); piece != m_pieces.end(); ++piece) {
                 const bool holds = piece->length >= wanted;
                 const bool bestHolds = best->length >= wanted;
-                if (holds ? !bestHolds || piece->length < best->length : !bestHolds && piece->length > best->length)
+                if (holds ? !bestHolds || piece->length < best->length
+                          : !bestHolds && piece->length > best->length)
                     best = piece;
             }
             const int taken = std::min(wanted, best->length);
@@ -94,8 +98,10 @@ void Strips::findPieces(int day) {
         if (m_until[at(place)] > day) continue;
         const bool goesOn = !m_pieces.empty() && m_joins[at(place)] &&
                             m_pieces.back().first + m_pieces.back().length == place;
-        if (goesOn) ++m_pieces.back().length;
-        else m_pieces.push_back({place, 1});
+        if (goesOn)
+            ++m_pieces.back().length;
+        else
+            m_pieces.push_back({place, 1});
     }
 }
 
