@@ -97,6 +97,12 @@ void addHeld(Model& model) {
             }
             place.heldChoices.push_back(choice);
         }
+        // The cheapest first: it is begun with.
+        const ZoneClass& kind = model.classes[index(place.zoneClass)];
+        std::stable_sort(place.heldChoices.begin(), place.heldChoices.end(),
+                         [&](const HeldChoice& a, const HeldChoice& b) {
+                             return kind.costAt(a.state) * a.days < kind.costAt(b.state) * b.days;
+                         });
     }
 }
 

@@ -30,6 +30,10 @@ void Stream::begin(const Stopped& stopped) {
 }
 
 void Stream::run(std::int64_t rounds, const Cooling& cooling, const Stopped& stopped) {
+    if (m_model->batches.empty()) {
+        m_rounds += rounds;
+        return;
+    }
     const double along = std::clamp(cooling.progress, 0.0, 1.0) * cooling.cycles;
     const int cycle = std::min(static_cast<int>(along), cooling.cycles - 1);
     if (cycle != m_cycle && cycle % 2 == 1 && m_total < never) m_walk.restart(m_plans, m_held);
@@ -49,7 +53,8 @@ void Stream::run(std::int64_t rounds, const Cooling& cooling, const Stopped& sto
 }
 
 Cooling Stream::coolingFor(double rounds) const {
-    const double enough = rounds / (roundsForBatch * static_cast<double>(m_model->batches.size()));
+    const double enough =
+        rounds / (roundsForBatch * std::max(1.0, static_cast<double>(m_model->batches.size())));
     return {0, std::clamp(static_cast<int>(enough), 1, mostCycles), std::sqrt(std::min(1.0, enough))};
 }
 
