@@ -1,0 +1,39 @@
+#include "ui/words/taxon_text.h"
+#include "ui/words/wording.h"
+
+#include <catch2/catch.hpp>
+
+#include <QDate>
+
+using namespace warmbench;
+using namespace warmbench::literals;
+using namespace warmbench::ui;
+
+TEST_CASE("Botanical names are italic, the cross and ranks and cultivars upright") {
+    CHECK(taxonHtml("Abelia × grandiflora") == QStringLiteral("<i>Abelia </i>× <i>grandiflora</i>"));
+    CHECK(taxonHtml("Ceanothus 'Concha'") == QStringLiteral("<i>Ceanothus </i>‘Concha’"));
+    CHECK(taxonHtml("Viburnum tinus 'Eve Price'") == QStringLiteral("<i>Viburnum tinus </i>‘Eve Price’"));
+    CHECK(taxonHtml("Hebe salicifolia var. egmontiana") ==
+          QStringLiteral("<i>Hebe salicifolia </i>var. <i>egmontiana</i>"));
+    CHECK(taxonHtml("Rosa <b>") == QStringLiteral("<i>Rosa &lt;b&gt;</i>"));
+    CHECK(taxonHtml("").isEmpty());
+}
+
+TEST_CASE("Temperatures follow the unit chosen and show a decimal only where there is one") {
+    const QLocale british(QLocale::English, QLocale::UnitedKingdom);
+    CHECK(Wording(british).temperature(18_degC) == QStringLiteral("18\u00A0°C"));
+    CHECK(Wording(british).temperature(17.5_degC) == QStringLiteral("17.5\u00A0°C"));
+    CHECK(Wording(QLocale(QLocale::German)).temperature(17.5_degC) == QStringLiteral("17,5\u00A0°C"));
+    CHECK(Wording(british, true).temperature(20_degC) == QStringLiteral("68\u00A0°F"));
+}
+
+TEST_CASE("Dates are in the words and order of the locale") {
+    const Day day = *Day::make(2027, 2, 4);
+    CHECK(Wording(QLocale(QLocale::English, QLocale::UnitedKingdom)).longDate(day) ==
+          QStringLiteral("Thursday 4 February 2027"));
+    CHECK(Wording(QLocale(QLocale::English, QLocale::UnitedStates)).shortDate(day) ==
+          QStringLiteral("Feb 4"));
+    CHECK(Wording(QLocale(QLocale::English, QLocale::UnitedKingdom)).shortDate(day) ==
+          QStringLiteral("4 Feb"));
+    CHECK(dayOf(qDate(day)) == day);
+}

@@ -1,0 +1,269 @@
+#include "ui/dayline/day_line.h"
+
+#include "ui/dayline/day_line_access.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+#include <cmath>
+
+namespace warmbench::ui {
+namespace {
+
+constexpr int daysShown = 7 * 18;
+constexpr int daysBeforeToday = 7 * 4;
+/// The handle is never nearer to an end of the line than so many days, where there are days beyond.
+constexpr int daysKept = 7;
+
+constexpr double strikeBand = 22;
+constexpr double tickBand = 22;
+constexpr double sideRoom = 12;
+
+QString say(const char* text) {
+    return QCoreApplication::translate("DayLine", text);
+}
+
+} // namespace
+
+DayLine::DayLine(Day today, QWidget* parent)
+    : QWidget(parent), m_palette(&lightPalette()), m_today(today), m_day(today),
+      m_from(today - daysBeforeToday) {
+    installDayLineAccess();
+    setObjectName(QStringLiteral("dayLine"));
+    setAccessibleName(say("Day shown on the map"));
+    setFocusPolicy(Qt::StrongFocus);
+    setToolTip(say("Left and Right: a day, PgUp and PgDn: a week, Home: today, Space: play"));
+    m_play.setInterval(333);
+    connect(&m_play, &QTimer::timeout, this, [this] { setDay(m_day + 1); });
+}
+
+void DayLine::setLook(const Palette& palette, const TypeSizes& type, const Wording& wording) {
+    m_palette = &palette;
+    m_type = &type;
+    m_wording = &wording;
+    update();
+}
+
+void DayLine::setSource(Source source) {
+    m_source = std::move(source);
+    refresh();
+}
+
+void DayLine::refresh() {
+    if (m_source) m_load = m_source(m_from, m_from + daysShown);
+    update();
+}
+
+void DayLine::showDaysRound(Day day) {
+    Day from = m_from;
+    if (day < from + daysKept) from = day - daysBeforeToday;
+    if (day >= from + daysShown - daysKept) from = day - daysBeforeToday;
+    if (from == m_from) return;
+    m_from = from;
+    refresh();
+}
+
+void DayLine::setDay(Day day) {
+    if (day == m_day) return;
+    m_day = day;
+    showDaysRound(day);
+    update();
+    tellAccessibility(*this);
+    Q_EMIT dayChanged(m_day);
+}
+
+void DayLine::play(bool on) {
+    if (on == m_play.isActive()) return;
+    if (on)
+        m_play.start();
+    else
+        m_play.stop();
+    Q_EMIT playingChanged(on);
+}
+
+std::optional<Day> DayLine::fullest() const {
+    std::optional<Day> best;
+    int most = 0;
+    for (int i = 0; i < m_load.days(); ++i)
+        if (const int taken = m_load.taken(m_load.from + i); taken > most) {
+            most = taken;
+            best = m_load.from + i;
+        }
+    return best;
+}
+
+QString DayLine::sentence() const {
+    if (!m_wording) return {};
+    return say("%1, %2 of %3 slots taken")
+        .arg(m_wording->longDate(m_day), m_wording->number(m_load.taken(m_day)),
+             m_wording->number(m_load.usable));
+}
+
+QRectF DayLine::chart() const {
+    return QRectF(rect()).adjusted(sideRoom, strikeBand, -sideRoom, -tickBand);
+}
+
+double DayLine::xOf(Day day) const {
+    const QRectF area = chart();
+    return area.left() + (day - m_from + 0.5) * area.width() / daysShown;
+}
+
+Day DayLine::dayAt(double x) const {
+    const QRectF area = chart();
+    const int index = static_cast<int>(std::floor((x - area.left()) * daysShown / area.width()));
+    return m_from + std::clamp(index, 0, daysShown - 1);
+}
+
+void DayLine::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), m_palette->panel);
+    if (!m_type) return;
+    const QRectF area = chart();
+    paintLoad(painter, area);
+    paintStrikes(painter, area);
+    paintTicks(painter, area);
+    paintHandle(painter, area);
+    if (hasFocus()) {
+        painter.setPen(QPen(m_palette->accent, 2));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(rect().adjusted(1, 1, -1, -1));
+    }
+}
+
+void DayLine::paintLoad(QPainter& painter, const QRectF& area) const {
+    const double most = std::max(1, m_load.usable) * 1.08;
+    const double dayWidth = area.width() / daysShown;
+    std::vector<int> below(static_cast<std::size_t>(m_load.days()), 0);
+    for (std::size_t heat = 0; heat < m_load.heats.size(); ++heat) {
+        const QColor colour = m_palette->heatAt(m_load.heats[heat]);
+        for (std::size_t day = 0; day < below.size(); ++day) {
+            const int taken = m_load.takenByHeat[heat][day];
+            if (taken == 0) continue;
+            const double top = area.bottom() - (below[day] + taken) * area.height() / most;
+            const double bottom = area.bottom() - below[day] * area.height() / most;
+            const double left = area.left() + static_cast<double>(day) * dayWidth;
+            // Whole pixels: neighbouring days neither overlap nor leave a gap.
+            const QRect bar(QPoint(static_cast<int>(std::lround(left)), static_cast<int>(std::lround(top))),
+                            QPoint(static_cast<int>(std::lround(left + dayWidth)) - 1,
+                                   static_cast<int>(std::lround(bottom)) - 1));
+            painter.fillRect(bar, colour);
+            below[day] += taken;
+        }
+    }
+    painter.fillRect(QRectF(area.left(), area.bottom(), area.width(), 1), m_palette->benchEdge);
+    if (m_load.usable == 0) return;
+    const double limit = area.bottom() - m_load.usable * area.height() / most;
+    painter.setPen(QPen(m_palette->quietInk, 1, Qt::DashLine));
+    painter.drawLine(QPointF(area.left(), limit), QPointF(area.right(), limit));
+    const QString words = say("%1 slots").arg(m_wording->number(m_load.usable));
+    painter.setFont(m_type->quiet);
+    const QFontMetricsF metrics(m_type->quiet);
+    painter.drawText(QPointF(area.right() - metrics.horizontalAdvance(words), limit - 4), words);
+}
+
+void DayLine::paintStrikes(QPainter& painter, const QRectF& area) const {
+    int most = 1;
+    for (const int cuttings : m_load.cuttingsStruck) most = std::max(most, cuttings);
+    for (int i = 0; i < m_load.days(); ++i) {
+        const int cuttings = m_load.cuttingsStruck[static_cast<std::size_t>(i)];
+        if (cuttings == 0) continue;
+        const double height = 3 + 9.0 * cuttings / most;
+        const QRectF mark(xOf(m_from + i) - 1.5, area.top() - 8 - height, 3, height);
+        painter.fillRect(mark, m_palette->accent);
+    }
+    painter.setFont(m_type->quiet);
+    painter.setPen(m_palette->quietInk);
+    const QFontMetricsF metrics(m_type->quiet);
+    const QString words = say("cuttings struck");
+    // The words stand where no mark is in their way: at the left end unless something is struck there.
+    const double width = metrics.horizontalAdvance(words);
+    for (Day day = m_from; xOf(day) < area.left() + width + 8; day = day + 1)
+        if (m_load.days() > day - m_from && m_load.cuttingsStruck[static_cast<std::size_t>(day - m_from)] > 0)
+            return;
+    painter.drawText(QPointF(area.left(), area.top() - 8), words);
+}
+
+void DayLine::paintTicks(QPainter& painter, const QRectF& area) const {
+    painter.setFont(m_type->quiet);
+    const QFontMetricsF metrics(m_type->quiet);
+    const int firstOfWeek = m_wording->locale().firstDayOfWeek() - 1; // Qt counts Monday as 1
+    double freeFrom = area.left() - sideRoom;
+    for (int i = 0; i < daysShown; ++i) {
+        const Day day = m_from + i;
+        if (day.weekday() != firstOfWeek) continue;
+        const double x = area.left() + i * area.width() / daysShown;
+        painter.fillRect(QRectF(x, area.bottom(), 1, 4), m_palette->benchEdge);
+        const QString words = m_wording->shortDate(day);
+        const double left = x - 2;
+        if (left < freeFrom || left + metrics.horizontalAdvance(words) > width() - 2) continue;
+        painter.setPen(m_palette->quietInk);
+        painter.drawText(QPointF(left, area.bottom() + 5 + metrics.ascent()), words);
+        freeFrom = left + metrics.horizontalAdvance(words) + 10;
+    }
+}
+
+void DayLine::paintHandle(QPainter& painter, const QRectF& area) const {
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (m_today >= m_from && m_today < m_from + daysShown) {
+        painter.setPen(QPen(m_palette->trouble, 1, Qt::DashLine));
+        painter.drawLine(QPointF(xOf(m_today), area.top() - 6), QPointF(xOf(m_today), area.bottom()));
+    }
+    const double x = xOf(m_day);
+    painter.setPen(QPen(m_palette->ink, 2));
+    painter.drawLine(QPointF(x, area.top() - 6), QPointF(x, area.bottom()));
+    QPainterPath flag(QPointF(x - 7, area.top() - 20));
+    flag.lineTo(x + 7, area.top() - 20);
+    flag.lineTo(x + 7, area.top() - 10);
+    flag.lineTo(x, area.top() - 3);
+    flag.lineTo(x - 7, area.top() - 10);
+    flag.closeSubpath();
+    painter.fillPath(flag, m_palette->ink);
+    painter.setRenderHint(QPainter::Antialiasing, false);
+}
+
+void DayLine::keyPressEvent(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Left:
+        return setDay(m_day - 1);
+    case Qt::Key_Right:
+        return setDay(m_day + 1);
+    case Qt::Key_PageUp:
+        return setDay(m_day - 7);
+    case Qt::Key_PageDown:
+        return setDay(m_day + 7);
+    case Qt::Key_Home:
+        return setDay(m_today);
+    case Qt::Key_Space:
+        return play(!isPlaying());
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void DayLine::mousePressEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton) setDay(dayAt(event->position().x()));
+}
+
+void DayLine::mouseMoveEvent(QMouseEvent* event) {
+    if (event->buttons().testFlag(Qt::LeftButton)) setDay(dayAt(event->position().x()));
+}
+
+void DayLine::wheelEvent(QWheelEvent* event) {
+    const int notches = event->angleDelta().y() / 120;
+    if (notches != 0) setDay(m_day - notches);
+    event->accept();
+}
+
+void DayLine::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    update();
+}
+
+void DayLine::focusOutEvent(QFocusEvent* event) {
+    QWidget::focusOutEvent(event);
+    update();
+}
+
+} // namespace warmbench::ui

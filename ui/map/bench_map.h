@@ -1,0 +1,83 @@
+#pragma once
+
+#include "ui/map/map_layout.h"
+#include "ui/map/map_painter.h"
+
+#include <QAbstractScrollArea>
+
+#include <optional>
+
+namespace warmbench::ui {
+
+/// The bench map as a widget: it shows a scene, is zoomed and moved about, and says what is chosen on it.
+///
+/// Keys: arrows go to the next zone (or batch, where one is chosen) on that side, Enter into a zone to its
+/// batches, Escape back; + and - zoom, 0 fits; Ctrl and arrows move the map.
+/// Mouse: the wheel zooms about the pointer, dragging the ground moves the map, a click chooses.
+class BenchMap : public QAbstractScrollArea {
+    Q_OBJECT
+public:
+    explicit BenchMap(QWidget* parent = nullptr);
+
+    /// Palette, type and wording must outlive the widget or be set anew.
+    void setLook(const Palette& palette, const TypeSizes& type, const Wording& wording);
+    void showScene(MapScene scene);
+    [[nodiscard]] const MapScene& scene() const { return m_scene; }
+    [[nodiscard]] const MapLayout& mapLayout() const { return m_layout; }
+    [[nodiscard]] const Wording& wording() const { return *m_wording; }
+
+    [[nodiscard]] const Selection& selection() const { return m_selection; }
+    /// Chooses, and brings what is chosen into sight.
+    void select(const Selection& selection);
+
+    void zoomBy(double factor, QPointF about);
+    void zoomIn();
+    void zoomOut();
+    /// Shows everything, and goes on doing so when the window changes size, until it is zoomed.
+    void fit();
+    [[nodiscard]] bool isFitted() const { return m_fitted; }
+
+    /// Where a point of the layout is in the viewport.
+    [[nodiscard]] QPoint origin() const;
+
+Q_SIGNALS:
+    void selectionChanged(const warmbench::ui::Selection& selection);
+
+protected:
+    bool event(QEvent* event) override;
+    bool viewportEvent(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void scrollContentsBy(int dx, int dy) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+private:
+    void setMapLayout(MapLayout layout);
+    void updateScrollBars();
+    void paintEmpty(QPainter& painter) const;
+    void moveSelection(QPoint direction);
+    void enterZone();
+    void leave();
+    void choose(const Selection& selection);
+    [[nodiscard]] Selection selectionAt(QPoint position) const;
+    [[nodiscard]] QString wordsAt(QPoint position) const;
+
+    const Palette* m_palette;
+    const TypeSizes* m_type;
+    const Wording* m_wording;
+    MapScene m_scene;
+    MapLayout m_layout;
+    Selection m_selection;
+    bool m_fitted = true;
+    std::optional<QPoint> m_pressed; ///< where the button went down
+    bool m_panning = false;
+    QPoint m_lastMouse;
+};
+
+} // namespace warmbench::ui

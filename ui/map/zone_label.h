@@ -1,0 +1,32 @@
+#pragma once
+
+#include "ui/map/map_scene.h"
+#include "ui/theme/type.h"
+#include "ui/words/wording.h"
+
+namespace warmbench::ui {
+
+/// The words of a zone's heading, cut down to what a width holds; never elided.
+struct ZoneLabel {
+    QString name;
+    QString heat;    ///< `18 °C`, `no mat, 11 °C`, perhaps with the cover
+    QString trouble; ///< `2 to look at`
+    QString taken;   ///< `68 of 96`
+};
+
+/// Pixels between the parts of a heading and at its ends.
+inline constexpr int headingGap = 8;
+
+[[nodiscard]] ZoneLabel zoneLabel(const SceneZone& zone, int width, const TypeSizes& type,
+                                  const Wording& wording);
+
+/// `18 °C`, `mat off, 11 °C` or `no mat, 11 °C`.
+[[nodiscard]] QString heatWords(const SceneZone& zone, const Wording& wording);
+/// The whole of it for a tooltip or a screen reader: `Zone A, 18 °C under mist, 68 of 96 slots taken, ...`.
+[[nodiscard]] QString zoneSentence(const SceneZone& zone, const Wording& wording);
+/// `Batch 27-008-D, Olearia × haastii, rooted, 16 pots in zone A`.
+[[nodiscard]] QString staySentence(const MapScene& scene, const SceneStay& stay, const Wording& wording);
+/// `Pot 7: 8 cuttings; 5 of 8 rooted at its last check`.
+[[nodiscard]] QString potSentence(const ScenePot& pot, const Wording& wording);
+
+} // namespace warmbench::ui
