@@ -68,8 +68,8 @@ void climbRoot(DualFunction& dual, Domain& domain, Ascent& ascent, Totals& total
         const bool done = ascent.climb(domain, {cutoff, iterationsOfRound}, stop);
         totals.prove(ascent.value());
         if (done) return;
-        if (!std::isinf(dual.evaluate(domain, ascent.prices())))
-            dual.forbidCostly(domain, ascent.prices(), ascent.value(), cutoff);
+        const double value = dual.evaluate(domain, ascent.prices());
+        if (!std::isinf(value)) dual.forbidCostly(domain, value, cutoff);
         idle = ascent.value() > before + gainOfRound * std::abs(before) ? 0 : idle + 1;
     }
 }

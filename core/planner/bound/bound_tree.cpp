@@ -1,6 +1,7 @@
 #include "core/planner/bound/bound_tree.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace warmbench::planner {
@@ -47,8 +48,9 @@ void BoundTree::settle(Domain domain, const Prices& prices, double atLeast, doub
     for (int round = 0; round < roundsOfBranch; ++round) {
         if (ascent.climb(domain, {cutoff, roundIterations}, stop)) return;
         if (stop.stop_requested()) return;
-        m_dual.evaluate(domain, ascent.prices());
-        m_dual.forbidCostly(domain, ascent.prices(), ascent.value(), cutoff);
+        const double value = m_dual.evaluate(domain, ascent.prices());
+        if (std::isinf(value)) return;
+        m_dual.forbidCostly(domain, value, cutoff);
     }
     keep(domain, ascent, atLeast);
 }

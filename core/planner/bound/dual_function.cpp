@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 #include <utility>
+#include <vector>
 
 namespace warmbench::planner {
 namespace {
@@ -17,25 +18,17 @@ std::size_t at(int index) {
 
 } // namespace
 
-Domain wholeDomain(const Formulation& formulation) {
-    Domain domain;
-    domain.links.assign(formulation.links.size(), 1);
-    for (const BatchChains& batch : formulation.batches)
-        domain.mayStayOut.push_back(batch.mayStayOut ? 1 : 0);
-    return domain;
-}
-
 DualFunction::DualFunction(const Formulation& formulation, std::stop_token stop)
-    : m_formulation(formulation), m_stop(std::move(stop)),
-      m_sums(formulation.prices + formulation.lanes.size()), m_strikePrice(formulation.links.size()) {}
+    : m_formulation(formulation), m_stop(std::move(stop)), m_batches(formulation), m_selection(formulation),
+      m_options(formulation.batches.size()), m_groupCost(formulation.stockGroups.size()) {}
 
 double DualFunction::evaluate(const Domain& domain, const Prices& prices) {
     standExcess.assign(m_formulation.prices, 0);
     strikeExcess.assign(m_formulation.strikeRows.size(), 0);
     usedLinks.clear();
     staysOut.clear();
-    if (!sumPrices(prices)) return -infinity;
-    double value = placeBatches(domain, prices);
+    if (!m_batches.take(prices)) return -infinity;
+    double value = placeBatches(domain);
     if (std::isinf(value)) return value;
     for (std::size_t row = 0; row < prices.strike.size(); ++row) {
         value -= prices.strike[row] * m_formulation.strikeRows[row].limit;
@@ -44,105 +37,65 @@ double DualFunction::evaluate(const Domain& domain, const Prices& prices) {
     return value - fillZones(prices);
 }
 
-bool DualFunction::sumPrices(const Prices& prices) {
-    double all = 0;
-    for (std::size_t i = 0; i < m_formulation.lanes.size(); ++i) {
-        const Lane& lane = m_formulation.lanes[i];
-        double* sums = m_sums.data() + lane.firstPrice + i;
-        const double* stand = prices.stand.data() + lane.firstPrice;
-        const int days = lane.toDay - lane.fromDay;
-        double sum = 0;
-        for (int day = 0; day < days; ++day) {
-            sums[day] = sum;
-            sum += stand[day];
-        }
-        sums[days] = sum;
-        all += sum;
-    }
-    double cuttings = 0;
-    for (const BatchChains& batch : m_formulation.batches) cuttings += batch.cuttings;
-    for (std::size_t row = 0; row < prices.strike.size(); ++row)
-        all += prices.strike[row] * std::max(cuttings, m_formulation.strikeRows[row].limit);
-    return all <= highestExact;
-}
-
-void DualFunction::priceStrikes(const BatchChains& chains, const Prices& prices) {
-    int known = -1;
-    double price = 0;
-    for (std::size_t i = chains.stays[0]; i < chains.stays[1]; ++i) {
-        const int day = m_formulation.links[i].strikeDay;
-        if (day != known) {
-            known = day;
-            price = 0;
-            for (const int row : chains.strikeRows) {
-                const StrikeRow& strikes = m_formulation.strikeRows[at(row)];
-                if (day >= strikes.fromDay && day < strikes.toDay) price += prices.strike[at(row)];
-            }
-            price *= chains.cuttings;
-        }
-        m_strikePrice[i] = price;
-    }
-}
-
-double DualFunction::priced(std::size_t index) const {
-    const Link& link = m_formulation.links[index];
-    return link.cost + m_strikePrice[index] + (m_sums[link.highSum] - m_sums[link.lowSum]);
-}
-
-void DualFunction::relaxForward(const BatchChains& chains, const Domain& domain) {
-    m_least.assign(at(chains.nodes), infinity);
-    m_by.assign(at(chains.nodes), -1);
-    m_least[0] = 0;
-    for (std::size_t i = chains.stays.front(); i < chains.stays.back(); ++i) {
-        const Link& link = m_formulation.links[i];
-        if (domain.links[i] == 0 || std::isinf(m_least[at(link.entry)])) continue;
-        const double cost = m_least[at(link.entry)] + priced(i);
-        const auto reach = [&](int node) {
-            if (node < 0 || cost >= m_least[at(node)]) return;
-            m_least[at(node)] = cost;
-            m_by[at(node)] = static_cast<int>(i);
-        };
-        reach(link.exit);
-        reach(link.keptExit);
-    }
-}
-
-double DualFunction::placeBatches(const Domain& domain, const Prices& prices) {
-    batchCost.assign(m_formulation.batches.size(), 0);
+double DualFunction::placeBatches(const Domain& domain) {
     double total = 0;
-    for (std::size_t batch = 0; batch < batchCost.size(); ++batch) {
+    for (std::size_t i = 0; i < m_options.size(); ++i) {
         if (m_stop.stop_requested()) return -infinity;
-        const BatchChains& chains = m_formulation.batches[batch];
-        priceStrikes(chains, prices);
-        relaxForward(chains, domain);
-        const double placed = m_least[1];
-        const bool out = domain.mayStayOut[batch] != 0 && chains.value <= placed;
-        batchCost[batch] = out ? chains.value : placed;
-        if (std::isinf(batchCost[batch])) return infinity;
-        total += batchCost[batch];
-        if (out)
-            staysOut.push_back(static_cast<int>(batch));
-        else
-            traceChain(chains);
+        const int batch = static_cast<int>(i);
+        StrikeOptions& options = m_options[i];
+        m_batches.solve(batch, domain, options);
+        if (m_formulation.batches[i].stockGroup >= 0) continue;
+        const double cost = std::min(options.out, options.cost.front());
+        if (std::isinf(cost)) return infinity;
+        total += cost;
+        place(batch, options.out <= options.cost.front() ? StockSelection::out : 0, domain);
+    }
+    for (std::size_t i = 0; i < m_groupCost.size(); ++i) {
+        const StockGroup& group = m_formulation.stockGroups[i];
+        m_groupCost[i] = m_selection.solve(group, m_options);
+        if (std::isinf(m_groupCost[i])) return infinity;
+        total += m_groupCost[i];
+        for (std::size_t k = 0; k < group.batches.size(); ++k)
+            place(group.batches[k], m_selection.periods()[k], domain);
     }
     return total <= highestExact ? total : -infinity;
 }
 
-void DualFunction::traceChain(const BatchChains& chains) {
-    for (int node = 1; node != 0;) {
-        const int index = m_by[at(node)];
-        const Link& link = m_formulation.links[at(index)];
-        usedLinks.push_back(index);
+void DualFunction::place(int batch, int period, const Domain& domain) {
+    if (period == StockSelection::out) {
+        staysOut.push_back(batch);
+        return;
+    }
+    const BatchChains& chains = m_formulation.batches[at(batch)];
+    const std::size_t first = usedLinks.size();
+    m_batches.appendChain(batch, period, domain, usedLinks);
+    for (std::size_t i = first; i < usedLinks.size(); ++i) {
+        const Link& link = m_formulation.links[at(usedLinks[i])];
         const auto offset = at(link.lane); // running sums have one entry more a lane
         for (std::size_t sum = link.lowSum; sum < link.highSum; ++sum) standExcess[sum - offset] += 1;
-        if (link.strikeDay >= 0)
-            for (const int row : chains.strikeRows) {
-                const StrikeRow& strikes = m_formulation.strikeRows[at(row)];
-                if (link.strikeDay >= strikes.fromDay && link.strikeDay < strikes.toDay)
-                    strikeExcess[at(row)] += chains.cuttings;
-            }
-        node = link.entry;
     }
+    const int day = m_formulation.links[at(usedLinks[first])].strikeDay;
+    for (const int row : chains.strikeRows)
+        if (m_formulation.strikeRows[at(row)].counts(day)) strikeExcess[at(row)] += chains.cuttings;
+}
+
+std::vector<double> DualFunction::detours(int batch) {
+    const StrikeOptions& options = m_options[at(batch)];
+    const int group = m_formulation.batches[at(batch)].stockGroup;
+    std::vector<double> result;
+    if (group < 0) {
+        const double least = std::min(options.out, options.cost.front());
+        result = {options.cost.front() - least, options.out - least};
+        return result;
+    }
+    const auto with = [&](int period) {
+        return m_selection.solve(m_formulation.stockGroups[at(group)], m_options, batch, period) -
+               m_groupCost[at(group)];
+    };
+    for (int period = 0; period < static_cast<int>(options.cost.size()); ++period)
+        result.push_back(with(period));
+    result.push_back(with(StockSelection::out));
+    return result;
 }
 
 bool DualFunction::pack(const ZoneShelf& shelf, std::size_t state, int day, double least,
@@ -220,29 +173,20 @@ void DualFunction::fillHeld(const ZoneShelf& shelf, std::size_t zone, int day, d
     }
 }
 
-int DualFunction::forbidCostly(Domain& domain, const Prices& prices, double value, double limit) {
+int DualFunction::forbidCostly(Domain& domain, double value, double limit) {
     int forbidden = 0;
-    for (std::size_t batch = 0; batch < m_formulation.batches.size(); ++batch) {
-        const BatchChains& chains = m_formulation.batches[batch];
-        const double most = limit - (value - batchCost[batch]); // what this batch may cost, less than this
-        priceStrikes(chains, prices);
-        relaxForward(chains, domain);
-        m_rest.assign(at(chains.nodes), infinity);
-        m_rest[1] = 0;
-        for (std::size_t i = chains.stays.back(); i-- > chains.stays.front();) {
-            if (domain.links[i] == 0) continue;
-            const Link& link = m_formulation.links[i];
-            double rest = m_rest[at(link.exit)];
-            if (link.keptExit >= 0) rest = std::min(rest, m_rest[at(link.keptExit)]);
-            rest += priced(i);
-            if (m_least[at(link.entry)] + rest >= most) {
-                domain.links[i] = 0;
-                ++forbidden;
-            } else {
-                m_rest[at(link.entry)] = std::min(m_rest[at(link.entry)], rest);
-            }
-        }
-        if (domain.mayStayOut[batch] != 0 && chains.value >= most) {
+    for (std::size_t batch = 0; batch < m_options.size(); ++batch) {
+        const std::vector<double> detour = detours(static_cast<int>(batch));
+        const StrikeOptions& options = m_options[batch];
+        // A link in a period adds to the period's detour what it costs above the cheapest chain of the
+        // period.
+        std::vector<double> limits;
+        for (std::size_t period = 0; period < options.cost.size(); ++period)
+            limits.push_back(std::isinf(detour[period])
+                                 ? -infinity
+                                 : options.cost[period] + limit - value - detour[period]);
+        forbidden += m_batches.forbid(static_cast<int>(batch), limits, domain);
+        if (domain.mayStayOut[batch] != 0 && value + detour.back() >= limit) {
             domain.mayStayOut[batch] = 0;
             ++forbidden;
         }

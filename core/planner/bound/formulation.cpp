@@ -12,6 +12,9 @@ namespace {
 /// Slots are scaled down where a zone has more, so that a day's packing stays quick.
 constexpr int mostSlots = 1024;
 
+/// Stocks of more batches are relaxed, for the choice among them grows with their number.
+constexpr std::size_t mostInStockGroup = 10;
+
 /// Amounts above this are taken as this: lower costs keep the bound valid, and sums stay exact.
 constexpr double highestAmount = 1e12;
 
@@ -82,8 +85,10 @@ void addHeld(const Problem& problem, const ZoneKinds& zones, std::vector<ZoneShe
 /// before.
 class Nodes {
 public:
+    explicit Nodes(int first) : m_first(first) {}
     int at(std::size_t stay, int day, int kind = -1) {
-        return m_known.try_emplace({stay, day, kind}, static_cast<int>(m_known.size()) + 2).first->second;
+        return m_known.try_emplace({stay, day, kind}, m_first + static_cast<int>(m_known.size()) + 2)
+            .first->second;
     }
     [[nodiscard]] int find(std::size_t stay, int day, int kind) const {
         const auto found = m_known.find({stay, day, kind});
@@ -92,6 +97,7 @@ public:
     [[nodiscard]] int count() const { return static_cast<int>(m_known.size()) + 2; }
 
 private:
+    int m_first;
     std::map<std::tuple<std::size_t, int, int>, int> m_known;
 };
 
@@ -110,7 +116,8 @@ public:
         chains.mayStayOut = !batch.pin;
         chains.cuttings = std::min(static_cast<double>(batch.cuttings), highestAmount);
         const auto laneOf = addLanes(index, stays);
-        Nodes nodes;
+        chains.firstNode = m_result.nodes;
+        Nodes nodes(chains.firstNode);
         for (std::size_t k = 1; k < stays.size(); ++k)
             for (const StayChoice& choice : stays[k])
                 nodes.at(k, choice.from, choice.kept ? choice.kind : -1);
@@ -130,14 +137,16 @@ public:
                 link.lowSum = sum(choice.from);
                 link.highSum = sum(choice.to);
                 if (k == 0) link.strikeDay = choice.from;
-                link.entry = k == 0 ? 0 : nodes.at(k, choice.from, choice.kept ? choice.kind : -1);
-                link.exit = last ? 1 : nodes.at(k + 1, choice.to);
+                link.entry =
+                    k == 0 ? chains.firstNode : nodes.at(k, choice.from, choice.kept ? choice.kind : -1);
+                link.exit = last ? chains.firstNode + 1 : nodes.at(k + 1, choice.to);
                 if (!last) link.keptExit = nodes.find(k + 1, choice.to, choice.kind);
                 m_result.links.push_back(link);
             }
         }
         chains.stays.push_back(m_result.links.size());
         chains.nodes = nodes.count();
+        m_result.nodes += chains.nodes;
         m_result.batches.push_back(std::move(chains));
     }
 
@@ -145,7 +154,9 @@ public:
     void addUncounted() {
         BatchChains chains;
         chains.stays.assign(2, m_result.links.size());
+        chains.firstNode = m_result.nodes;
         chains.nodes = 2;
+        m_result.nodes += chains.nodes;
         m_result.batches.push_back(std::move(chains));
     }
 
@@ -186,29 +197,32 @@ private:
         return laneOf;
     }
 
-    /// Adds a row for the batches that pass `counts` and may be struck on its days, if it can ever bind.
+    /// Batches that pass `counts` and may be struck on days from `fromDay` to before `toDay`, if together
+    /// they have more cuttings than `limit`; else none.
     template <class Counts>
-    void addRow(std::int64_t limit, int fromDay, int toDay, const Counts& counts) {
-        std::vector<std::size_t> members;
+    std::vector<int> scarceFor(double limit, int fromDay, int toDay, const Counts& counts) const {
+        std::vector<int> members;
         double most = 0;
         for (std::size_t i = 0; i < m_result.batches.size(); ++i) {
             const BatchChains& chains = m_result.batches[i];
             if (!counts(m_problem.batches[i])) continue;
-            const auto first = m_result.links.begin();
-            const bool strikes =
-                std::any_of(first + static_cast<std::ptrdiff_t>(chains.stays[0]),
-                            first + static_cast<std::ptrdiff_t>(chains.stays[1]), [&](const Link& link) {
-                                return link.strikeDay >= fromDay && link.strikeDay < toDay;
-                            });
+            bool strikes = false;
+            for (std::size_t k = chains.stays[0]; k < chains.stays[1] && !strikes; ++k)
+                strikes = m_result.links[k].strikeDay >= fromDay && m_result.links[k].strikeDay < toDay;
             if (!strikes) continue;
-            members.push_back(i);
+            members.push_back(static_cast<int>(i));
             most += chains.cuttings;
         }
-        const auto bound = static_cast<double>(limit);
-        if (most <= bound || bound >= highestAmount) return;
-        for (const std::size_t i : members)
-            m_result.batches[i].strikeRows.push_back(static_cast<int>(m_result.strikeRows.size()));
-        m_result.strikeRows.push_back({bound, fromDay, toDay});
+        if (most <= limit || limit >= highestAmount) members.clear();
+        return members;
+    }
+
+    void addRow(double limit, int fromDay, int toDay, const std::vector<int>& members) {
+        if (members.empty()) return;
+        for (const int batch : members)
+            m_result.batches[static_cast<std::size_t>(batch)].strikeRows.push_back(
+                static_cast<int>(m_result.strikeRows.size()));
+        m_result.strikeRows.push_back({limit, fromDay, toDay});
     }
 
     void addLabour() {
@@ -216,19 +230,46 @@ private:
         std::set<int> days;
         for (const Link& link : m_result.links)
             if (link.strikeDay >= 0) days.insert(link.strikeDay);
-        for (const int day : days)
-            addRow(strikeCapacityOn(m_problem, day), day, day + 1, [](const Batch&) { return true; });
+        for (const int day : days) {
+            const auto limit = static_cast<double>(strikeCapacityOn(m_problem, day));
+            addRow(limit, day, day + 1, scarceFor(limit, day, day + 1, [](const Batch&) { return true; }));
+        }
     }
 
-    /// One row for the last day before each rise of the total, and for the last day: the other days follow.
+    /// Limits for the last day before each rise of the total, and for the last day: the other days follow.
     void addStock(int index) {
         const Stock& stock = m_problem.stocks[static_cast<std::size_t>(index)];
         const auto mine = [&](const Batch& batch) { return batch.stock == index; };
+        StockGroup group;
+        std::set<int> batches;
         for (std::size_t i = 1; i <= stock.steps.size(); ++i) {
-            const int end = i < stock.steps.size() ? stock.steps[i].day : m_problem.days;
+            const int next = i < stock.steps.size() ? stock.steps[i].day : m_problem.days;
+            const int end = std::min(next, m_problem.days);
             if (end <= 0 || stock.steps[i - 1].day >= m_problem.days) continue;
-            addRow(stock.steps[i - 1].total, 0, std::min(end, m_problem.days), mine);
+            const auto limit = static_cast<double>(stock.steps[i - 1].total);
+            const std::vector<int> members = scarceFor(limit, 0, end, mine);
+            if (members.empty()) continue;
+            group.ends.push_back(end);
+            group.limits.push_back(limit);
+            batches.insert(members.begin(), members.end());
         }
+        group.batches.assign(batches.begin(), batches.end());
+        if (group.batches.size() > mostInStockGroup) {
+            for (std::size_t i = 0; i < group.ends.size(); ++i)
+                addRow(group.limits[i], 0, group.ends[i], scarceFor(group.limits[i], 0, group.ends[i], mine));
+        } else if (!group.batches.empty()) {
+            addGroup(std::move(group));
+        }
+    }
+
+    void addGroup(StockGroup group) {
+        for (const int batch : group.batches) {
+            BatchChains& chains = m_result.batches[static_cast<std::size_t>(batch)];
+            chains.stockGroup = static_cast<int>(m_result.stockGroups.size());
+            for (std::size_t i = chains.stays[0]; i < chains.stays[1]; ++i)
+                m_result.links[i].period = group.periodOf(m_result.links[i].strikeDay);
+        }
+        m_result.stockGroups.push_back(std::move(group));
     }
 
     const Problem& m_problem;

@@ -4,6 +4,7 @@
 #include "core/planner/bound/zone_kinds.h"
 #include "core/planner/problem.h"
 
+#include <algorithm>
 #include <stop_token>
 #include <vector>
 
@@ -30,7 +31,8 @@ struct Link {
     std::size_t lowSum = 0; ///< running sums of prices whose difference is the price of the stay
     std::size_t highSum = 0;
     int strikeDay = -1; ///< of a first stay, else -1
-    int entry = 0;      ///< node of the batch's network
+    int period = 0;     ///< of the batch's stock group, of a first stay
+    int entry = 0;      ///< node, counted over all batches
     int exit = 0;
     int keptExit = -1; ///< a second node, for a next stay that keeps the place; -1 where there is none such
     double cost = 0;   ///< units
@@ -39,8 +41,10 @@ struct Link {
 
 struct BatchChains {
     std::vector<std::size_t> stays; ///< first link of each stay, and one after the last
-    int nodes = 0;                  ///< node 0 is the start, node 1 the end
-    double value = 0;               ///< units
+    int firstNode = 0;              ///< the start of the batch's network; the node after it is the end
+    int nodes = 0;
+    int stockGroup = -1; ///< that it shares a scarce stock with; -1 where there is none
+    double value = 0;    ///< units
     bool mayStayOut = true;
     double cuttings = 0;
     std::vector<int> strikeRows; ///< indices of the rows in which its cuttings count
@@ -51,6 +55,20 @@ struct StrikeRow {
     double limit = 0;
     int fromDay = 0;
     int toDay = 0; ///< first day after
+
+    [[nodiscard]] bool counts(int day) const { return day >= fromDay && day < toDay; }
+};
+
+/// The batches of one scarce stock. A batch that is struck in a period counts to the limits of that period
+/// and of all later ones.
+struct StockGroup {
+    std::vector<int> batches;
+    std::vector<int> ends;      ///< by period: first day after; one more period follows without a limit
+    std::vector<double> limits; ///< by period: cuttings struck up to its end
+
+    [[nodiscard]] int periodOf(int day) const {
+        return static_cast<int>(std::upper_bound(ends.begin(), ends.end(), day) - ends.begin());
+    }
 };
 
 /// A state in which a zone can hold what already stands in it.
@@ -92,7 +110,9 @@ struct Formulation {
     std::size_t prices = 0; ///< number of prices of all lanes
     std::vector<Link> links;
     std::vector<BatchChains> batches;
+    int nodes = 0;
     std::vector<StrikeRow> strikeRows;
+    std::vector<StockGroup> stockGroups; ///< of few batches; larger ones have strike rows
     std::vector<ZoneShelf> shelves;
 };
 
