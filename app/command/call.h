@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/quantity/result.h"
+
 #include <CLI/CLI.hpp>
 
 #include <functional>
@@ -12,8 +14,13 @@ enum ExitStatus : int { done = 0, answerIsNo = 1, badInput = 2, storageFailed = 
 /// What a call does once its line has been read; returns the exit status.
 using Work = std::function<int()>;
 
+/// Writes a refusal as one line to standard error; the exit status for it.
+int refuse(const Refusal& refusal);
+
 // Each adds one call with its options to the program; when that call is chosen, `work` becomes its work.
 // A new call is one file here, one line below and one in program.cpp.
+void addFit(CLI::App& program, Work& work);
+void addReckon(CLI::App& program, Work& work);
 void addRecipes(CLI::App& program, Work& work);
 
 } // namespace warmbench::app

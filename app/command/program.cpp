@@ -1,24 +1,34 @@
 #include "app/command/program.h"
 
 #include "app/command/call.h"
+#include "app/command/parse_error.h"
 
+#include <algorithm>
 #include <iostream>
 
 namespace warmbench::app {
+
+int refuse(const Refusal& refusal) {
+    std::string line = refusal.text();
+    std::replace(line.begin(), line.end(), '\n', ' ');
+    std::cerr << "warmbench: " << line << '\n';
+    return badInput;
+}
 
 int runProgram(int argc, char** argv) {
     CLI::App program{"Warmbench plans the work of a propagation house.", "warmbench"};
     program.set_version_flag("--version", "warmbench 0.1.0");
     program.require_subcommand(0, 1);
     Work work;
+    addFit(program, work);
+    addReckon(program, work);
     addRecipes(program, work);
     try {
         program.parse(argc, argv);
     } catch (const CLI::Success& success) {
         return program.exit(success);
     } catch (const CLI::ParseError& error) {
-        std::cerr << "warmbench: " << error.what() << '\n';
-        return badInput;
+        return refuse(refusalOf(program, error));
     }
     return work ? work() : done;
 }

@@ -26,8 +26,12 @@ std::optional<std::int64_t> wholeNumberFromText(std::string_view text) {
 }
 
 std::string numberText(double value) {
-    std::array<char, 32> text{};
-    const auto written = std::to_chars(text.data(), text.data() + text.size(), value);
+    std::array<char, 40> text{};
+    const double size = std::abs(value);
+    const bool plain = size == 0 || (size >= 1e-5 && size < 1e16); // written out, not as 1e+06
+    char* const end = text.data() + text.size();
+    const auto written = plain ? std::to_chars(text.data(), end, value, std::chars_format::fixed)
+                               : std::to_chars(text.data(), end, value);
     return {text.data(), written.ptr};
 }
 

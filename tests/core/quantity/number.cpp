@@ -26,4 +26,5 @@ TEST_CASE("A number's text reads back as the same number") {
     for (const double value : {0.1, 1.0 / 3, 1e-300, -123456.789, 5e22})
         CHECK(*numberFromText(numberText(value)) == value);
     CHECK(numberText(0.1) == "0.1");
+    CHECK(numberText(1e6) == "1000000");
 }
