@@ -37,15 +37,14 @@ ordered_json jsonOf(const std::string& group, const RootingFit& fit) {
     const auto quantile = [&fit](double part) -> std::optional<double> {
         return fit.law ? std::optional{fit.law->timeOf(part)} : std::nullopt;
     };
-    const auto& errors = fit.errors;
     return {{"group", group},
             {"cuttings", static_cast<std::int64_t>(fit.cuttings)},
             {"p", jsonOf(of(&rooting::RootingLaw::share))},
             {"mu", jsonOf(of(&rooting::RootingLaw::mu))},
             {"sigma", jsonOf(of(&rooting::RootingLaw::sigma))},
-            {"p_se", jsonOf(errors ? errors->share : std::nullopt)},
-            {"mu_se", jsonOf(errors ? std::optional{errors->mu} : std::nullopt)},
-            {"sigma_se", jsonOf(errors ? std::optional{errors->sigma} : std::nullopt)},
+            {"p_se", jsonOf(fit.shareError())},
+            {"mu_se", jsonOf(fit.muError())},
+            {"sigma_se", jsonOf(fit.sigmaError())},
             {"log_likelihood", fit.logLikelihood},
             {"t10", jsonOf(quantile(0.1))},
             {"t50", jsonOf(quantile(0.5))},
@@ -60,7 +59,7 @@ void printText(const std::string& group, const RootingFit& fit) {
         return;
     }
     std::cout << percentText(fit.law->share) << " root";
-    if (fit.errors->share) std::cout << " (standard error " << percentText(*fit.errors->share) << ')';
+    if (const auto error = fit.shareError()) std::cout << " (standard error " << percentText(*error) << ')';
     std::cout << ", of them 10 % by " << fixedText(fit.law->timeOf(0.1), 1) << ", 50 % by "
               << fixedText(fit.law->timeOf(0.5), 1) << ", 90 % by " << fixedText(fit.law->timeOf(0.9), 1)
               << " (mu " << fixedText(fit.law->mu, 4) << ", sigma " << fixedText(fit.law->sigma, 4)

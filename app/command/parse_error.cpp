@@ -52,11 +52,12 @@ Refusal refusalOf(const CLI::App& program, const CLI::ParseError& error) {
         return place == std::string::npos ? std::string{} : text.substr(place + mark.size());
     };
     if (dynamic_cast<const CLI::RequiredError*>(&error) != nullptr) {
-        const std::vector<std::string> unread = call.remaining();
+        const std::vector<std::string> unread = program.remaining(true);
         if (!callNames(call).empty()) return unknown(call, unread.empty() ? "" : unread.front());
         return {before(" is required"), "found nothing, expected it in every call of " + call.get_name()};
     }
-    if (dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr) return unknown(call, after(": "));
+    if (dynamic_cast<const CLI::ExtrasError*>(&error) != nullptr)
+        return unknown(call, program.remaining(true).front());
     if (dynamic_cast<const CLI::ExcludesError*>(&error) != nullptr)
         return {before(" excludes "),
                 "found together with " + after(" excludes ") + ", expected only one of them"};

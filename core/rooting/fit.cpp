@@ -13,9 +13,9 @@ namespace {
 
 constexpr double always = std::numeric_limits<double>::infinity();
 
-/// Differences of log-likelihood below this are rounding.
-double indistinguishable(double value) {
-    return 1e-10 * (1 + std::abs(value));
+/// Whether one log-likelihood is greater than another by more than rounding.
+bool clearlyGreater(double value, double other) {
+    return other == -always || value - other > 1e-10 * (1 + std::abs(other));
 }
 
 /// The maximum where all root, found from any start because there is only one.
@@ -85,6 +85,21 @@ std::string_view statusName(FitStatus status) {
     return "no-unique-answer";
 }
 
+std::optional<double> RootingFit::shareError() const {
+    if (status != FitStatus::Inside) return std::nullopt;
+    return std::sqrt(covariance[0]);
+}
+
+std::optional<double> RootingFit::muError() const {
+    if (!law) return std::nullopt;
+    return std::sqrt(covariance[4]);
+}
+
+std::optional<double> RootingFit::sigmaError() const {
+    if (!law) return std::nullopt;
+    return std::sqrt(covariance[8]);
+}
+
 RootingFit fitRooting(Family family, const std::vector<Sighting>& given, bool allRoot) {
     RootingFit fit;
     for (const Sighting& sighting : given) fit.cuttings += sighting.count;
@@ -101,7 +116,7 @@ RootingFit fitRooting(Family family, const std::vector<Sighting>& given, bool al
     FitStatus status = FitStatus::AllRoot;
     if (!allRoot) {
         const auto inside = bestInside(family, sightings, likelihood, all.slant);
-        if (inside && inside->value > allValue + indistinguishable(allValue)) {
+        if (inside && clearlyGreater(inside->value, allValue)) {
             best = *inside;
             reached = inside->value;
             status = FitStatus::Inside;
@@ -111,13 +126,12 @@ RootingFit fitRooting(Family family, const std::vector<Sighting>& given, bool al
     // Law and share together are three numbers: fewer seen leave them open. So does a likelihood that is
     // greater, or as great, at a limit.
     const bool tooFew = likelihood.numbersSeen() < (allRoot ? 2U : 3U);
-    if (tooFew || limit >= reached - indistinguishable(reached)) return fit;
-    const auto errors = likelihood.standardErrors(best.slant);
-    if (!errors) return fit;
+    if (tooFew || !clearlyGreater(reached, limit)) return fit;
+    const auto covariance = likelihood.covariance(best.slant);
+    if (!covariance) return fit;
     fit.status = status;
     fit.law = likelihood.law(best.slant);
-    const auto& [share, mu, sigma] = *errors;
-    fit.errors = LawErrors{status == FitStatus::Inside ? std::optional{share} : std::nullopt, mu, sigma};
+    fit.covariance = *covariance;
     return fit;
 }
 

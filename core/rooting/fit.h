@@ -3,6 +3,7 @@
 #include "core/rooting/rooting_law.h"
 #include "core/rooting/sighting.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string_view>
@@ -18,18 +19,20 @@ enum class FitStatus : std::uint8_t {
 /// `inside`, `all-root` or `no-unique-answer`.
 std::string_view statusName(FitStatus status);
 
-struct LawErrors {
-    std::optional<double> share; ///< absent where all root
-    double mu = 0;
-    double sigma = 0;
-};
+/// Covariances of p, mu and sigma from the observed information, row by row; those of p are 0 where all root.
+using LawCovariance = std::array<double, 9>;
 
 struct RootingFit {
     FitStatus status = FitStatus::NoUniqueAnswer;
     double cuttings = 0;
-    double logLikelihood = 0;        ///< the greatest, or the value approached
-    std::optional<RootingLaw> law;   ///< absent without a unique answer
-    std::optional<LawErrors> errors; ///< standard errors from the observed information
+    double logLikelihood = 0;      ///< the greatest, or the value approached
+    std::optional<RootingLaw> law; ///< absent without a unique answer
+    LawCovariance covariance{};    ///< where there is a law
+
+    /// Standard errors; that of the share is absent where all root, all are without a unique answer.
+    [[nodiscard]] std::optional<double> shareError() const;
+    [[nodiscard]] std::optional<double> muError() const;
+    [[nodiscard]] std::optional<double> sigmaError() const;
 };
 
 /// Fits a rooting law to sightings by maximum likelihood; with `allRoot` the share is held at 1, and no

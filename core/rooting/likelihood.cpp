@@ -176,7 +176,7 @@ RootingLaw Likelihood::law(const Slant& slant) const {
     return {m_family, shareOf(slant.odds), m_centre - slant.level * sigma, sigma};
 }
 
-std::optional<std::array<double, 3>> Likelihood::standardErrors(const Slant& slant) const {
+std::optional<std::array<double, 9>> Likelihood::covariance(const Slant& slant) const {
     const Ascent here = at(slant);
     const bool allRoot = slant.odds == always;
     const std::size_t n = allRoot ? 2 : 3;
@@ -186,7 +186,7 @@ std::optional<std::array<double, 3>> Likelihood::standardErrors(const Slant& sla
     const std::array<std::array<double, 3>, 3> moves{{{0, 0, allRoot ? 0 : share * (1 - share)},
                                                       {-m_scale / a, slant.level * m_scale / (a * a), 0},
                                                       {0, -m_scale / (a * a), 0}}};
-    std::array<double, 3> errors{};
+    std::array<double, 9> covariances{};
     for (std::size_t i = allRoot ? 1 : 0; i < 3; ++i) {
         std::array<double, 9> information{};
         for (std::size_t row = 0; row < n; ++row)
@@ -195,12 +195,11 @@ std::optional<std::array<double, 3>> Likelihood::standardErrors(const Slant& sla
         std::array<double, 3> solved = moves[i];
         if (!solvePositiveDefinite(std::span{information}.first(n * n), std::span{solved}.first(n)))
             return std::nullopt;
-        double variance = 0;
-        for (std::size_t k = 0; k < n; ++k) variance += moves[i][k] * solved[k];
-        if (!(variance > 0)) return std::nullopt;
-        errors[i] = std::sqrt(variance);
+        for (std::size_t j = 0; j < 3; ++j)
+            for (std::size_t k = 0; k < n; ++k) covariances[i * 3 + j] += moves[j][k] * solved[k];
+        if (!(covariances[i * 3 + i] > 0)) return std::nullopt;
     }
-    return errors;
+    return covariances;
 }
 
 } // namespace warmbench::rooting

@@ -37,9 +37,9 @@ public:
     [[nodiscard]] double bestOdds(const Slant& slant) const;
 
     [[nodiscard]] RootingLaw law(const Slant& slant) const;
-    /// Standard errors of p, mu and sigma at a maximum inside the range, or of mu and sigma where all root
-    /// (that of p is then 0), from the observed information; nothing where it is singular.
-    [[nodiscard]] std::optional<std::array<double, 3>> standardErrors(const Slant& slant) const;
+    /// Covariances of p, mu and sigma, row by row, at a maximum, from the observed information; those of p
+    /// are 0 where all root. Nothing where the information is singular.
+    [[nodiscard]] std::optional<std::array<double, 9>> covariance(const Slant& slant) const;
 
     /// How many different numbers the likelihood depends on: F at each time in the data, and p where some
     /// cuttings are known never to root.

@@ -21,8 +21,8 @@ TEST_CASE("C19 times of rooting where all root (R survival::survreg, interval2)"
         REQUIRE(fit.law);
         CHECK(fit.law->mu == withinPart(row.number("mu"), 1e-5));
         CHECK(fit.law->sigma == withinPart(row.number("sigma"), 1e-5));
-        CHECK(fit.errors->mu == withinPart(row.number("se_mu"), 1e-3));
-        CHECK(fit.errors->sigma / fit.law->sigma == withinPart(row.number("se_logsigma"), 1e-3));
+        CHECK(fit.muError().value() == withinPart(row.number("se_mu"), 1e-3));
+        CHECK(fit.sigmaError().value() / fit.law->sigma == withinPart(row.number("se_logsigma"), 1e-3));
         CHECK(fit.law->timeOf(0.5) == withinPart(row.number("median"), 1e-5));
         CHECK(fit.law->timeOf(0.1) == withinPart(row.number("q10"), 1e-5));
         CHECK(fit.law->timeOf(0.9) == withinPart(row.number("q90"), 1e-5));
@@ -51,9 +51,10 @@ TEST_CASE("C25 germination of chickweed (R package drc, event times)") {
     CHECK(-1 / fit.law->sigma == withinPart(row.number("b"), 1e-4));
     CHECK(fit.law->share == withinPart(row.number("d"), 1e-4));
     CHECK(std::exp(fit.law->mu) == withinPart(row.number("e"), 1e-4));
-    CHECK(fit.errors->sigma / (fit.law->sigma * fit.law->sigma) == withinPart(row.number("se_b"), 5e-3));
-    CHECK(*fit.errors->share == withinPart(row.number("se_d"), 5e-3));
-    CHECK(fit.errors->mu * std::exp(fit.law->mu) == withinPart(row.number("se_e"), 5e-3));
+    CHECK(fit.sigmaError().value() / (fit.law->sigma * fit.law->sigma) ==
+          withinPart(row.number("se_b"), 5e-3));
+    CHECK(fit.shareError().value() == withinPart(row.number("se_d"), 5e-3));
+    CHECK(fit.muError().value() * std::exp(fit.law->mu) == withinPart(row.number("se_e"), 5e-3));
     CHECK(fit.law->timeOf(0.1) == withinPart(row.number("t10"), 1e-4));
     CHECK(fit.law->timeOf(0.9) == withinPart(row.number("t90"), 1e-4));
     // As drc prints them.
@@ -103,7 +104,7 @@ TEST_CASE("C28 data without a unique answer are said to have none (own, in R)") 
             const auto fit = fitRooting(family, sightingsOf(given.at(row.text("dataset"))));
             CHECK(fit.status == FitStatus::NoUniqueAnswer);
             CHECK_FALSE(fit.law);
-            CHECK_FALSE(fit.errors);
+            CHECK_FALSE(fit.muError());
             CHECK(fit.logLikelihood == within(row.number("logLik_sup"), 1e-9));
         }
 }

@@ -51,10 +51,10 @@ inline void checkFit(const rooting::RootingFit& fit, const CheckRow& row, bool c
     CHECK(fit.law->mu == withinPart(row.number("mu"), 1e-4));
     CHECK(fit.law->sigma == withinPart(row.number("sigma"), 1e-4));
     if (!row.has("se_mu")) return;
-    CHECK(fit.errors->share.has_value() == !row.absent("se_pi"));
-    if (fit.errors->share) CHECK(*fit.errors->share == withinPart(row.number("se_pi"), 5e-3));
-    CHECK(fit.errors->mu == withinPart(row.number("se_mu"), 5e-3));
-    CHECK(fit.errors->sigma == withinPart(row.number("se_sigma"), 5e-3));
+    CHECK(fit.shareError().has_value() == !row.absent("se_pi"));
+    if (const auto error = fit.shareError()) CHECK(*error == withinPart(row.number("se_pi"), 5e-3));
+    CHECK(fit.muError().value() == withinPart(row.number("se_mu"), 5e-3));
+    CHECK(fit.sigmaError().value() == withinPart(row.number("se_sigma"), 5e-3));
 }
 
 } // namespace warmbench::tests
