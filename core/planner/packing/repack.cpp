@@ -102,19 +102,23 @@ private:
         });
     }
 
-    /// Places all in order. The first that does not fit moves towards the front for the next round
-    /// (squeaky wheel, Joslin and Clements 1999); when all fit, two change places.
+    /// Places all in order. The first that does not fit, or with which the cost is no better than before,
+    /// moves towards the front for the next round (squeaky wheel, Joslin and Clements 1999).
     void round(std::minstd_rand& random) {
         m_taken = m_zone;
+        std::int64_t cost = 0;
         for (std::size_t at = 0; at < m_units.size(); ++at) {
-            if (placeUnit(m_units[at])) continue;
+            const bool placed = placeUnit(m_units[at]);
+            if (placed)
+                for (const std::size_t index : m_units[at]) cost += costOf(index);
+            if (placed && (m_found.verdict != Verdict::Packed || cost < m_found.cost)) continue;
             const auto to = static_cast<std::ptrdiff_t>(random() % 2 == 0 ? 0 : random() % (at + 1));
             std::rotate(m_units.begin() + to, m_units.begin() + static_cast<std::ptrdiff_t>(at),
                         m_units.begin() + static_cast<std::ptrdiff_t>(at) + 1);
             return;
         }
-        keepBetter();
-        if (m_units.size() > 1)
+        keep();
+        if (m_found.cost > 0)
             std::swap(m_units[random() % m_units.size()], m_units[random() % m_units.size()]);
     }
 
@@ -152,12 +156,16 @@ private:
         return load.follows >= 0 ? m_slots[static_cast<std::size_t>(load.follows)] : load.preferred;
     }
 
-    void keepBetter() {
+    [[nodiscard]] std::int64_t costOf(std::size_t index) const {
+        const Load& load = m_loads[index];
+        const std::int64_t scatter = m_scatterCost == 0 ? 0 : m_scatterCost * (groups(m_slots[index]) - 1);
+        return scatter + (load.moveCost > 0 && moves(index) ? load.moveCost : 0);
+    }
+
+    /// What is placed, unless something better was found before.
+    void keep() {
         std::int64_t cost = 0;
-        for (std::size_t index = 0; index < m_loads.size(); ++index) {
-            cost += m_scatterCost * (groups(m_slots[index]) - 1);
-            if (m_loads[index].moveCost > 0 && moves(index)) cost += m_loads[index].moveCost;
-        }
+        for (std::size_t index = 0; index < m_loads.size(); ++index) cost += costOf(index);
         if (m_found.verdict == Verdict::Packed && cost >= m_found.cost) return;
         m_found.verdict = Verdict::Packed;
         m_found.cost = cost;
@@ -185,7 +193,7 @@ private:
         if (m_found.verdict != Verdict::Packed) return;
         for (std::size_t at = 0; at < indices.size(); ++at) m_slots[indices[at]] = slots[at];
         m_found.verdict = Verdict::Unknown;
-        keepBetter();
+        keep();
     }
 
     const Occupancy& m_zone; ///< with all that is fixed

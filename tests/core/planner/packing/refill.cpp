@@ -6,8 +6,10 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <fstream>
+#include <iterator>
 
 using namespace warmbench::planner;
 using namespace warmbench::planner::packing;
@@ -16,9 +18,13 @@ namespace {
 
 std::vector<test::Standing> standingOf(const std::vector<Candidate>& candidates, const Refill& refilled) {
     std::vector<test::Standing> all;
-    for (std::size_t index = 0; index < candidates.size(); ++index)
-        for (const SlotRect& rect : refilled.slots[index])
-            all.push_back({rect, candidates[index].from, candidates[index].to});
+    for (std::size_t index = 0; index < candidates.size(); ++index) {
+        const auto standing = [&](const SlotRect& rect) {
+            return test::Standing{rect, candidates[index].from, candidates[index].to};
+        };
+        std::transform(refilled.slots[index].begin(), refilled.slots[index].end(), std::back_inserter(all),
+                       standing);
+    }
     return all;
 }
 
@@ -26,9 +32,8 @@ std::vector<test::Standing> standingOf(const std::vector<Candidate>& candidates,
 
 TEST_CASE("Everything is chosen when everything fits, and that is proven") {
     const Occupancy zone(test::zoneOf(6, 16), 20);
-    std::vector<Candidate> candidates;
-    for (int index = 0; index < 4; ++index)
-        candidates.push_back({index, index + 9, 3, {2, 3}, true, 100, -1});
+    std::vector<Candidate> candidates(4, {0, 9, 3, {2, 3}, true, 100, -1});
+    candidates[3].from = 5;
     const Refill refilled = refill(zone, candidates);
     CHECK(refilled.value == 400);
     CHECK(refilled.proven);
