@@ -1,0 +1,95 @@
+#include "core/book/load.h"
+#include "tests/support/small_nursery.h"
+#include "ui/map/bench_map.h"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QImage>
+#include <QPainter>
+#include <QScrollBar>
+
+#include <algorithm>
+#include <cstdio>
+#include <functional>
+#include <vector>
+
+/// Times of the bench map with 20,000 slots and 5,000 batches at 1600 x 1000; prints the median of each.
+namespace warmbench::tests {
+namespace {
+
+constexpr int zones = 200;
+constexpr int batches = 5000;
+constexpr int repeats = 21;
+
+bool report(const char* what, double limit, const std::function<void()>& work) {
+    std::vector<double> milliseconds;
+    for (int i = 0; i < repeats; ++i) {
+        QElapsedTimer timer;
+        timer.start();
+        work();
+        milliseconds.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
+    }
+    std::sort(milliseconds.begin(), milliseconds.end());
+    const double median = milliseconds[milliseconds.size() / 2];
+    std::printf("%-44s median %6.2f ms, best %6.2f, limit %4.0f %s\n", what, median, milliseconds.front(),
+                limit, median < limit ? "" : "MISSED");
+    return median < limit;
+}
+
+bool run() {
+    const HouseBook book = fullNursery(zones, batches);
+    const Day today = smallNurseryToday();
+    const ui::Letters letters(book);
+    const ui::TypeSizes type = ui::typeSizes(QApplication::font());
+    const ui::Wording wording;
+    ui::BenchMap map;
+    map.setLook(ui::lightPalette(), type, wording);
+    map.resize(1600, 1000);
+    map.showScene(ui::mapScene(book, today, letters));
+    map.show();
+    QApplication::processEvents();
+    std::printf("%d slots taken of %d, %zu patches\n", map.scene().taken, map.scene().usable,
+                map.scene().stays.size());
+    QImage image(map.viewport()->size(), QImage::Format_ARGB32_Premultiplied);
+    const auto repaint = [&] { map.viewport()->render(&image, {}, {}, QWidget::RenderFlags()); };
+
+    bool kept = report("full repaint, everything in sight", 16, repaint);
+    while (map.mapLayout().scale() * 130 < 12) map.zoomIn();
+    kept = report("full repaint, slots of 12 px and more", 16, repaint) && kept;
+    while (map.mapLayout().scale() * 130 < 24) map.zoomIn();
+    kept = report("full repaint, slots of 24 px and more", 16, repaint) && kept;
+    while (map.mapLayout().scale() * 130 < 50) map.zoomIn();
+    kept = report("full repaint, slots of 50 px and more", 16, repaint) && kept;
+    int step = 7;
+    kept = report("pan by a step", 8,
+                  [&] {
+                      QScrollBar* bar = map.horizontalScrollBar();
+                      if (bar->value() + step > bar->maximum() || bar->value() + step < 0) step = -step;
+                      bar->setValue(bar->value() + step);
+                      map.verticalScrollBar()->setValue(map.verticalScrollBar()->value() + 5);
+                      QApplication::processEvents();
+                  }) &&
+           kept;
+    map.fit();
+    Day day = today;
+    kept = report("move the day: scene and full repaint", 16,
+                  [&] {
+                      day = day + 1;
+                      map.showScene(ui::mapScene(book, day, letters));
+                      repaint();
+                  }) &&
+           kept;
+    report("of which the scene", 16, [&] { (void)ui::mapScene(book, day, letters); });
+    report("load of eighteen weeks, once a change", 50,
+           [&] { (void)slotLoad(book, today - 28, today + 98); });
+    return kept;
+}
+
+} // namespace
+} // namespace warmbench::tests
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QApplication application(argc, argv);
+    return warmbench::tests::run() ? 0 : 1;
+}
