@@ -80,7 +80,23 @@ TEST_CASE("Letters are unique among the batches that stand on a day, and stay th
         }
         CHECK(codes.size() == batches.size());
     }
+    std::set<QString> waiting;
+    for (const auto& [id, batch] : book.all<Batch>()) waiting.insert(letters.of(id));
+    CHECK(waiting.size() == book.all<Batch>().size());
     CHECK(letters.of(BatchId{999}).isEmpty());
+}
+
+TEST_CASE("The letters of a batch that has ended are given again") {
+    HouseBook book = tests::smallNursery();
+    const Batch first = book.all<Batch>().begin()->second;
+    REQUIRE(book.perform({Discard{first.id, tests::smallNurseryToday(), {}, "rot"}}));
+    Batch next = first;
+    next.id = {};
+    next.code.clear();
+    next.strikeDay = tests::smallNurseryToday();
+    REQUIRE(book.perform({AddBatch{next, {}}}));
+    const Letters letters(book);
+    CHECK(letters.of(first.id) == letters.of(BatchId{book.nextId<Batch>().number - 1}));
 }
 
 TEST_CASE("Rows and then equal neighbours of slots merge into few rectangles that cover just them") {

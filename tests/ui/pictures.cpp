@@ -1,28 +1,84 @@
-#include "tests/support/small_nursery.h"
+#include "tests/ui/window.h"
 #include "ui/map/map_sheet.h"
 
-#include <QGuiApplication>
+#include <QApplication>
+#include <QPixmap>
 
 #include <cstdio>
 
-/// Writes pictures of the map and the window in several states into a folder.
+/// Writes pictures of the map and of the window in several states into a folder, for people to look at.
+namespace warmbench::tests {
+namespace {
+
+void grab(OpenWindow& open, const QString& file) {
+    QApplication::processEvents();
+    if (!open.window.grab().save(file))
+        std::fprintf(stderr, "ui_pictures: %s was not written\n", qPrintable(file));
+}
+
+/// The batch of the small nursery that is furthest on the map's first zone, and its first planned one.
+BatchId firstStanding(OpenWindow& open) {
+    return open.child<ui::BenchMap>("benchMap")->scene().stays.front().batch;
+}
+
+void writeWindows(const QString& folder) {
+    OpenWindow home;
+    grab(home, folder + QStringLiteral("window.png"));
+    home.window.choose(firstStanding(home));
+    grab(home, folder + QStringLiteral("window-batch.png"));
+    home.window.choose(home.child<ui::BenchMap>("benchMap")->scene().zones[1].id);
+    grab(home, folder + QStringLiteral("window-zone.png"));
+    home.window.setTheme(ui::Theme::Dark);
+    grab(home, folder + QStringLiteral("window-dark.png"));
+    home.child<QAction>("strikeList")->trigger();
+    grab(home, folder + QStringLiteral("strike-list-dark.png"));
+    home.window.setTheme(ui::Theme::Light);
+    grab(home, folder + QStringLiteral("strike-list.png"));
+
+    OpenWindow small({1280, 720});
+    small.window.choose(firstStanding(small));
+    grab(small, folder + QStringLiteral("window-1280.png"));
+    for (int i = 0; i < 7; ++i) small.child<QAction>("zoomIn")->trigger();
+    grab(small, folder + QStringLiteral("window-zoomed.png"));
+
+    OpenWindow empty;
+    empty.window.setSession(std::make_unique<ui::MemorySession>(HouseBook{}, QStringLiteral("new.wbook")));
+    grab(empty, folder + QStringLiteral("window-empty.png"));
+    empty.window.setSession(nullptr);
+    grab(empty, folder + QStringLiteral("window-start.png"));
+
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    OpenWindow mirrored;
+    grab(mirrored, folder + QStringLiteral("window-right-to-left.png"));
+}
+
+void writeSheets(const QString& folder) {
+    const ui::Wording wording;
+    const auto write = [&](const char* name, const ui::SheetOptions& options) {
+        const auto refusal = ui::writeMapSheet(smallNursery(), smallNurseryToday(),
+                                               folder + QLatin1String(name), options, wording);
+        if (refusal) std::fprintf(stderr, "ui_pictures: %s\n", refusal->text().c_str());
+    };
+    write("map.png", {});
+    write("map.svg", {});
+    write("map.pdf", {1120, false});
+    write("map-dark.png", {1000, true});
+    write("map-wide.png", {3000, false});
+    write("map-narrow.png", {640, false});
+}
+
+} // namespace
+} // namespace warmbench::tests
+
 int main(int argc, char** argv) {
-    using namespace warmbench;
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QGuiApplication application(argc, argv);
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const QApplication application(argc, argv);
     if (argc != 2) {
         std::fputs("ui_pictures: expected one folder\n", stderr);
         return 2;
     }
-    const QString folder = QString::fromLocal8Bit(argv[1]) + QLatin1Char('/');
-    const HouseBook book = tests::smallNursery();
-    const ui::Wording wording(QLocale(QLocale::English, QLocale::UnitedKingdom));
-    for (const char* name : {"map.png", "map.svg", "map.pdf"})
-        if (const auto refusal = ui::writeMapSheet(book, tests::smallNurseryToday(),
-                                                   folder + QLatin1String(name), {}, wording))
-            std::puts(refusal->text().c_str());
-    (void)ui::writeMapSheet(book, tests::smallNurseryToday(), folder + QLatin1String("map-dark.png"),
-                            {1000, true}, wording);
-    (void)ui::writeMapSheet(book, tests::smallNurseryToday(), folder + QLatin1String("map-wide.png"),
-                            {3000, false}, wording);
+    const QString folder = QString::fromLocal8Bit(argv[1]) + u'/';
+    warmbench::tests::writeSheets(folder);
+    warmbench::tests::writeWindows(folder);
 }

@@ -118,6 +118,7 @@ Day DayLine::dayAt(double x) const {
 
 void DayLine::paintEvent(QPaintEvent*) {
     QPainter painter(this);
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto);
     painter.fillRect(rect(), m_palette->panel);
     if (!m_type) return;
     const QRectF area = chart();
@@ -207,8 +208,13 @@ void DayLine::paintTicks(QPainter& painter, const QRectF& area) const {
 void DayLine::paintHandle(QPainter& painter, const QRectF& area) const {
     painter.setRenderHint(QPainter::Antialiasing);
     if (m_today >= m_from && m_today < m_from + daysShown) {
-        painter.setPen(QPen(m_palette->trouble, 1, Qt::DashLine));
-        painter.drawLine(QPointF(xOf(m_today), area.top() - 6), QPointF(xOf(m_today), area.bottom()));
+        const double x = xOf(m_today);
+        painter.setPen(QPen(m_palette->ink, 1, Qt::DotLine));
+        painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
+        if (std::abs(xOf(m_day) - x) > 9) {
+            painter.setFont(m_type->quiet);
+            painter.drawText(QPointF(x + 4, area.top() + 12), say("today"));
+        }
     }
     const double x = xOf(m_day);
     painter.setPen(QPen(m_palette->ink, 2));

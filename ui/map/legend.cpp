@@ -21,6 +21,7 @@ constexpr std::array stages{Progress::Planned, Progress::Struck,  Progress::Call
 } // namespace
 
 double Legend::run(QPainter* painter, QPointF corner, double width) const {
+    if (painter) painter->setLayoutDirection(Qt::LayoutDirectionAuto);
     const QFontMetricsF metrics(m_type.quiet);
     QPointF at(0, 0);
     const auto room = [&](double needed) {
@@ -45,7 +46,7 @@ double Legend::run(QPainter* painter, QPointF corner, double width) const {
         painter->fillRect(swatch, colour);
         if (stage == Progress::Planned) {
             painter->fillRect(swatch.adjusted(1, 1, -1, -1), m_palette.slot);
-            painter->fillRect(swatch.adjusted(1, 1, -1, -1), QBrush(colour, Qt::FDiagPattern));
+            fillTexture(*painter, swatch.adjusted(1, 1, -1, -1), Texture::Falling, colour, m_surface);
         }
         paintStageMark(*painter, stage, {place.x() + swatchWidth / 2 - 5, place.y() + 3, 10, 10},
                        m_palette.textOn(colour));

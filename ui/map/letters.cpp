@@ -14,8 +14,10 @@ QString letterCode(int number) {
     return code;
 }
 
-/// The first day on which nothing of a batch stands any more; a planned one waits to its strike day at least.
+/// The day from which a batch's code may be used again: the first on which nothing of it stands any more,
+/// once it has ended; never before.
 Day goneBy(const HouseBook& book, const Batch& batch) {
+    if (batch.state != BatchState::Ended) return Day::last();
     Day gone = batch.strikeDay + 1;
     for (const StayId id : book.staysOf(batch.id)) gone = std::max(gone, book.get<Stay>(id).to);
     return gone;

@@ -7,8 +7,8 @@
 
 namespace warmbench::ui {
 
-/// A short letter code for every batch of a book: A, B, ... Z, AA, ... No two batches that stand or wait on
-/// the same day have the same one; a code is used again once its batch is gone.
+/// A short letter code for every batch of a book: A, B, ... Z, AA, ... No two batches that have not ended,
+/// and no two that stand on the same day, have the same one; that of a batch which has ended is used again.
 class Letters {
 public:
     Letters() = default;

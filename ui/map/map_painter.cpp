@@ -52,6 +52,7 @@ struct MapPainter::Canvas {
 
 void MapPainter::paint(QPainter& painter, const MapScene& scene, const MapLayout& layout, const QRect& clip,
                        const Selection& selection) const {
+    painter.setLayoutDirection(Qt::LayoutDirectionAuto); // each text by its own letters
     painter.fillRect(clip, m_palette.paper);
     const Canvas canvas{painter, scene, layout, clip, selection};
     for (int house = 0; house < static_cast<int>(scene.houses.size()); ++house) paintHouse(canvas, house);
@@ -134,14 +135,13 @@ void MapPainter::paintGround(const Canvas& canvas, int index, const QRect& area)
     const SceneZone& zone = canvas.scene.zones[nth(index)];
     QPainter& painter = canvas.painter;
     painter.fillRect(area, m_palette.slot);
-    if (zone.cover == Cover::Mist)
-        painter.fillRect(area, QBrush(faded(m_palette.accent, 0.35), Qt::Dense7Pattern));
-    if (zone.cover == Cover::Fog)
-        painter.fillRect(area, QBrush(faded(m_palette.accent, 0.35), Qt::Dense6Pattern));
-    if (zone.cover == Cover::Tent)
-        painter.fillRect(area, QBrush(faded(m_palette.benchEdge, 0.30), Qt::BDiagPattern));
-    if (zone.cover == Cover::Bag)
-        painter.fillRect(area, QBrush(faded(m_palette.benchEdge, 0.22), Qt::CrossPattern));
+    const auto texture = [&](Texture kind, const QColor& colour) {
+        fillTexture(painter, area, kind, colour, m_surface);
+    };
+    if (zone.cover == Cover::Mist) texture(Texture::Dots, faded(m_palette.accent, 0.35));
+    if (zone.cover == Cover::Fog) texture(Texture::DenseDots, faded(m_palette.accent, 0.35));
+    if (zone.cover == Cover::Tent) texture(Texture::Rising, faded(m_palette.benchEdge, 0.30));
+    if (zone.cover == Cover::Bag) texture(Texture::Squares, faded(m_palette.benchEdge, 0.22));
     for (const Slot blocked : zone.blocked)
         painter.fillRect(canvas.layout.slots(canvas.scene, index, {blocked.row, blocked.col, 1, 1}),
                          m_palette.bench);
@@ -174,7 +174,7 @@ void MapPainter::paintPatch(const Canvas& canvas, const SceneStay& stay) const {
             continue;
         }
         painter.fillRect(area, m_palette.slot);
-        painter.fillRect(area, QBrush(faded(colour, 0.6), Qt::FDiagPattern));
+        fillTexture(painter, area, Texture::Falling, faded(colour, 0.6), m_surface);
     }
 }
 

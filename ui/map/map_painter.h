@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/map/map_layout.h"
+#include "ui/map/texture.h"
 #include "ui/theme/palette.h"
 #include "ui/theme/type.h"
 #include "ui/words/wording.h"
@@ -8,9 +9,6 @@
 class QPainter;
 
 namespace warmbench::ui {
-
-/// Whether a picture is made of pixels, where small things may be stamped, or of shapes.
-enum class Surface : std::uint8_t { Pixels, Shapes };
 
 /// Paints a scene at a layout: benches, zones with their headings, patches, pots as far as they can be seen
 /// at that scale.

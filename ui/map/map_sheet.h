@@ -13,8 +13,8 @@ struct SheetOptions {
     bool dark = false;
 };
 
-/// Width in pixels of a sheet: 320 at least so that its words find room, 20000 at most.
-inline constexpr int leastSheetWidth = 320;
+/// Width in pixels of a sheet: 640 at least so that its words find room, 20000 at most.
+inline constexpr int leastSheetWidth = 640;
 inline constexpr int mostSheetWidth = 20000;
 
 /// Writes the map of one day with its title, date, totals and legend as a PNG, SVG or PDF, by the suffix of

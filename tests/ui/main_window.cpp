@@ -1,0 +1,198 @@
+#include "tests/ui/window.h"
+
+#include "core/book/query.h"
+#include "ui/dayline/day_line.h"
+#include "ui/shell/find_entries.h"
+
+#include <catch2/catch.hpp>
+
+#include <QAction>
+#include <QApplication>
+#include <QCompleter>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTest>
+#include <QTextBrowser>
+#include <QTimer>
+
+using namespace warmbench;
+using namespace warmbench::tests;
+using namespace warmbench::ui;
+
+namespace {
+
+BatchId plannedBatch(const HouseBook& book) {
+    for (const auto& [id, batch] : book.all<Batch>())
+        if (batch.state == BatchState::Planned) return id;
+    throw std::logic_error("nothing is planned");
+}
+
+/// All the text that a label needs, against the room that it has.
+bool isCut(const QLabel& label) {
+    if (label.text().isEmpty() || !label.isVisible()) return false;
+    if (label.wordWrap()) return label.heightForWidth(label.width()) > label.height();
+    return label.sizeHint().width() > label.width() || label.sizeHint().height() > label.height();
+}
+
+QStringList cutTexts(const QWidget& window) {
+    QStringList cut;
+    for (const QLabel* label : window.findChildren<QLabel*>())
+        if (isCut(*label)) cut += label->text();
+    for (const QPushButton* button : window.findChildren<QPushButton*>())
+        if (button->isVisible() && button->sizeHint().width() > button->width()) cut += button->text();
+    return cut;
+}
+
+} // namespace
+
+TEST_CASE("What is chosen on the map is shown in the panel and marked in the tray, and the other way round") {
+    OpenWindow open;
+    const HouseBook& book = open.window.session()->book();
+    auto* map = open.child<BenchMap>("benchMap");
+    auto* tray = open.child<QListWidget>("strikeTray");
+    const BatchId planned = plannedBatch(book);
+    for (int row = 0; row < tray->count(); ++row)
+        if (tray->item(row)->data(Qt::UserRole).toLongLong() == planned.number) tray->setCurrentRow(row);
+    CHECK(map->selection() == Selection{planned});
+    CHECK(open.window.selection() == Selection{planned});
+    CHECK(open.child<QPushButton>("strikeToday"));
+    open.window.choose(map->scene().zones[2].id);
+    CHECK(tray->currentRow() == -1);
+    CHECK(!open.child<QPushButton>("strikeToday"));
+}
+
+TEST_CASE("Choosing a batch that does not stand on this day goes to the day on which it does") {
+    OpenWindow open;
+    const HouseBook& book = open.window.session()->book();
+    for (const auto& [id, batch] : book.all<Batch>()) {
+        if (book.staysOf(id).empty()) continue;
+        open.window.choose(id);
+        CHECK(stayOn(book, id, open.window.day()));
+        CHECK(open.child<BenchMap>("benchMap")->scene().find(id));
+    }
+}
+
+TEST_CASE("Striking from the window changes the book, says so, and can be undone and done again") {
+    OpenWindow open;
+    const HouseBook& book = open.window.session()->book();
+    const BatchId planned = plannedBatch(book);
+    auto* undo = open.child<QAction>("undo");
+    CHECK(!undo->isEnabled());
+    open.window.choose(planned);
+    open.child<QAction>("strike")->trigger();
+    CHECK(book.get<Batch>(planned).state == BatchState::Struck);
+    CHECK(book.get<Batch>(planned).strikeDay == smallNurseryToday());
+    CHECK(!open.child<QAction>("strike")->isEnabled());
+    CHECK(undo->text().contains(QStringLiteral("Strike")));
+    undo->trigger();
+    CHECK(book.get<Batch>(planned).state == BatchState::Planned);
+    CHECK(open.child<QAction>("strike")->isEnabled());
+    open.child<QAction>("redo")->trigger();
+    CHECK(book.get<Batch>(planned).state == BatchState::Struck);
+}
+
+TEST_CASE("A refusal is told in the window and changes nothing") {
+    OpenWindow open;
+    const HouseBook before = open.window.session()->book();
+    BatchId later = plannedBatch(before);
+    for (const auto& [id, batch] : before.all<Batch>())
+        if (batch.state == BatchState::Planned && !before.staysOf(id).empty()) later = id;
+    // Its slots are taken on the days to which its stay would move.
+    const Batch& moved = before.get<Batch>(later);
+    const Stay& stay = *stayOn(before, later, moved.strikeDay);
+    HouseBook crowded = before;
+    Batch other = moved;
+    other.id = {};
+    other.code.clear();
+    other.state = BatchState::Struck;
+    other.strikeDay = smallNurseryToday();
+    Stay blocking = stay;
+    blocking.id = {};
+    blocking.from = smallNurseryToday();
+    blocking.to = stay.from;
+    REQUIRE(crowded.perform({AddBatch{other, {blocking}}}));
+    open.window.setSession(std::make_unique<MemorySession>(crowded, QStringLiteral("crowded")));
+    open.window.choose(later);
+    open.child<QAction>("strike")->trigger();
+    CHECK(open.window.session()->book() == crowded);
+    CHECK(open.child<QLabel>("refusal")->isVisible());
+    CHECK(open.child<QLabel>("refusal")->text().contains(QStringLiteral("is taken by")));
+}
+
+TEST_CASE("Typing a part of a name, code or target finds the batch") {
+    OpenWindow open;
+    const HouseBook& book = open.window.session()->book();
+    auto* find = open.child<QLineEdit>("find");
+    find->setFocus();
+    QTest::keyClicks(find, QStringLiteral("concha"));
+    QCompleter* completer = find->completer();
+    REQUIRE(completer->completionCount() == 1);
+    Q_EMIT completer->activated(completer->currentCompletion());
+    const auto* batch = std::get_if<BatchId>(&open.window.selection());
+    REQUIRE(batch);
+    CHECK(book.get<Taxon>(book.get<Batch>(*batch).taxon).name == "Ceanothus 'Concha'");
+    const QList<FindEntry> entries = findEntries(book);
+    const auto holding = [&](const QString& part) {
+        return std::count_if(entries.begin(), entries.end(), [&](const FindEntry& one) {
+            return one.words.contains(part, Qt::CaseInsensitive);
+        });
+    };
+    CHECK(holding(QStringLiteral("zone ")) == 8);
+    CHECK(holding(QStringLiteral("target t4")) == 1);
+    CHECK(holding(QStringLiteral("27-")) + holding(QStringLiteral("26-")) ==
+          static_cast<int>(book.all<Batch>().size()));
+}
+
+TEST_CASE("A synonym and a common name find a batch of the taxon") {
+    HouseBook book = smallNursery();
+    Taxon taxon = *findTaxon(book, "Myrtus communis");
+    taxon.commonNames = {"myrtle"};
+    taxon.synonyms = {"Myrtus acuta"};
+    REQUIRE(book.perform({Put<Taxon>{taxon}}));
+    int found = 0;
+    for (const FindEntry& entry : findEntries(book))
+        if (entry.words.contains(QStringLiteral("myrtle")) || entry.words.contains(QStringLiteral("acuta")))
+            ++found;
+    CHECK(found == 2);
+}
+
+TEST_CASE("The strike list names every planned batch with its medium, hormone and place") {
+    OpenWindow open;
+    const HouseBook& book = open.window.session()->book();
+    const QString list = open.child<QTextBrowser>("strikeListPage")->toPlainText();
+    for (const auto& [id, batch] : book.all<Batch>()) {
+        const bool named = list.contains(QString::fromStdString(book.get<Taxon>(batch.taxon).genus()));
+        CHECK(named == (batch.state == BatchState::Planned));
+    }
+    CHECK(list.contains(QStringLiteral("Bench 2, middle · D")));
+    CHECK(list.contains(QStringLiteral("IBA 3000 ppm powder")));
+    CHECK(list.contains(QStringLiteral("no place yet")));
+}
+
+TEST_CASE("A book that cannot be opened leaves the window as it was") {
+    OpenWindow open;
+    BookSession* before = open.window.session();
+    QTimer::singleShot(0, [] {
+        if (QWidget* box = QApplication::activeModalWidget()) box->close();
+    });
+    const auto refusal = open.window.openBook(QStringLiteral("none"));
+    REQUIRE(refusal);
+    CHECK(open.window.session() == before);
+}
+
+TEST_CASE("No text is cut at 1280 by 720, whatever is selected") {
+    OpenWindow open({1280, 720});
+    REQUIRE(open.window.size() == QSize(1280, 720));
+    const HouseBook& book = open.window.session()->book();
+    const MapScene scene = open.child<BenchMap>("benchMap")->scene();
+    std::vector<Selection> selections{Selection{}, plannedBatch(book)};
+    for (const SceneZone& zone : scene.zones) selections.emplace_back(zone.id);
+    for (const SceneStay& stay : scene.stays) selections.emplace_back(stay.batch);
+    for (const Selection& selection : selections) {
+        open.window.choose(selection);
+        QApplication::processEvents();
+        CHECK(cutTexts(open.window).join(QStringLiteral(" | ")).toStdString() == "");
+    }
+}

@@ -1,0 +1,166 @@
+#include "ui/shell/facts.h"
+
+#include "core/book/load.h"
+#include "core/book/query.h"
+#include "core/crop/safety.h"
+#include "ui/words/taxon_text.h"
+
+#include <algorithm>
+
+namespace warmbench::ui {
+namespace {
+
+QString say(const char* text) {
+    return QCoreApplication::translate("Facts", text);
+}
+
+QString mediumWords(const std::vector<MediumComponent>& parts) {
+    QStringList words;
+    for (const MediumComponent& part : parts)
+        words += text(part.name).toHtmlEscaped() + u' ' + QString::number(part.parts);
+    return words.join(QStringLiteral(", "));
+}
+
+QString recipeWords(const Recipe& recipe, const Wording& wording) {
+    QStringList words{wording.temperature(recipe.rootZoneIdeal.value)};
+    if (!recipe.covers.value.empty()) words.back() += u' ' + wording.cover(recipe.covers.value.front());
+    if (isWithoutHormone(recipe.hormone.value))
+        words += say("no hormone");
+    else if (!recipe.hormone.value.empty())
+        words +=
+            (text(recipe.hormone.value) + u' ' + text(recipe.hormoneForm.value)).trimmed().toHtmlEscaped();
+    if (!recipe.medium.value.empty()) words += mediumWords(recipe.medium.value);
+    return words.join(QStringLiteral("<br>"));
+}
+
+QString checkWords(const CheckSum& found, const Wording& wording) {
+    if (!found.last) return say("none yet");
+    return say("%1: %2 of %3 rooted, %4 callused, %5 dead")
+        .arg(wording.shortDate(*found.last), wording.number(found.rooted), wording.number(found.examined),
+             wording.number(found.callused), wording.number(found.dead));
+}
+
+/// Stays in the order of their days.
+std::vector<const Stay*> staysInOrder(const HouseBook& book, BatchId batch) {
+    std::vector<const Stay*> stays;
+    for (const StayId id : book.staysOf(batch)) stays.push_back(&book.get<Stay>(id));
+    std::stable_sort(stays.begin(), stays.end(),
+                     [](const Stay* a, const Stay* b) { return a->from < b->from; });
+    return stays;
+}
+
+const Bench& benchOf(const HouseBook& book, ZoneId zone) {
+    return book.get<Bench>(book.get<Zone>(zone).bench);
+}
+
+QString stageLabel(Stage stage) {
+    switch (stage) {
+    case Stage::Rooting:
+        return say("Roots in");
+    case Stage::Weaning:
+        return say("Weaned in");
+    case Stage::GrowingOn:
+        return say("Grows on in");
+    }
+    return {};
+}
+
+void addPlaces(Facts& facts, const HouseBook& book, BatchId batch, const Wording& wording) {
+    const auto stays = staysInOrder(book, batch);
+    if (stays.empty()) facts.facts.append({say("Place"), say("none yet")});
+    for (const Stay* stay : stays) {
+        const QString zone = text(book.get<Zone>(stay->zone).name).toHtmlEscaped();
+        const QString bench = text(benchOf(book, stay->zone).name).toHtmlEscaped();
+        facts.facts.append({stageLabel(stay->stage), say("zone %1, %2<br>%3 to %4")
+                                                         .arg(zone, bench, wording.shortDate(stay->from),
+                                                              wording.shortDate(stay->to))});
+    }
+}
+
+QString strikeWords(const Batch& batch, Day day, const Wording& wording) {
+    const QString date = wording.shortDate(batch.strikeDay);
+    const int ago = day - batch.strikeDay;
+    if (batch.state == BatchState::Planned || ago < 0) return date;
+    return say("%1, %2 before this day").arg(date, wording.days(ago));
+}
+
+} // namespace
+
+Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& wording) {
+    const Batch& batch = book.get<Batch>(id);
+    const ContainerType& type = book.get<ContainerType>(batch.containerType);
+    const Stay* stay = stayOn(book, id, day);
+    Facts facts;
+    facts.above = text(batch.code);
+    facts.titleHtml = taxonHtml(book.get<Taxon>(batch.taxon).name);
+    QStringList subtitle{wording.wood(batch.recipe.wood)};
+    subtitle += say("%1 in %2")
+                    .arg(wording.cuttings(batch.cuttings()),
+                         wording.containers(static_cast<int>(batch.containers.size()), type));
+    if (stay)
+        subtitle += wording.progress(progressOn(book, *stay, day));
+    else if (batch.state == BatchState::Planned)
+        subtitle += wording.progress(Progress::Planned);
+    facts.subtitle = subtitle.join(QStringLiteral(" · "));
+    if (stay)
+        for (const Trouble& trouble : troublesOn(book, *stay, day))
+            facts.troubles += wording.trouble(trouble);
+    const bool planned = batch.state == BatchState::Planned;
+    if (planned) facts.strikes = id;
+    facts.facts.append({planned ? say("To strike") : say("Struck"), strikeWords(batch, day, wording)});
+    if (!planned)
+        facts.facts.append({say("Standing"), say("%1 of %2")
+                                                 .arg(wording.number(standing(book, batch, day)),
+                                                      wording.cuttings(batch.cuttings()))});
+    addPlaces(facts, book, id, wording);
+    if (!planned) facts.facts.append({say("Last checks"), checkWords(latestChecks(book, id, day), wording)});
+    if (const int plants = pottedOn(book, id); plants > 0)
+        facts.facts.append({say("Potted on"), wording.number(plants)});
+    if (batch.target) {
+        const Target& target = book.get<Target>(*batch.target);
+        facts.facts.append(
+            {say("Target %1").arg(text(target.name).toHtmlEscaped()),
+             say("%1 plants by %2").arg(wording.number(target.plants), wording.shortDate(target.due))});
+    }
+    if (batch.stock)
+        facts.facts.append({say("Stock"), text(book.get<Stock>(*batch.stock).name).toHtmlEscaped()});
+    facts.facts.append({say("Recipe"), recipeWords(batch.recipe, wording)});
+    if (!batch.note.empty()) facts.facts.append({say("Note"), text(batch.note).toHtmlEscaped()});
+    if (const Taxon& taxon = book.get<Taxon>(batch.taxon); !taxon.caution.empty())
+        facts.care += text(taxon.caution);
+    if (!batch.recipe.caution.value.empty()) facts.care += text(batch.recipe.caution.value);
+    if (planned)
+        for (const Hazard hazard : hazardsOfStriking(batch.recipe))
+            if (hazard == Hazard::Blades || hazard == Hazard::Hormone)
+                facts.care += QString::fromUtf8(safetyNotes(hazard).front().text);
+    return facts;
+}
+
+Facts bookFacts(const HouseBook& book, Day day, const Wording& wording) {
+    Facts facts;
+    const std::string& name = book.nursery().name;
+    facts.titleHtml = name.empty() ? say("This day") : text(name).toHtmlEscaped();
+    facts.subtitle = wording.longDate(day);
+    if (book.all<House>().empty()) return facts;
+    const SlotLoad load = slotLoad(book, day, day + 1);
+    int standingBatches = 0;
+    int waiting = 0;
+    int troubled = 0;
+    for (const auto& [id, batch] : book.all<Batch>()) {
+        if (batch.state == BatchState::Planned) ++waiting;
+        const Stay* stay = stayOn(book, id, day);
+        if (!stay) continue;
+        ++standingBatches;
+        if (!troublesOn(book, *stay, day).empty()) ++troubled;
+    }
+    facts.facts.append({say("Slots taken"),
+                        say("%1 of %2").arg(wording.number(load.taken(day)), wording.number(load.usable))});
+    facts.facts.append({say("Batches on the benches"), wording.number(standingBatches)});
+    facts.facts.append({say("Planned"), wording.number(waiting)});
+    if (troubled > 0)
+        facts.troubles += troubled == 1 ? say("1 batch needs a look")
+                                        : say("%1 batches need a look").arg(wording.number(troubled));
+    return facts;
+}
+
+} // namespace warmbench::ui

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "core/book/command.h"
+#include "core/book/house_book.h"
+
+#include <QObject>
+#include <QString>
+
+#include <memory>
+
+namespace warmbench::ui {
+
+/// A house book that is open: the window reads it and asks for changes here, and hears of every change,
+/// whoever made it. How and where it is kept is not the window's business.
+class BookSession : public QObject {
+    Q_OBJECT
+public:
+    using QObject::QObject;
+
+    [[nodiscard]] virtual const HouseBook& book() const = 0;
+    /// What people call it, such as the name of its file.
+    [[nodiscard]] virtual QString name() const = 0;
+    /// Does it and keeps it, whole or not at all; `changed` has been emitted when it returns nothing.
+    virtual Outcome perform(const Command& command) = 0;
+    virtual Outcome undo() = 0;
+    virtual Outcome redo() = 0;
+    /// What undo would take back, in words; empty where there is nothing.
+    [[nodiscard]] virtual QString undoWords() const = 0;
+    [[nodiscard]] virtual QString redoWords() const = 0;
+
+Q_SIGNALS:
+    void changed(const warmbench::Change& change);
+};
+
+/// Opens books for the window.
+class BookOpener {
+public:
+    BookOpener() = default;
+    BookOpener(const BookOpener&) = delete;
+    BookOpener& operator=(const BookOpener&) = delete;
+    virtual ~BookOpener() = default;
+
+    /// The book of this name; refused with words for a propagator.
+    virtual Result<std::unique_ptr<BookSession>> open(const QString& name) = 0;
+    /// Files that it opens, as a file dialog wants them: `House books (*.wbook)`.
+    [[nodiscard]] virtual QString fileFilter() const = 0;
+};
+
+} // namespace warmbench::ui

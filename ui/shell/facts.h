@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/book/house_book.h"
+#include "ui/map/letters.h"
+#include "ui/words/wording.h"
+
+#include <QList>
+#include <QString>
+#include <QStringList>
+
+namespace warmbench::ui {
+
+/// One line of a panel: what it is and, as rich text, what it says.
+struct Fact {
+    QString label;
+    QString html;
+};
+
+/// What the panel says of the one thing selected. All texts named html are rich text.
+struct Facts {
+    QString above; ///< a code or kind, over the title
+    QString titleHtml;
+    QString subtitle;
+    QStringList troubles;
+    QList<Fact> facts;
+    QStringList care;               ///< cautions
+    std::optional<BatchId> strikes; ///< a planned batch that can be struck from here
+};
+
+[[nodiscard]] Facts batchFacts(const HouseBook& book, BatchId batch, Day day, const Wording& wording);
+[[nodiscard]] Facts zoneFacts(const HouseBook& book, ZoneId zone, Day day, const Letters& letters,
+                              const Wording& wording);
+/// Of the whole book, when nothing is selected.
+[[nodiscard]] Facts bookFacts(const HouseBook& book, Day day, const Wording& wording);
+
+/// The planned batches, day by day, with all that is needed to strike them, as one page of rich text.
+[[nodiscard]] QString strikeSheet(const HouseBook& book, const Letters& letters, const Wording& wording);
+
+} // namespace warmbench::ui

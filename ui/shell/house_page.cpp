@@ -1,0 +1,94 @@
+#include "ui/shell/house_page.h"
+
+#include "ui/shell/fact_panel.h"
+#include "ui/shell/legend_strip.h"
+#include "ui/shell/strike_tray.h"
+#include "ui/shell/window_menus.h"
+
+#include <QAction>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace warmbench::ui {
+namespace {
+
+void addButton(QHBoxLayout& row, const QString& words, const QString& meaning, QAction* action) {
+    auto* button = new QPushButton(words);
+    button->setToolTip(meaning);
+    button->setAccessibleName(meaning);
+    QObject::connect(button, &QPushButton::clicked, action, &QAction::trigger);
+    row.addWidget(button);
+}
+
+} // namespace
+
+HousePage::HousePage(const WindowMenus& menus, QWidget* parent)
+    : QSplitter(Qt::Horizontal, parent), m_tray(new StrikeTray(this)), m_map(new BenchMap),
+      m_legend(new LegendStrip), m_dayTitle(new QLabel), m_refusal(new QLabel), m_panel(new FactPanel) {
+    setObjectName(QStringLiteral("house"));
+    setHandleWidth(1);
+    addWidget(m_tray);
+    addWidget(makeCentre(menus));
+    addWidget(m_panel);
+    setStretchFactor(1, 1);
+    setSizes({248, 880, 264});
+    connect(m_map, &BenchMap::selectionChanged, this, &HousePage::chosen);
+    connect(m_tray, &StrikeTray::chosen, this, [this](BatchId batch) { Q_EMIT chosen(Selection{batch}); });
+    connect(m_panel, &FactPanel::strikeWanted, this, &HousePage::strikeWanted);
+}
+
+QWidget* HousePage::makeCentre(const WindowMenus& menus) {
+    m_refusal->setObjectName(QStringLiteral("refusal"));
+    m_refusal->setProperty("rank", QStringLiteral("trouble"));
+    m_refusal->setWordWrap(true);
+    m_refusal->hide();
+    auto* head = new QHBoxLayout;
+    head->setContentsMargins(16, 8, 16, 4);
+    head->setSpacing(4);
+    head->addWidget(m_dayTitle, 1);
+    addButton(*head, QStringLiteral("−"), tr("Zoom out"), menus.zoomOut);
+    addButton(*head, QStringLiteral("+"), tr("Zoom in"), menus.zoomIn);
+    addButton(*head, tr("Fit"), tr("Show everything"), menus.fit);
+    auto* centre = new QWidget;
+    auto* column = new QVBoxLayout(centre);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(head);
+    column->addWidget(m_refusal);
+    column->addWidget(m_map, 1);
+    column->addWidget(m_legend);
+    return centre;
+}
+
+void HousePage::setLook(const Palette& palette, const TypeSizes& type, const Wording& wording) {
+    m_wording = &wording;
+    m_map->setLook(palette, type, wording);
+    m_legend->setLook(palette, type, wording);
+    m_tray->setLook(palette, type, wording);
+    m_panel->setType(type);
+    m_dayTitle->setFont(type.title);
+}
+
+void HousePage::showBook(const HouseBook& book, const Letters& letters) {
+    m_tray->show(book, letters);
+}
+
+void HousePage::showDay(const HouseBook& book, Day day, const Letters& letters) {
+    m_map->showScene(mapScene(book, day, letters));
+    m_dayTitle->setText(m_wording->longDate(day));
+}
+
+void HousePage::select(const Selection& selection, const Facts& facts) {
+    const auto* batch = std::get_if<BatchId>(&selection);
+    m_panel->show(facts);
+    m_map->select(selection);
+    m_tray->mark(batch ? std::optional(*batch) : std::nullopt);
+}
+
+void HousePage::tell(const Outcome& refusal) {
+    m_refusal->setVisible(refusal.has_value());
+    if (refusal) m_refusal->setText(QString::fromStdString(refusal->text()));
+}
+
+} // namespace warmbench::ui

@@ -1,0 +1,50 @@
+#pragma once
+
+#include "ui/map/bench_map.h"
+#include "ui/shell/facts.h"
+
+#include <QSplitter>
+
+class QHBoxLayout;
+class QLabel;
+
+namespace warmbench::ui {
+
+class FactPanel;
+class LegendStrip;
+class StrikeTray;
+struct WindowMenus;
+
+/// The home place: what waits to be struck, the bench map, and what is selected.
+class HousePage : public QSplitter {
+    Q_OBJECT
+public:
+    explicit HousePage(const WindowMenus& menus, QWidget* parent = nullptr);
+
+    /// Palette, type and wording must outlive the page or be set anew.
+    void setLook(const Palette& palette, const TypeSizes& type, const Wording& wording);
+    void showBook(const HouseBook& book, const Letters& letters);
+    void showDay(const HouseBook& book, Day day, const Letters& letters);
+    /// Marks what is selected and tells its facts.
+    void select(const Selection& selection, const Facts& facts);
+    /// Tells why something was not done; nothing hides it.
+    void tell(const Outcome& refusal);
+    [[nodiscard]] BenchMap& map() { return *m_map; }
+
+Q_SIGNALS:
+    void chosen(const warmbench::ui::Selection& selection);
+    void strikeWanted();
+
+private:
+    QWidget* makeCentre(const WindowMenus& menus);
+
+    StrikeTray* m_tray;
+    BenchMap* m_map;
+    LegendStrip* m_legend;
+    QLabel* m_dayTitle;
+    QLabel* m_refusal;
+    FactPanel* m_panel;
+    const Wording* m_wording = nullptr;
+};
+
+} // namespace warmbench::ui

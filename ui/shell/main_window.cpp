@@ -1,0 +1,388 @@
+#include "ui/shell/main_window.h"
+
+#include "core/book/load.h"
+#include "core/book/query.h"
+#include "ui/map/map_sheet.h"
+#include "ui/shell/day_bar.h"
+#include "ui/shell/find_entries.h"
+#include "ui/shell/house_page.h"
+#include "ui/shell/start_page.h"
+#include "ui/shell/style.h"
+
+#include <QActionGroup>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QCompleter>
+#include <QFileDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QStringListModel>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace warmbench::ui {
+namespace {
+
+enum Place : int { HousePlace, StrikeListPlace };
+
+bool desktopIsDark() {
+    const QPalette palette = QApplication::palette();
+    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
+}
+
+QSettings settings() {
+    return QSettings(QStringLiteral("Warmbench"), QStringLiteral("Warmbench"));
+}
+
+QPushButton* placeButton(const QString& words, const char* name, QWidget* parent) {
+    auto* button = new QPushButton(words, parent);
+    button->setObjectName(QString::fromLatin1(name));
+    button->setProperty("place", true);
+    button->setCheckable(true);
+    button->setAutoExclusive(true);
+    return button;
+}
+
+} // namespace
+
+MainWindow::MainWindow(BookOpener& opener, Day today)
+    : m_opener(opener), m_today(today), m_palette(&lightPalette()), m_type(typeSizes(QApplication::font())),
+      m_menus(*this), m_pages(new QStackedWidget(this)), m_start(new StartPage(m_pages)),
+      m_placeRow(new QWidget(this)), m_places(new QStackedWidget(this)),
+      m_house(new HousePage(m_menus, m_places)), m_dayBar(new DayBar(today, this)),
+      m_strikeList(new QTextBrowser(m_places)) {
+    setObjectName(QStringLiteral("mainWindow"));
+    setWindowTitle(tr("Warmbench"));
+    buildPlaces();
+    m_strikeList->setObjectName(QStringLiteral("strikeListPage"));
+    m_strikeList->setAccessibleName(tr("Strike list"));
+    m_strikeList->document()->setDocumentMargin(24);
+    m_places->addWidget(m_house);
+    m_places->addWidget(m_strikeList);
+    auto* open = new QWidget(m_pages);
+    auto* column = new QVBoxLayout(open);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_placeRow);
+    column->addWidget(m_places, 1);
+    column->addWidget(m_dayBar);
+    m_pages->addWidget(m_start);
+    m_pages->addWidget(open);
+    setCentralWidget(m_pages);
+    connectMenus();
+    connect(m_house, &HousePage::chosen, this, &MainWindow::choose);
+    connect(m_house, &HousePage::strikeWanted, this, &MainWindow::strikeSelected);
+    connect(&m_dayBar->line(), &DayLine::dayChanged, this, &MainWindow::showDay);
+    connect(m_start, &StartPage::openWanted, this, &MainWindow::chooseFileToOpen);
+    restoreState();
+    applyLook();
+    setSession(nullptr);
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::buildPlaces() {
+    m_placeRow->setObjectName(QStringLiteral("places"));
+    m_placeRow->setAttribute(Qt::WA_StyledBackground);
+    m_housePlace = placeButton(tr("House"), "housePlace", m_placeRow);
+    m_listPlace = placeButton(tr("Strike list"), "strikeListPlace", m_placeRow);
+    m_housePlace->setChecked(true);
+    m_bookName = new QLabel(m_placeRow);
+    m_bookName->setProperty("rank", QStringLiteral("quiet"));
+    m_find = new QLineEdit(m_placeRow);
+    m_find->setObjectName(QStringLiteral("find"));
+    m_find->setPlaceholderText(tr("Find a taxon, batch, target or zone"));
+    m_find->setAccessibleName(tr("Find a taxon, batch, target or zone"));
+    m_find->setClearButtonEnabled(true);
+    m_find->setMinimumWidth(260);
+    auto* row = new QHBoxLayout(m_placeRow);
+    row->setContentsMargins(8, 0, 12, 0);
+    row->setSpacing(4);
+    row->addWidget(m_housePlace);
+    row->addWidget(m_listPlace);
+    row->addStretch(1);
+    row->addWidget(m_bookName);
+    row->addSpacing(12);
+    row->addWidget(m_find);
+    connect(m_housePlace, &QPushButton::clicked, this, [this] { showPlace(HousePlace); });
+    connect(m_listPlace, &QPushButton::clicked, this, [this] { showPlace(StrikeListPlace); });
+}
+
+void MainWindow::connectMenus() {
+    DayLine& line = m_dayBar->line();
+    connect(m_menus.open, &QAction::triggered, this, &MainWindow::chooseFileToOpen);
+    connect(m_menus.saveMap, &QAction::triggered, this, &MainWindow::chooseFileForMap);
+    connect(m_menus.quit, &QAction::triggered, this, &QWidget::close);
+    connect(m_menus.undo, &QAction::triggered, this, [this] {
+        const QString words = m_session->undoWords();
+        tell(m_session->undo(), tr("Taken back: %1").arg(words));
+    });
+    connect(m_menus.redo, &QAction::triggered, this, [this] {
+        const QString words = m_session->redoWords();
+        tell(m_session->redo(), tr("Done again: %1").arg(words));
+    });
+    connect(m_menus.find, &QAction::triggered, this, [this] {
+        m_find->setFocus();
+        m_find->selectAll();
+    });
+    connect(m_menus.systemTheme, &QAction::triggered, this, [this] { setTheme(Theme::System); });
+    connect(m_menus.lightTheme, &QAction::triggered, this, [this] { setTheme(Theme::Light); });
+    connect(m_menus.darkTheme, &QAction::triggered, this, [this] { setTheme(Theme::Dark); });
+    connect(m_menus.fahrenheit, &QAction::toggled, this, &MainWindow::setFahrenheit);
+    connect(m_menus.zoomIn, &QAction::triggered, &m_house->map(), &BenchMap::zoomIn);
+    connect(m_menus.zoomOut, &QAction::triggered, &m_house->map(), &BenchMap::zoomOut);
+    connect(m_menus.fit, &QAction::triggered, &m_house->map(), &BenchMap::fit);
+    connect(m_menus.dayBack, &QAction::triggered, &line, [&line] { line.setDay(line.day() - 1); });
+    connect(m_menus.dayOn, &QAction::triggered, &line, [&line] { line.setDay(line.day() + 1); });
+    connect(m_menus.today, &QAction::triggered, &line, [&line] { line.setDay(line.today()); });
+    connect(m_menus.play, &QAction::triggered, &line, [&line] { line.play(!line.isPlaying()); });
+    connect(m_menus.showBatch, &QAction::triggered, this, [this] {
+        showPlace(HousePlace);
+        choose(m_selection);
+        m_house->map().setFocus();
+    });
+    connect(m_menus.strike, &QAction::triggered, this, &MainWindow::strikeSelected);
+    connect(m_menus.removeBatch, &QAction::triggered, this, [this] {
+        if (const Batch* batch = selectedBatch()) perform({RemoveBatch{batch->id}});
+    });
+    connect(m_menus.strikeList, &QAction::triggered, this, [this] { showPlace(StrikeListPlace); });
+    connect(m_menus.backToHouse, &QAction::triggered, this, [this] { showPlace(HousePlace); });
+    connect(m_menus.keys, &QAction::triggered, this, &MainWindow::showKeys);
+    connect(m_menus.about, &QAction::triggered, this, &MainWindow::showAbout);
+}
+
+void MainWindow::restoreState() {
+    const QSettings kept = settings();
+    m_theme = static_cast<Theme>(std::clamp(kept.value(QStringLiteral("theme"), 0).toInt(), 0, 2));
+    m_fahrenheit = kept.value(QStringLiteral("fahrenheit"), false).toBool();
+    resize(1360, 860);
+    restoreGeometry(kept.value(QStringLiteral("geometry")).toByteArray());
+    m_house->restoreState(kept.value(QStringLiteral("columns")).toByteArray());
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    QSettings kept = settings();
+    kept.setValue(QStringLiteral("theme"), static_cast<int>(m_theme));
+    kept.setValue(QStringLiteral("fahrenheit"), m_fahrenheit);
+    kept.setValue(QStringLiteral("geometry"), saveGeometry());
+    kept.setValue(QStringLiteral("columns"), m_house->saveState());
+    event->accept();
+}
+
+void MainWindow::setTheme(Theme theme) {
+    m_theme = theme;
+    applyLook();
+}
+
+void MainWindow::setFahrenheit(bool on) {
+    m_fahrenheit = on;
+    applyLook();
+    if (m_session) showBook();
+}
+
+void MainWindow::applyLook() {
+    const bool dark = m_theme == Theme::Dark || (m_theme == Theme::System && desktopIsDark());
+    m_palette = dark ? &darkPalette() : &lightPalette();
+    m_wording = Wording(QLocale(), m_fahrenheit);
+    QAction* const themes[] = {m_menus.systemTheme, m_menus.lightTheme, m_menus.darkTheme};
+    themes[static_cast<std::size_t>(m_theme)]->setChecked(true);
+    const QSignalBlocker quiet(m_menus.fahrenheit);
+    m_menus.fahrenheit->setChecked(m_fahrenheit);
+    setPalette(qtPalette(*m_palette));
+    setStyleSheet(windowStyleSheet(*m_palette));
+    setFont(m_type.body);
+    m_house->setLook(*m_palette, m_type, m_wording);
+    m_dayBar->setLook(*m_palette, m_type, m_wording);
+    m_start->setType(m_type);
+}
+
+Outcome MainWindow::openBook(const QString& name) {
+    auto opened = m_opener.open(name);
+    if (!opened) {
+        QMessageBox box(QMessageBox::Warning, tr("Warmbench"),
+                        QString::fromStdString(opened.refusal().text()), QMessageBox::Ok, this);
+        box.exec();
+        return opened.refusal();
+    }
+    setSession(std::move(*opened));
+    return std::nullopt;
+}
+
+void MainWindow::setSession(std::unique_ptr<BookSession> session) {
+    m_dayBar->line().setSource({});
+    m_session = std::move(session);
+    m_selection = {};
+    m_pages->setCurrentIndex(m_session ? 1 : 0);
+    if (m_session) {
+        connect(m_session.get(), &BookSession::changed, this, &MainWindow::showBook);
+        m_dayBar->line().setSource(
+            [this](Day from, Day to) { return slotLoad(m_session->book(), from, to); });
+        setWindowTitle(tr("%1 - Warmbench").arg(m_session->name()));
+        m_bookName->setText(m_session->name());
+        showBook();
+        m_house->map().setFocus();
+    }
+    updateActions();
+}
+
+void MainWindow::showBook() {
+    const HouseBook& book = m_session->book();
+    m_letters = Letters(book);
+    const auto* batch = std::get_if<BatchId>(&m_selection);
+    const auto* zone = std::get_if<ZoneId>(&m_selection);
+    if ((batch && !book.find<Batch>(*batch)) || (zone && !book.find<Zone>(*zone))) m_selection = {};
+    m_house->showBook(book, m_letters);
+    m_dayBar->line().refresh();
+    m_strikeList->setHtml(strikeSheet(book, m_letters, m_wording));
+    offerFinds();
+    showDay();
+}
+
+void MainWindow::offerFinds() {
+    QStringList words;
+    for (const FindEntry& entry : findEntries(m_session->book())) words += entry.words;
+    auto* completer = new QCompleter(words, m_find);
+    completer->setCaseSensitivity(Qt::CaseInsensitive);
+    completer->setFilterMode(Qt::MatchContains);
+    completer->setMaxVisibleItems(12);
+    completer->popup()->setMinimumWidth(420);
+    delete m_find->completer();
+    m_find->setCompleter(completer);
+    connect(completer, qOverload<const QString&>(&QCompleter::activated), this, &MainWindow::findEntry);
+}
+
+void MainWindow::showDay() {
+    if (!m_session) return;
+    m_house->showDay(m_session->book(), day(), m_letters);
+    m_dayBar->refresh();
+    showFacts();
+}
+
+void MainWindow::showFacts() {
+    const HouseBook& book = m_session->book();
+    const auto* batch = std::get_if<BatchId>(&m_selection);
+    const auto* zone = std::get_if<ZoneId>(&m_selection);
+    m_house->select(m_selection, batch  ? batchFacts(book, *batch, day(), m_wording)
+                                 : zone ? zoneFacts(book, *zone, day(), m_letters, m_wording)
+                                        : bookFacts(book, day(), m_wording));
+    updateActions();
+}
+
+void MainWindow::choose(const Selection& selection) {
+    m_selection = selection;
+    m_house->tell(std::nullopt);
+    const auto* batch = std::get_if<BatchId>(&selection);
+    if (batch && !stayOn(m_session->book(), *batch, day())) {
+        std::optional<Day> first;
+        for (const StayId id : m_session->book().staysOf(*batch)) {
+            const Day from = m_session->book().get<Stay>(id).from;
+            first = first ? std::min(*first, from) : from;
+        }
+        if (first) setDay(*first);
+    }
+    showFacts();
+}
+
+Day MainWindow::day() const {
+    return m_dayBar->line().day();
+}
+
+void MainWindow::setDay(Day day) {
+    m_dayBar->line().setDay(day);
+}
+
+void MainWindow::showPlace(int place) {
+    m_places->setCurrentIndex(place);
+    m_dayBar->setVisible(place == HousePlace);
+    (place == HousePlace ? m_housePlace : m_listPlace)->setChecked(true);
+}
+
+const Batch* MainWindow::selectedBatch() const {
+    const auto* batch = std::get_if<BatchId>(&m_selection);
+    return batch && m_session ? m_session->book().find<Batch>(*batch) : nullptr;
+}
+
+void MainWindow::updateActions() {
+    const bool open = m_session != nullptr;
+    const Batch* batch = selectedBatch();
+    const bool planned = batch && batch->state == BatchState::Planned;
+    for (QAction* action :
+         {m_menus.saveMap, m_menus.find, m_menus.zoomIn, m_menus.zoomOut, m_menus.fit, m_menus.dayBack,
+          m_menus.dayOn, m_menus.today, m_menus.play, m_menus.strikeList, m_menus.backToHouse})
+        action->setEnabled(open);
+    m_menus.showBatch->setEnabled(batch);
+    m_menus.strike->setEnabled(planned);
+    m_menus.removeBatch->setEnabled(planned);
+    const QString undo = open ? m_session->undoWords() : QString();
+    const QString redo = open ? m_session->redoWords() : QString();
+    m_menus.undo->setEnabled(!undo.isEmpty());
+    m_menus.redo->setEnabled(!redo.isEmpty());
+    m_menus.undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));
+    m_menus.redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
+}
+
+void MainWindow::perform(const Command& command) {
+    const QString said = QString::fromStdString(words(m_session->book(), command));
+    tell(m_session->perform(command), tr("Done: %1").arg(said));
+}
+
+void MainWindow::tell(const Outcome& refusal, const QString& done) {
+    m_house->tell(refusal);
+    if (!refusal) statusBar()->showMessage(done);
+    updateActions();
+}
+
+void MainWindow::strikeSelected() {
+    if (const Batch* batch = selectedBatch()) perform({StrikeBatch{batch->id, m_today}});
+}
+
+void MainWindow::chooseFileToOpen() {
+    const QString name =
+        QFileDialog::getOpenFileName(this, tr("Open a house book"), {}, m_opener.fileFilter());
+    if (!name.isEmpty()) (void)openBook(name);
+}
+
+void MainWindow::chooseFileForMap() {
+    const QString name = QFileDialog::getSaveFileName(
+        this, tr("Save the map as a picture"), QStringLiteral("map.pdf"), tr("Pictures (*.pdf *.png *.svg)"));
+    if (name.isEmpty()) return;
+    SheetOptions options;
+    options.dark = m_palette->dark;
+    tell(writeMapSheet(m_session->book(), day(), name, options, m_wording), tr("Saved: %1").arg(name));
+}
+
+void MainWindow::findEntry(const QString& words) {
+    for (const FindEntry& entry : findEntries(m_session->book()))
+        if (entry.words == words) {
+            showPlace(HousePlace);
+            choose(entry.target);
+            m_house->map().setFocus();
+            return;
+        }
+}
+
+void MainWindow::showKeys() {
+    QMessageBox::information(
+        this, tr("Keys"),
+        tr("<p><b>On the map</b><br>Arrows: the next zone or batch on that side<br>Enter: from a zone to its "
+           "batches, "
+           "Escape: back<br>+ and -: zoom, 0: show everything<br>Ctrl and arrows: move the map</p>"
+           "<p><b>On the day line</b><br>Left and Right: a day<br>PgUp and PgDn: a week<br>Home: today, "
+           "Space: play</p>"
+           "<p><b>Anywhere</b><br>Ctrl F: find<br>Ctrl Z: undo<br>Alt and Left, Right: a day back, on</p>"));
+}
+
+void MainWindow::showAbout() {
+    QMessageBox::about(this, tr("About Warmbench"),
+                       tr("<p><b>Warmbench %1</b></p><p>Plans the work of a propagation house.</p>")
+                           .arg(QApplication::applicationVersion()));
+}
+
+} // namespace warmbench::ui

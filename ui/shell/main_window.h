@@ -1,0 +1,99 @@
+#pragma once
+
+#include "ui/map/bench_map.h"
+#include "ui/shell/book_session.h"
+#include "ui/shell/facts.h"
+#include "ui/shell/window_menus.h"
+
+#include <QMainWindow>
+
+class QCompleter;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QStackedWidget;
+class QTextBrowser;
+
+namespace warmbench::ui {
+
+class DayBar;
+class HousePage;
+class StartPage;
+
+/// Which palette the window has: that of the desktop, or one chosen.
+enum class Theme : std::uint8_t { System, Light, Dark };
+
+/// The home window: a house book's bench map with its day line, what waits to be struck, and what is
+/// selected. It reads the book of its session and asks that for changes; what it knows itself is only how it
+/// looks.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+public:
+    /// `opener` must outlive the window. `today` is the day on which the map opens.
+    MainWindow(BookOpener& opener, Day today);
+    ~MainWindow() override;
+
+    /// Shows a book. With none the start page is shown.
+    void setSession(std::unique_ptr<BookSession> session);
+    [[nodiscard]] BookSession* session() const { return m_session.get(); }
+    /// Opens the book of a name; a refusal is told in the window as well.
+    Outcome openBook(const QString& name);
+
+    void setTheme(Theme theme);
+    void setFahrenheit(bool on);
+    /// Selects a zone or batch everywhere; goes to the day on which a batch stands where it does not now.
+    void choose(const Selection& selection);
+    [[nodiscard]] const Selection& selection() const { return m_selection; }
+    [[nodiscard]] Day day() const;
+    void setDay(Day day);
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    void buildPlaces();
+    void connectMenus();
+    void applyLook();
+    void restoreState();
+    void showBook();
+    void offerFinds();
+    void showDay();
+    void showFacts();
+    void showPlace(int place);
+    void updateActions();
+    void perform(const Command& command);
+    void tell(const Outcome& refusal, const QString& done);
+    void strikeSelected();
+    void chooseFileToOpen();
+    void chooseFileForMap();
+    void findEntry(const QString& words);
+    void showKeys();
+    void showAbout();
+    [[nodiscard]] const Batch* selectedBatch() const;
+
+    BookOpener& m_opener;
+    Day m_today;
+    std::unique_ptr<BookSession> m_session;
+    Theme m_theme = Theme::System;
+    bool m_fahrenheit = false;
+    const Palette* m_palette;
+    TypeSizes m_type;
+    Wording m_wording;
+    Letters m_letters;
+    Selection m_selection;
+
+    WindowMenus m_menus;
+    QStackedWidget* m_pages;
+    StartPage* m_start;
+    QWidget* m_placeRow;
+    QPushButton* m_housePlace;
+    QPushButton* m_listPlace;
+    QLabel* m_bookName;
+    QLineEdit* m_find;
+    QStackedWidget* m_places;
+    HousePage* m_house;
+    DayBar* m_dayBar;
+    QTextBrowser* m_strikeList;
+};
+
+} // namespace warmbench::ui

@@ -1,0 +1,77 @@
+#include "ui/shell/window_menus.h"
+
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QMainWindow>
+#include <QMenu>
+#include <QMenuBar>
+
+namespace warmbench::ui {
+namespace {
+
+QString say(const char* text) {
+    return QCoreApplication::translate("WindowMenus", text);
+}
+
+QAction* add(QMenu* menu, const char* name, const QString& words, const QKeySequence& keys = {}) {
+    QAction* action = menu->addAction(words);
+    action->setObjectName(QString::fromLatin1(name));
+    if (!keys.isEmpty()) action->setShortcut(keys);
+    return action;
+}
+
+} // namespace
+
+WindowMenus::WindowMenus(QMainWindow& window) {
+    QMenuBar& bar = *window.menuBar();
+    QMenu* file = bar.addMenu(say("&File"));
+    open = add(file, "open", say("&Open a house book…"), QKeySequence::Open);
+    saveMap = add(file, "saveMap", say("Save the &map as a picture…"));
+    file->addSeparator();
+    quit = add(file, "quit", say("&Quit"), QKeySequence::Quit);
+
+    QMenu* edit = bar.addMenu(say("&Edit"));
+    undo = add(edit, "undo", say("&Undo"), QKeySequence::Undo);
+    redo = add(edit, "redo", say("&Redo"), QKeySequence::Redo);
+    edit->addSeparator();
+    find = add(edit, "find", say("&Find a taxon, batch, target or zone"), QKeySequence::Find);
+    edit->addSeparator();
+    QMenu* theme = edit->addMenu(say("&Colours"));
+    auto* themes = new QActionGroup(&window);
+    systemTheme = add(theme, "systemTheme", say("As on the &desktop"));
+    lightTheme = add(theme, "lightTheme", say("&Light"));
+    darkTheme = add(theme, "darkTheme", say("&Dark"));
+    for (QAction* action : {systemTheme, lightTheme, darkTheme}) {
+        action->setCheckable(true);
+        themes->addAction(action);
+    }
+    fahrenheit = add(edit, "fahrenheit", say("Temperatures in °&F"));
+    fahrenheit->setCheckable(true);
+
+    QMenu* house = bar.addMenu(say("&House"));
+    backToHouse = add(house, "backToHouse", say("Bench &map"), QKeySequence(Qt::CTRL | Qt::Key_1));
+    house->addSeparator();
+    zoomIn = add(house, "zoomIn", say("Zoom &in"), QKeySequence::ZoomIn);
+    zoomOut = add(house, "zoomOut", say("Zoom &out"), QKeySequence::ZoomOut);
+    fit = add(house, "fit", say("Show &everything"), QKeySequence(Qt::CTRL | Qt::Key_0));
+    house->addSeparator();
+    dayBack = add(house, "dayBack", say("A day &back"), QKeySequence(Qt::ALT | Qt::Key_Left));
+    dayOn = add(house, "dayOn", say("A day o&n"), QKeySequence(Qt::ALT | Qt::Key_Right));
+    today = add(house, "today", say("&Today"), QKeySequence(Qt::ALT | Qt::Key_Home));
+    play = add(house, "play", say("&Play the days"), QKeySequence(Qt::CTRL | Qt::Key_P));
+
+    QMenu* batches = bar.addMenu(say("&Batches"));
+    showBatch = add(batches, "showBatch", say("Show the selected batch on the &map"));
+    strike =
+        add(batches, "strike", say("&Strike the selected batch today"), QKeySequence(Qt::CTRL | Qt::Key_T));
+    removeBatch = add(batches, "removeBatch", say("&Remove the selected planned batch"));
+
+    QMenu* plan = bar.addMenu(say("&Plan"));
+    strikeList = add(plan, "strikeList", say("&Strike list"), QKeySequence(Qt::CTRL | Qt::Key_2));
+
+    QMenu* help = bar.addMenu(say("He&lp"));
+    keys = add(help, "keys", say("&Keys"), QKeySequence::HelpContents);
+    about = add(help, "about", say("&About Warmbench"));
+}
+
+} // namespace warmbench::ui

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <QObject>
+
+class QAction;
+class QMainWindow;
+
+namespace warmbench::ui {
+
+/// The window's menus: each entry is an action that the window connects and enables.
+struct WindowMenus {
+    explicit WindowMenus(QMainWindow& window);
+
+    QAction* open;
+    QAction* saveMap;
+    QAction* quit;
+    QAction* undo;
+    QAction* redo;
+    QAction* find;
+    QAction* systemTheme;
+    QAction* lightTheme;
+    QAction* darkTheme;
+    QAction* fahrenheit;
+    QAction* zoomIn;
+    QAction* zoomOut;
+    QAction* fit;
+    QAction* dayBack;
+    QAction* dayOn;
+    QAction* today;
+    QAction* play;
+    QAction* strike;
+    QAction* removeBatch;
+    QAction* showBatch;
+    QAction* strikeList;
+    QAction* backToHouse;
+    QAction* keys;
+    QAction* about;
+};
+
+} // namespace warmbench::ui
