@@ -36,7 +36,7 @@ int LegendStrip::heightForWidth(int width) const {
 void LegendStrip::paintEvent(QPaintEvent*) {
     if (!m_type) return;
     QPainter painter(this);
-    Legend(*m_palette, *m_type, *m_wording)
+    Legend(*m_palette, *m_type, *m_wording, Surface::Pixels)
         .paint(painter, QPointF(sideRoom, topRoom), width() - 2 * sideRoom);
 }
 
