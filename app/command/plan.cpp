@@ -1,0 +1,102 @@
+#include "app/command/call.h"
+#include "app/command/plan_words.h"
+#include "app/command/reading.h"
+#include "app/resource/built_in_recipes.h"
+#include "core/exchange/file/file.h"
+#include "core/planner/format/answer_format.h"
+#include "core/planner/format/problem_format.h"
+#include "core/planner/planner.h"
+
+#include <iostream>
+#include <memory>
+
+namespace warmbench::app {
+namespace {
+
+struct Options {
+    std::string book;
+    std::string from;
+    int days = 28;
+    double sure = 0; ///< 0: as the nursery's settings say
+    double seconds = 2;
+    bool accept = false;
+    bool json = false;
+    std::string keep;
+};
+
+/// Longest period that may be asked for, in days: a year.
+constexpr int mostDays = 366;
+
+int refuse(const Refusal& refusal, int status = badInput) {
+    std::cerr << "warmbench: " << refusal.text() << '\n';
+    return status;
+}
+
+Result<season::PlanRequest> readRequest(const Options& options, const Nursery& nursery) {
+    season::PlanRequest request;
+    const auto from = Day::fromIso(options.from);
+    if (!from) return Refusal{"--from", "found '" + options.from + "', expected a date such as 2027-02-01"};
+    request.from = *from;
+    if (options.days < 1 || options.days > mostDays)
+        return Refusal{"--days", "found " + std::to_string(options.days) + ", expected 1 to 366"};
+    request.days = options.days;
+    request.surenessPermille = nursery.surenessPermille;
+    if (options.sure != 0) {
+        if (!(options.sure >= 0.5 && options.sure <= 0.999))
+            return Refusal{"--sure", "found " + std::to_string(options.sure) + ", expected 0.5 to 0.999"};
+        request.surenessPermille = static_cast<int>(options.sure * 1000 + 0.5);
+    }
+    if (!(options.seconds > 0 && options.seconds <= 3600))
+        return Refusal{"--seconds", "found " + std::to_string(options.seconds) + ", expected above 0, at most 3600"};
+    return request;
+}
+
+Outcome keep(const std::string& folder, const planner::Problem& problem, const planner::Answer& answer) {
+    std::error_code failed;
+    std::filesystem::create_directories(folder, failed);
+    if (failed) return Refusal{folder, "the folder can't be made: " + failed.message()};
+    const std::filesystem::path path(folder);
+    if (auto refusal = exchange::replaceFile(path / "problem.json", planner::problemText(problem))) return refusal;
+    return planner::writeAnswerFile(path / "answer.json", problem, answer);
+}
+
+int plan(const Options& options) {
+    auto store = openBook(options.book, options.accept ? OpenMode::Write : OpenMode::Read);
+    if (!store) return refuse(store.refusal());
+    const HouseBook& book = (*store)->book();
+    const auto request = readRequest(options, book.nursery());
+    if (!request) return refuse(request.refusal());
+    const season::MonthProblem month = season::monthProblem(book, builtInRecipes(), *request);
+    planner::Options how;
+    how.seconds = options.seconds;
+    const auto solved = planner::solve(month.problem, how);
+    if (!solved) return refuse({options.book, "no plan keeps all that stands or is fixed: " + solved.refusal().text()}, answerIsNo);
+    const season::Proposal proposal = season::proposalFrom(book, month, solved->answer);
+    if (!options.keep.empty())
+        if (auto refusal = keep(options.keep, month.problem, solved->answer)) return refuse(*refusal, storageFailed);
+    const std::string told = options.json ? planJson(book, proposal) : planWords(book, proposal, builtInRecipes());
+    if (options.accept)
+        if (auto refusal = (*store)->perform(proposal.command())) return refuse(*refusal, storageFailed);
+    std::cout << told;
+    if (options.accept && !options.json)
+        std::cout << "\nThe plan is in the book: " << proposal.lines.size() << " batches\n";
+    return done;
+}
+
+} // namespace
+
+void addPlan(CLI::App& program, Work& work) {
+    CLI::App* call = program.add_subcommand("plan", "Plan the striking of a period: what, when, where, how warm");
+    const auto options = std::make_shared<Options>();
+    call->add_option("book", options->book, "The house book")->required();
+    call->add_option("--from", options->from, "First day, such as 2027-02-01")->required();
+    call->add_option("--days", options->days, "Days on which may be struck")->required();
+    call->add_option("--sure", options->sure, "Sureness with which targets are met, 0.5 to 0.999");
+    call->add_option("--seconds", options->seconds, "Time to search")->capture_default_str();
+    call->add_option("--keep", options->keep, "Keep problem.json and answer.json in this folder");
+    call->add_flag("--accept", options->accept, "Put the batches and mats into the book");
+    call->add_flag("--json", options->json, "Print the plan as JSON");
+    call->callback([&work, options] { work = [options] { return plan(*options); }; });
+}
+
+} // namespace warmbench::app
