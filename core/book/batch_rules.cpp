@@ -19,14 +19,13 @@ bool hasContainer(const Batch& batch, int container) {
 /// What root checks, pottings and losses share: a container of a batch that has been struck by then.
 template <class E>
 Outcome checkOccasion(const HouseBook& book, const E& thing) {
-    const Batch* batch = book.find<Batch>(thing.batch);
-    if (!batch) return Refusal{kindName<E>.one, "its batch is not in this book"};
-    if (!hasContainer(*batch, thing.container))
-        return Refusal{batch->code, "it has no container " + std::to_string(thing.container)};
-    const std::string place = containerName(*batch, thing.container);
-    if (batch->state == BatchState::Planned) return Refusal{place, "it has not been struck"};
-    if (thing.day < batch->strikeDay)
-        return Refusal{place, thing.day.iso() + " is before it was struck, on " + batch->strikeDay.iso()};
+    const Batch& batch = book.get<Batch>(thing.batch);
+    if (!hasContainer(batch, thing.container))
+        return Refusal{batch.code, "it has no container " + std::to_string(thing.container)};
+    const std::string place = containerName(batch, thing.container);
+    if (batch.state == BatchState::Planned) return Refusal{place, "it has not been struck"};
+    if (thing.day < batch.strikeDay)
+        return Refusal{place, thing.day.iso() + " is before it was struck, on " + batch.strikeDay.iso()};
     return std::nullopt;
 }
 
@@ -38,13 +37,30 @@ Outcome checkStanding(const HouseBook& book, const Batch& batch, int container) 
                    "that is " + std::to_string(-left) + " more than stood in it"};
 }
 
+/// No two containers of a stay on one slot.
+Outcome checkSlotsOnce(const Stay& stay, const Batch& batch) {
+    std::vector<std::pair<Slot, int>> covered;
+    for (const Place& place : stay.places)
+        for (int row = 0; row < place.slots.height; ++row)
+            for (int col = 0; col < place.slots.width; ++col)
+                covered.push_back({{place.slots.row + row, place.slots.col + col}, place.container});
+    std::sort(covered.begin(), covered.end());
+    const auto twice = std::adjacent_find(covered.begin(), covered.end(),
+                                          [](const auto& a, const auto& b) { return a.first == b.first; });
+    if (twice == covered.end()) return std::nullopt;
+    return Refusal{containerName(batch, std::next(twice)->second),
+                   "it stands on the same slot as container " + std::to_string(twice->second)};
+}
+
 Outcome checkPlaces(const HouseBook& book, const Stay& stay, const Batch& batch, const Zone& zone) {
     const Footprint upright = book.get<ContainerType>(batch.containerType).footprint;
     const bool turnable = book.get<ContainerType>(batch.containerType).turnable;
     const std::string title = zoneTitle(book, zone.id);
+    std::set<int> numbers;
+    for (const BatchContainer& one : batch.containers) numbers.insert(one.number);
     std::set<int> seen;
     for (const Place& place : stay.places) {
-        if (!hasContainer(batch, place.container))
+        if (!numbers.contains(place.container))
             return Refusal{batch.code, "it has no container " + std::to_string(place.container)};
         const std::string name = containerName(batch, place.container);
         if (!seen.insert(place.container).second) return Refusal{name, "it stands twice in one stay"};
@@ -56,13 +72,7 @@ Outcome checkPlaces(const HouseBook& book, const Stay& stay, const Batch& batch,
         for (const Slot blocked : zone.blocked)
             if (place.slots.covers(blocked)) return Refusal{name, "it stands on a blocked slot of " + title};
     }
-    for (std::size_t i = 0; i < stay.places.size(); ++i)
-        for (std::size_t j = 0; j < i; ++j)
-            if (stay.places[i].slots.overlaps(stay.places[j].slots))
-                return Refusal{containerName(batch, stay.places[i].container),
-                               "it stands on the same slot as container " +
-                                   std::to_string(stay.places[j].container)};
-    return std::nullopt;
+    return checkSlotsOnce(stay, batch);
 }
 
 bool meet(const Stay& a, const Stay& b) {
@@ -73,25 +83,18 @@ bool meet(const Stay& a, const Stay& b) {
 
 Outcome checkThing(const HouseBook& book, const Batch& batch) {
     if (batch.code.empty()) return Refusal{"batch", "it needs a code"};
-    for (const auto& [id, other] : book.all<Batch>())
-        if (id != batch.id && other.code == batch.code)
-            return Refusal{batch.code, "two batches have this code"};
-    if (!book.find<Taxon>(batch.taxon)) return Refusal{batch.code, "its taxon is not in this book"};
+    if (book.withKey<Batch>(batch.code).size() > 1) return Refusal{batch.code, "two batches have this code"};
     if (batch.recipe.taxon != batch.taxon) return Refusal{batch.code, "its recipe is for another taxon"};
     if (batch.stock) {
-        const Stock* stock = book.find<Stock>(*batch.stock);
-        if (!stock) return Refusal{batch.code, "its stock is not in this book"};
-        if (stock->taxon != batch.taxon)
-            return Refusal{batch.code, "stock " + stock->name + " is of another taxon"};
+        const Stock& stock = book.get<Stock>(*batch.stock);
+        if (stock.taxon != batch.taxon)
+            return Refusal{batch.code, "stock " + stock.name + " is of another taxon"};
     }
     if (batch.target) {
-        const Target* target = book.find<Target>(*batch.target);
-        if (!target) return Refusal{batch.code, "its target is not in this book"};
-        if (target->taxon != batch.taxon)
-            return Refusal{batch.code, "target " + target->name + " wants another taxon"};
+        const Target& target = book.get<Target>(*batch.target);
+        if (target.taxon != batch.taxon)
+            return Refusal{batch.code, "target " + target.name + " wants another taxon"};
     }
-    if (!book.find<ContainerType>(batch.containerType))
-        return Refusal{batch.code, "its kind of container is not in this book"};
     if (batch.containers.empty()) return Refusal{batch.code, "it has no container"};
     std::set<int> numbers;
     for (const BatchContainer& one : batch.containers) {
@@ -104,13 +107,14 @@ Outcome checkThing(const HouseBook& book, const Batch& batch) {
     return std::nullopt;
 }
 
-Outcome checkDependents(const HouseBook& book, const Batch& batch, bool removed) {
-    if (removed) {
-        const bool used = !book.staysOf(batch.id).empty() || !book.checksOf(batch.id).empty() ||
-                          !book.pottingsOf(batch.id).empty() || !book.lossesOf(batch.id).empty();
-        return used ? Outcome{Refusal{batch.code, "it still has stays, checks, pottings or losses"}}
-                    : std::nullopt;
-    }
+Outcome checkUnused(const HouseBook& book, const Batch& batch) {
+    const bool used = !book.staysOf(batch.id).empty() || !book.checksOf(batch.id).empty() ||
+                      !book.pottingsOf(batch.id).empty() || !book.lossesOf(batch.id).empty();
+    return used ? Outcome{Refusal{batch.code, "it still has stays, checks, pottings or losses"}}
+                : std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Batch& batch) {
     for (const StayId id : book.staysOf(batch.id))
         if (auto broken = checkThing(book, book.get<Stay>(id))) return broken;
     for (const RootCheckId id : book.checksOf(batch.id))
@@ -123,34 +127,31 @@ Outcome checkDependents(const HouseBook& book, const Batch& batch, bool removed)
 }
 
 Outcome checkThing(const HouseBook& book, const Stay& stay) {
-    const Batch* batch = book.find<Batch>(stay.batch);
-    if (!batch) return Refusal{"stay", "its batch is not in this book"};
-    const Zone* zone = book.find<Zone>(stay.zone);
-    if (!zone) return Refusal{batch->code, "its zone is not in this book"};
+    const Batch& batch = book.get<Batch>(stay.batch);
     if (stay.to <= stay.from)
-        return Refusal{batch->code,
+        return Refusal{batch.code,
                        "a stay that begins on " + stay.from.iso() + " can't end on " + stay.to.iso()};
-    if (stay.from < batch->strikeDay)
-        return Refusal{batch->code, "it can't stand there on " + stay.from.iso() + ": it is struck on " +
-                                        batch->strikeDay.iso()};
-    if (stay.places.empty()) return Refusal{batch->code, "a stay without a container"};
-    if (auto broken = checkPlaces(book, stay, *batch, *zone)) return broken;
+    if (stay.from < batch.strikeDay)
+        return Refusal{batch.code, "it can't stand there on " + stay.from.iso() + ": it is struck on " +
+                                       batch.strikeDay.iso()};
+    if (stay.places.empty()) return Refusal{batch.code, "a stay without a container"};
+    if (auto broken = checkPlaces(book, stay, batch, book.get<Zone>(stay.zone))) return broken;
     for (const StayId id : book.staysOf(stay.batch)) {
         const Stay& other = book.get<Stay>(id);
         if (id == stay.id || !meet(stay, other)) continue;
         for (const Place& place : stay.places)
             for (const Place& taken : other.places)
                 if (place.container == taken.container)
-                    return Refusal{containerName(*batch, place.container),
+                    return Refusal{containerName(batch, place.container),
                                    "it would be in two places on " + std::max(stay.from, other.from).iso()};
     }
-    for (const StayId id : book.staysIn(stay.zone)) {
+    for (const StayId id : book.staysMeeting(stay.zone, stay.from, stay.to)) {
+        if (id == stay.id) continue;
         const Stay& other = book.get<Stay>(id);
-        if (id == stay.id || !meet(stay, other)) continue;
         for (const Place& place : stay.places)
             for (const Place& taken : other.places)
                 if (place.slots.overlaps(taken.slots))
-                    return Refusal{containerName(*batch, place.container),
+                    return Refusal{containerName(batch, place.container),
                                    "its slot in " + zoneTitle(book, stay.zone) + " is taken by " +
                                        book.get<Batch>(other.batch).code + " on " +
                                        std::max(stay.from, other.from).iso()};
@@ -195,13 +196,13 @@ Outcome checkThing(const HouseBook& book, const Loss& loss) {
     return checkStanding(book, batch, loss.container);
 }
 
-Outcome checkDependents(const HouseBook& book, const Loss& loss, bool) {
+Outcome checkDependents(const HouseBook& book, const Loss& loss) {
     for (const RootCheckId id : book.checksOf(loss.batch))
         if (auto broken = checkThing(book, book.get<RootCheck>(id))) return broken;
     return std::nullopt;
 }
 
-Outcome checkDependents(const HouseBook& book, const Potting& potting, bool) {
+Outcome checkDependents(const HouseBook& book, const Potting& potting) {
     for (const RootCheckId id : book.checksOf(potting.batch))
         if (auto broken = checkThing(book, book.get<RootCheck>(id))) return broken;
     return std::nullopt;

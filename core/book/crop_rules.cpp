@@ -20,15 +20,9 @@ Outcome checkComponents(const std::string& place, const std::vector<MediumCompon
 template <class E>
 Outcome checkName(const HouseBook& book, const E& thing) {
     if (thing.name.empty()) return Refusal{kindName<E>.one, "it needs a name"};
-    for (const auto& [id, other] : book.all<E>())
-        if (id != thing.id && other.name == thing.name)
-            return Refusal{thing.name, "this name stands twice among the " + std::string(kindName<E>.many)};
+    if (book.withKey<E>(thing.name).size() > 1)
+        return Refusal{thing.name, "two " + std::string(kindName<E>.several) + " have this name"};
     return std::nullopt;
-}
-
-Outcome checkTaxonOf(const HouseBook& book, TaxonId taxon, const std::string& place) {
-    if (book.find<Taxon>(taxon)) return std::nullopt;
-    return Refusal{place, "its taxon is not in this book"};
 }
 
 /// The first thing of a kind that names `id` in `field`.
@@ -42,6 +36,14 @@ const E* firstWith(const HouseBook& book, Id E::*field, Id id) {
 template <class Id>
 const Batch* firstBatchWith(const HouseBook& book, std::optional<Id> Batch::*field, Id id) {
     return firstWith<Batch, std::optional<Id>>(book, field, std::optional<Id>(id));
+}
+
+template <class Id>
+Outcome checkBatchesWith(const HouseBook& book, std::optional<Id> Batch::*field, Id id) {
+    for (const auto& [key, batch] : book.all<Batch>())
+        if (batch.*field == id)
+            if (auto broken = checkThing(book, batch)) return broken;
+    return std::nullopt;
 }
 
 } // namespace
@@ -60,10 +62,15 @@ Outcome checkThing(const HouseBook& book, const ContainerType& type) {
     return std::nullopt;
 }
 
-Outcome checkDependents(const HouseBook& book, const ContainerType& type, bool removed) {
+Outcome checkUnused(const HouseBook& book, const ContainerType& type) {
+    if (const Batch* batch = firstWith(book, &Batch::containerType, type.id))
+        return Refusal{type.name, batch->code + " stands in it"};
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const ContainerType& type) {
     for (const auto& [id, batch] : book.all<Batch>()) {
         if (batch.containerType != type.id) continue;
-        if (removed) return Refusal{type.name, batch.code + " stands in it"};
         for (const StayId stay : book.staysOf(id))
             if (auto broken = checkThing(book, book.get<Stay>(stay))) return broken;
     }
@@ -80,8 +87,7 @@ Outcome checkThing(const HouseBook& book, const Taxon& taxon) {
     return checkName(book, taxon);
 }
 
-Outcome checkDependents(const HouseBook& book, const Taxon& taxon, bool removed) {
-    if (!removed) return std::nullopt;
+Outcome checkUnused(const HouseBook& book, const Taxon& taxon) {
     if (firstWith(book, &Recipe::taxon, taxon.id)) return Refusal{taxon.name, "a recipe is for it"};
     if (const Stock* stock = firstWith(book, &Stock::taxon, taxon.id))
         return Refusal{taxon.name, "stock " + stock->name + " is of it"};
@@ -93,9 +99,7 @@ Outcome checkDependents(const HouseBook& book, const Taxon& taxon, bool removed)
 }
 
 Outcome checkThing(const HouseBook& book, const Recipe& recipe) {
-    const Taxon* taxon = book.find<Taxon>(recipe.taxon);
-    if (!taxon) return Refusal{"recipe", "its taxon is not in this book"};
-    const std::string place = taxon->name + ", " + woodNames[static_cast<std::size_t>(recipe.wood)];
+    const std::string place = book.get<Taxon>(recipe.taxon).name + ", " + woodNames[static_cast<std::size_t>(recipe.wood)];
     if (recipe.rootZoneLow.value > recipe.rootZoneHigh.value)
         return Refusal{place, "the root zone's lowest temperature is above its highest"};
     if (recipe.daysToRoot.value.low < 1 || recipe.daysToRoot.value.high < recipe.daysToRoot.value.low ||
@@ -114,7 +118,6 @@ Outcome checkThing(const HouseBook& book, const Recipe& recipe) {
 
 Outcome checkThing(const HouseBook& book, const Stock& stock) {
     if (auto broken = checkName(book, stock)) return broken;
-    if (auto broken = checkTaxonOf(book, stock.taxon, stock.name)) return broken;
     if (stock.plants < 0) return Refusal{stock.name, "fewer than 0 plants"};
     for (const Flush& flush : stock.flushes)
         if (flush.cuttingsPerPlant < 0 || flush.regrowthDays < 1)
@@ -123,27 +126,32 @@ Outcome checkThing(const HouseBook& book, const Stock& stock) {
     return std::nullopt;
 }
 
-Outcome checkDependents(const HouseBook& book, const Stock& stock, bool removed) {
-    if (!removed) return std::nullopt;
+Outcome checkUnused(const HouseBook& book, const Stock& stock) {
     if (const Batch* batch = firstBatchWith(book, &Batch::stock, stock.id))
         return Refusal{stock.name, "batch " + batch->code + " was taken from it"};
     return std::nullopt;
 }
 
+Outcome checkDependents(const HouseBook& book, const Stock& stock) {
+    return checkBatchesWith(book, &Batch::stock, stock.id);
+}
+
 Outcome checkThing(const HouseBook& book, const Target& target) {
     if (auto broken = checkName(book, target)) return broken;
-    if (auto broken = checkTaxonOf(book, target.taxon, target.name)) return broken;
     if (target.plants < 1 || target.plants > 1'000'000)
         return Refusal{target.name, std::to_string(target.plants) + " plants; expected 1 to a million"};
     if (target.worth < Money{0}) return Refusal{target.name, "a plant's worth is below 0"};
     return std::nullopt;
 }
 
-Outcome checkDependents(const HouseBook& book, const Target& target, bool removed) {
-    if (!removed) return std::nullopt;
+Outcome checkUnused(const HouseBook& book, const Target& target) {
     if (const Batch* batch = firstBatchWith(book, &Batch::target, target.id))
         return Refusal{target.name, "batch " + batch->code + " is for it"};
     return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Target& target) {
+    return checkBatchesWith(book, &Batch::target, target.id);
 }
 
 } // namespace warmbench

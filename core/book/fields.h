@@ -6,8 +6,10 @@
 #include "core/house/nursery.h"
 
 #include <concepts>
+#include <string>
 #include <tuple>
 #include <type_traits>
+#include <utility>
 
 /// The one list of what a house book holds: every kind of thing, and every field of each by name. JSON,
 /// storage, journal and export all walk it, so a new field is one line here (and a migration).
@@ -22,51 +24,94 @@ concept Like = std::same_as<std::remove_const_t<T>, E>;
 using Kinds = std::tuple<Nursery, HandDay, House, Bench, Zone, MatRun, ContainerType, Medium, Taxon, Recipe,
                          Stock, Target, Batch, Stay, RootCheck, Potting, Loss>;
 
+namespace detail {
+template <class... E>
+void forEachOf(const std::tuple<E...>*, auto&& visit) {
+    (visit.template operator()<E>(), ...);
+}
+} // namespace detail
+
+/// Calls `visit.operator()<E>()` for each kind, in their order.
+void forEachKind(auto&& visit) {
+    detail::forEachOf(static_cast<const Kinds*>(nullptr), visit);
+}
+
 template <class E>
 using IdOf = decltype(E::id);
 
-/// `one` names a thing of the kind, `many` its list in JSON and its table in storage.
+/// `one` and `several` name things of the kind to people, `many` its list in JSON and its table in storage.
 struct KindName {
     const char* one;
+    const char* several;
     const char* many;
 };
 
 template <class E>
 inline constexpr KindName kindName{};
 template <>
-inline constexpr KindName kindName<Nursery>{"nursery", "nursery"};
+inline constexpr KindName kindName<Nursery>{"nursery", "nursery", "nursery"};
 template <>
-inline constexpr KindName kindName<HandDay>{"hand day", "hand_days"};
+inline constexpr KindName kindName<HandDay>{"hand day", "hand days", "hand_days"};
 template <>
-inline constexpr KindName kindName<House>{"house", "houses"};
+inline constexpr KindName kindName<House>{"house", "houses", "houses"};
 template <>
-inline constexpr KindName kindName<Bench>{"bench", "benches"};
+inline constexpr KindName kindName<Bench>{"bench", "benches", "benches"};
 template <>
-inline constexpr KindName kindName<Zone>{"zone", "zones"};
+inline constexpr KindName kindName<Zone>{"zone", "zones", "zones"};
 template <>
-inline constexpr KindName kindName<MatRun>{"mat run", "mat_runs"};
+inline constexpr KindName kindName<MatRun>{"mat run", "mat runs", "mat_runs"};
 template <>
-inline constexpr KindName kindName<ContainerType>{"container type", "container_types"};
+inline constexpr KindName kindName<ContainerType>{"container type", "container types", "container_types"};
 template <>
-inline constexpr KindName kindName<Medium>{"medium", "media"};
+inline constexpr KindName kindName<Medium>{"medium", "media", "media"};
 template <>
-inline constexpr KindName kindName<Taxon>{"taxon", "taxa"};
+inline constexpr KindName kindName<Taxon>{"taxon", "taxa", "taxa"};
 template <>
-inline constexpr KindName kindName<Recipe>{"recipe", "recipes"};
+inline constexpr KindName kindName<Recipe>{"recipe", "recipes", "recipes"};
 template <>
-inline constexpr KindName kindName<Stock>{"stock", "stocks"};
+inline constexpr KindName kindName<Stock>{"stock", "stocks", "stocks"};
 template <>
-inline constexpr KindName kindName<Target>{"target", "targets"};
+inline constexpr KindName kindName<Target>{"target", "targets", "targets"};
 template <>
-inline constexpr KindName kindName<Batch>{"batch", "batches"};
+inline constexpr KindName kindName<Batch>{"batch", "batches", "batches"};
 template <>
-inline constexpr KindName kindName<Stay>{"stay", "stays"};
+inline constexpr KindName kindName<Stay>{"stay", "stays", "stays"};
 template <>
-inline constexpr KindName kindName<RootCheck>{"root check", "root_checks"};
+inline constexpr KindName kindName<RootCheck>{"root check", "root checks", "root_checks"};
 template <>
-inline constexpr KindName kindName<Potting>{"potting on", "pottings"};
+inline constexpr KindName kindName<Potting>{"potting on", "pottings", "pottings"};
 template <>
-inline constexpr KindName kindName<Loss>{"loss", "losses"};
+inline constexpr KindName kindName<Loss>{"loss", "losses", "losses"};
+
+/// What people tell things of a kind apart by, where no two in a book may share it.
+inline const Day& ownKey(const HandDay& x) {
+    return x.day;
+}
+inline const std::string& ownKey(const House& x) {
+    return x.name;
+}
+inline const std::string& ownKey(const ContainerType& x) {
+    return x.name;
+}
+inline const std::string& ownKey(const Medium& x) {
+    return x.name;
+}
+inline const std::string& ownKey(const Taxon& x) {
+    return x.name;
+}
+inline const std::string& ownKey(const Stock& x) {
+    return x.name;
+}
+inline const std::string& ownKey(const Target& x) {
+    return x.name;
+}
+inline const std::string& ownKey(const Batch& x) {
+    return x.code;
+}
+template <class E>
+concept HasOwnKey = requires(const E& thing) { ownKey(thing); };
+template <HasOwnKey E>
+using OwnKey = std::remove_cvref_t<decltype(ownKey(std::declval<const E&>()))>;
 
 void describe(Like<Nursery> auto& x, auto&& visit) {
     visit("id", x.id);
@@ -331,6 +376,10 @@ void describe(Like<Loss> auto& x, auto&& visit) {
     visit("cuttings", x.cuttings);
     visit("reason", x.reason);
 }
+
+/// A thing, or a part of one, with fields of its own.
+template <class T>
+concept Described = requires(T& thing) { describe(thing, [](const char*, auto&) {}); };
 
 /// The words of an enum class, in the order of its values, as they stand in files.
 template <class E>

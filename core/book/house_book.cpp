@@ -18,9 +18,19 @@ void note(Belongings<Owner, Owned>& belongings, Owner owner, Owned owned, bool p
     if (found->second.empty()) belongings.erase(found);
 }
 
-/// Whether the book holds what the edit says was there before.
+template <class Id>
+void noteSpan(std::map<ZoneId, Spans<Id>>& spans, ZoneId zone, Day from, Day to, Id id, bool present) {
+    if (present)
+        spans[zone].add(from, to, id);
+    else
+        spans[zone].remove(from, id);
+}
+
+/// Whether the edit tells of one thing, and the book holds what it says was there before.
 template <class E>
 bool standsOn(const HouseBook& book, const Edit<E>& edit) {
+    if (!edit.before && !edit.after) return false;
+    if (edit.before && edit.after && edit.before->id != edit.after->id) return false;
     const E* now = book.find<E>(edit.id());
     return edit.before ? now && *now == *edit.before : !now;
 }
@@ -31,18 +41,46 @@ HouseBook::HouseBook() {
     std::get<std::map<NurseryId, Nursery>>(m_things).emplace(NurseryId{1}, Nursery{});
 }
 
+HouseBook::HouseBook(Things things) : m_things(std::move(things)) {
+    std::apply(
+        [&](const auto&... kind) {
+            const auto indexAll = [&](const auto& of) {
+                for (const auto& [id, thing] : of) index(thing, true);
+            };
+            (indexAll(kind), ...);
+        },
+        m_things);
+}
+
+std::variant<HouseBook, std::vector<BrokenRule>> HouseBook::make(Things things) {
+    HouseBook book(std::move(things));
+    if (auto broken = audit(book); !broken.empty()) return broken;
+    return book;
+}
+
 template <class E>
 void HouseBook::index(const E& thing, bool present) {
     if constexpr (std::is_same_v<E, Bench>) note(m_benches, thing.house, thing.id, present);
     if constexpr (std::is_same_v<E, Zone>) note(m_zones, thing.bench, thing.id, present);
-    if constexpr (std::is_same_v<E, MatRun>) note(m_matRuns, thing.zone, thing.id, present);
+    if constexpr (std::is_same_v<E, MatRun>) {
+        note(m_matRuns, thing.zone, thing.id, present);
+        noteSpan(m_matRunDays, thing.zone, thing.from, thing.to, thing.id, present);
+    }
     if constexpr (std::is_same_v<E, Stay>) {
+        noteSpan(m_stayDays, thing.zone, thing.from, thing.to, thing.id, present);
         note(m_staysIn, thing.zone, thing.id, present);
         note(m_stays, thing.batch, thing.id, present);
     }
     if constexpr (std::is_same_v<E, RootCheck>) note(m_checks, thing.batch, thing.id, present);
-    if constexpr (std::is_same_v<E, Potting>) note(m_pottings, thing.batch, thing.id, present);
-    if constexpr (std::is_same_v<E, Loss>) note(m_losses, thing.batch, thing.id, present);
+    if constexpr (std::is_same_v<E, Potting>) {
+        note(m_pottings, thing.batch, thing.id, present);
+        note(m_pottingsIn, std::pair(thing.batch, thing.container), thing.id, present);
+    }
+    if constexpr (std::is_same_v<E, Loss>) {
+        note(m_losses, thing.batch, thing.id, present);
+        note(m_lossesIn, std::pair(thing.batch, thing.container), thing.id, present);
+    }
+    if constexpr (HasOwnKey<E>) note(std::get<KeyIndex<E>>(m_keys), ownKey(thing), thing.id, present);
     if constexpr (std::is_same_v<E, Batch>) note(m_struckOn, thing.strikeDay, thing.id, present);
 }
 
@@ -61,13 +99,6 @@ void HouseBook::put(const AnyEdit& any) {
         any);
 }
 
-Outcome HouseBook::settle(const Change& change) {
-    for (const AnyEdit& edit : change.edits)
-        if (auto broken = std::visit([&](const auto& one) { return checkEdit(*this, one); }, edit))
-            return broken;
-    return std::nullopt;
-}
-
 Outcome HouseBook::apply(const Change& change) {
     std::size_t done = 0;
     Outcome refusal;
@@ -82,7 +113,7 @@ Outcome HouseBook::apply(const Change& change) {
         put(edit);
         ++done;
     }
-    if (!refusal) refusal = settle(change);
+    if (!refusal) refusal = checkChange(*this, change);
     if (refusal) {
         const Change made{{change.edits.begin(), change.edits.begin() + static_cast<std::ptrdiff_t>(done)}};
         for (const AnyEdit& edit : made.inverse().edits) put(edit);

@@ -1,11 +1,17 @@
 #pragma once
 
 #include "core/book/change.h"
+#include "core/book/spans.h"
 #include "core/quantity/result.h"
 
+#include <cstdint>
 #include <map>
 #include <set>
+#include <string>
 #include <string_view>
+#include <utility>
+#include <variant>
+#include <vector>
 
 namespace warmbench {
 
@@ -15,6 +21,25 @@ struct Command;
 template <class Owner, class Owned>
 using Belongings = std::map<Owner, std::set<Owned>>;
 
+namespace detail {
+template <class Tuple>
+struct ThingMaps;
+template <class... E>
+struct ThingMaps<std::tuple<E...>> {
+    using type = std::tuple<std::map<IdOf<E>, E>...>;
+};
+} // namespace detail
+
+/// All that a book holds, kind by kind.
+using Things = detail::ThingMaps<Kinds>::type;
+
+/// A rule that one thing of a book breaks.
+struct BrokenRule {
+    const char* kind; ///< kindName<E>.many
+    std::int64_t number;
+    Refusal refusal;
+};
+
 /// The whole state of a nursery in memory. It changes only through commands and the changes that they yield;
 /// reading it is a plain query. Copying it is a deep copy.
 ///
@@ -23,6 +48,8 @@ class HouseBook {
 public:
     /// A book with a nursery of default settings and nothing else.
     HouseBook();
+    /// The book of all these things, or every rule that they break.
+    static std::variant<HouseBook, std::vector<BrokenRule>> make(Things things);
 
     template <class E>
     [[nodiscard]] const std::map<IdOf<E>, E>& all() const {
@@ -57,6 +84,26 @@ public:
     [[nodiscard]] const std::set<PottingId>& pottingsOf(BatchId id) const { return of(m_pottings, id); }
     [[nodiscard]] const std::set<LossId>& lossesOf(BatchId id) const { return of(m_losses, id); }
     [[nodiscard]] const std::set<BatchId>& batchesStruckOn(Day day) const { return of(m_struckOn, day); }
+    /// Losses and pottings of one container of a batch.
+    [[nodiscard]] const std::set<LossId>& lossesOf(BatchId id, int container) const {
+        return of(m_lossesIn, std::pair(id, container));
+    }
+    [[nodiscard]] const std::set<PottingId>& pottingsOf(BatchId id, int container) const {
+        return of(m_pottingsIn, std::pair(id, container));
+    }
+    /// Stays in a zone that share a day with from <= day < to, by their first day.
+    [[nodiscard]] std::vector<StayId> staysMeeting(ZoneId id, Day from, Day to) const {
+        return meeting(m_stayDays, id, from, to);
+    }
+    /// Runs of a zone's mat that share a day with from <= day < to, by their first day.
+    [[nodiscard]] std::vector<MatRunId> matRunsMeeting(ZoneId id, Day from, Day to) const {
+        return meeting(m_matRunDays, id, from, to);
+    }
+    /// Things of a kind that people tell apart by a name, code or day of their own, by that.
+    template <HasOwnKey E>
+    [[nodiscard]] const std::set<IdOf<E>>& withKey(const OwnKey<E>& key) const {
+        return of(std::get<KeyIndex<E>>(m_keys), key);
+    }
 
     /// Does what the command says, whole or not at all.
     /// Refused, with words for a propagator, where it would break a rule.
@@ -68,12 +115,8 @@ public:
     friend bool operator==(const HouseBook& a, const HouseBook& b) { return a.m_things == b.m_things; }
 
 private:
-    template <class Tuple>
-    struct ThingMaps;
-    template <class... E>
-    struct ThingMaps<std::tuple<E...>> {
-        using type = std::tuple<std::map<IdOf<E>, E>...>;
-    };
+    template <class E>
+    using KeyIndex = Belongings<OwnKey<E>, IdOf<E>>;
 
     template <class Owner, class Owned>
     static const std::set<Owned>& of(const Belongings<Owner, Owned>& belongings, Owner owner) {
@@ -82,12 +125,18 @@ private:
         return found == belongings.end() ? none : found->second;
     }
 
+    template <class Id>
+    static std::vector<Id> meeting(const std::map<ZoneId, Spans<Id>>& spans, ZoneId zone, Day from, Day to) {
+        const auto found = spans.find(zone);
+        return found == spans.end() ? std::vector<Id>{} : found->second.meeting(from, to);
+    }
+
+    explicit HouseBook(Things things);
     void put(const AnyEdit& edit);
     template <class E>
     void index(const E& thing, bool present);
-    Outcome settle(const Change& change);
 
-    ThingMaps<Kinds>::type m_things;
+    Things m_things;
     Belongings<HouseId, BenchId> m_benches;
     Belongings<BenchId, ZoneId> m_zones;
     Belongings<ZoneId, MatRunId> m_matRuns;
@@ -97,6 +146,13 @@ private:
     Belongings<BatchId, PottingId> m_pottings;
     Belongings<BatchId, LossId> m_losses;
     Belongings<Day, BatchId> m_struckOn;
+    Belongings<std::pair<BatchId, int>, PottingId> m_pottingsIn;
+    Belongings<std::pair<BatchId, int>, LossId> m_lossesIn;
+    std::map<ZoneId, Spans<StayId>> m_stayDays;
+    std::map<ZoneId, Spans<MatRunId>> m_matRunDays;
+    std::tuple<KeyIndex<HandDay>, KeyIndex<House>, KeyIndex<ContainerType>, KeyIndex<Medium>, KeyIndex<Taxon>,
+               KeyIndex<Stock>, KeyIndex<Target>, KeyIndex<Batch>>
+        m_keys;
 };
 
 } // namespace warmbench

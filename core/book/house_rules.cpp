@@ -22,7 +22,7 @@ std::string degrees(Celsius temperature) {
     return decimal(temperature) + " °C";
 }
 
-bool overlap(const House&, const Bench& a, const Bench& b) {
+bool overlap(const Bench& a, const Bench& b) {
     const auto right = [](const Bench& bench) { return bench.x + bench.slot * bench.cols; };
     const auto front = [](const Bench& bench) { return bench.y + bench.slot * bench.rows; };
     return a.x < right(b) && b.x < right(a) && a.y < front(b) && b.y < front(a);
@@ -31,8 +31,8 @@ bool overlap(const House&, const Bench& a, const Bench& b) {
 } // namespace
 
 Outcome checkThing(const HouseBook&, const Nursery& nursery) {
-    const std::string place = "nursery";
-    if (nursery.id.number != 1) return Refusal{place, "a book has one nursery, number 1"};
+    const std::string place = kindName<Nursery>.one;
+    if (nursery.id.number != 1) return Refusal{place, "a book has one, number 1"};
     if (nursery.latitude < Latitude{-900} || nursery.latitude > Latitude{900})
         return Refusal{place, "latitude " + decimal(nursery.latitude) + " is not between -90 and 90"};
     if (std::abs(nursery.seasonShiftDays) > 90)
@@ -51,17 +51,14 @@ Outcome checkThing(const HouseBook&, const Nursery& nursery) {
 
 Outcome checkThing(const HouseBook& book, const HandDay& day) {
     if (day.cuttings < 0) return Refusal{day.day.iso(), "hands for fewer than 0 cuttings"};
-    for (const auto& [id, other] : book.all<HandDay>())
-        if (id != day.id && other.day == day.day)
-            return Refusal{day.day.iso(), "the hands of this day stand twice"};
+    if (book.withKey<HandDay>(day.day).size() > 1)
+        return Refusal{day.day.iso(), "the hands of this day stand twice"};
     return std::nullopt;
 }
 
 Outcome checkThing(const HouseBook& book, const House& house) {
     if (house.name.empty()) return Refusal{"house", "it needs a name"};
-    for (const auto& [id, other] : book.all<House>())
-        if (id != house.id && other.name == house.name)
-            return Refusal{house.name, "two houses have this name"};
+    if (book.withKey<House>(house.name).size() > 1) return Refusal{house.name, "two houses have this name"};
     for (const Millimetres side : {house.length, house.width})
         if (side < Millimetres{500} || side > longestSide)
             return Refusal{house.name, "a side of " + std::to_string(side.parts) +
@@ -72,20 +69,21 @@ Outcome checkThing(const HouseBook& book, const House& house) {
     return std::nullopt;
 }
 
-Outcome checkDependents(const HouseBook& book, const House& house, bool removed) {
-    for (const BenchId id : book.benchesOf(house.id)) {
-        if (removed)
-            return Refusal{house.name,
-                           "it still has " + book.get<Bench>(id).name + " in it; remove that first"};
+Outcome checkUnused(const HouseBook& book, const House& house) {
+    for (const BenchId id : book.benchesOf(house.id))
+        return Refusal{house.name, "it still has " + book.get<Bench>(id).name + " in it; remove that first"};
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const House& house) {
+    for (const BenchId id : book.benchesOf(house.id))
         if (auto broken = checkThing(book, book.get<Bench>(id))) return broken;
-    }
     return std::nullopt;
 }
 
 Outcome checkThing(const HouseBook& book, const Bench& bench) {
     if (bench.name.empty()) return Refusal{"bench", "it needs a name"};
-    const House* house = book.find<House>(bench.house);
-    if (!house) return Refusal{bench.name, "it stands in no house of this book"};
+    const House& house = book.get<House>(bench.house);
     if (bench.rows < 1 || bench.cols < 1 || bench.rows > mostRows || bench.cols > mostRows)
         return Refusal{bench.name, std::to_string(bench.rows) + " rows and " + std::to_string(bench.cols) +
                                        " columns; expected 1 to 1000 of each"};
@@ -93,35 +91,36 @@ Outcome checkThing(const HouseBook& book, const Bench& bench) {
         return Refusal{bench.name,
                        "a slot of " + std::to_string(bench.slot.parts) + " mm; expected 20 to 2000 mm"};
     const bool inside = bench.x >= Millimetres{0} && bench.y >= Millimetres{0} &&
-                        bench.x + bench.slot * bench.cols <= house->length &&
-                        bench.y + bench.slot * bench.rows <= house->width;
-    if (!inside) return Refusal{bench.name, "it does not fit inside " + house->name};
+                        bench.x + bench.slot * bench.cols <= house.length &&
+                        bench.y + bench.slot * bench.rows <= house.width;
+    if (!inside) return Refusal{bench.name, "it does not fit inside " + house.name};
     for (const BenchId id : book.benchesOf(bench.house)) {
         const Bench& other = book.get<Bench>(id);
         if (id == bench.id) continue;
         if (other.name == bench.name)
-            return Refusal{bench.name, "two benches of " + house->name + " have this name"};
-        if (overlap(*house, bench, other)) return Refusal{bench.name, "it stands across " + other.name};
+            return Refusal{bench.name, "two benches of " + house.name + " have this name"};
+        if (overlap(bench, other)) return Refusal{bench.name, "it stands across " + other.name};
     }
     return std::nullopt;
 }
 
-Outcome checkDependents(const HouseBook& book, const Bench& bench, bool removed) {
-    for (const ZoneId id : book.zonesOf(bench.id)) {
-        if (removed)
-            return Refusal{bench.name,
-                           "it still has zone " + book.get<Zone>(id).name + "; remove that first"};
+Outcome checkUnused(const HouseBook& book, const Bench& bench) {
+    for (const ZoneId id : book.zonesOf(bench.id))
+        return Refusal{bench.name, "it still has zone " + book.get<Zone>(id).name + "; remove that first"};
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Bench& bench) {
+    for (const ZoneId id : book.zonesOf(bench.id))
         if (auto broken = checkThing(book, book.get<Zone>(id))) return broken;
-    }
     return std::nullopt;
 }
 
 Outcome checkThing(const HouseBook& book, const Zone& zone) {
     if (zone.name.empty()) return Refusal{"zone", "it needs a name"};
-    const Bench* bench = book.find<Bench>(zone.bench);
-    if (!bench) return Refusal{zone.name, "it lies on no bench of this book"};
-    const std::string title = bench->name + " · " + zone.name;
-    if (!zone.onBench().within(bench->rows, bench->cols)) return Refusal{title, "it leaves the bench"};
+    const Bench& bench = book.get<Bench>(zone.bench);
+    const std::string title = bench.name + " · " + zone.name;
+    if (!zone.onBench().within(bench.rows, bench.cols)) return Refusal{title, "it leaves the bench"};
     for (const ZoneId id : book.zonesOf(zone.bench)) {
         const Zone& other = book.get<Zone>(id);
         if (id == zone.id) continue;
@@ -148,35 +147,37 @@ Outcome checkThing(const HouseBook& book, const Zone& zone) {
     return std::nullopt;
 }
 
-Outcome checkDependents(const HouseBook& book, const Zone& zone, bool removed) {
+Outcome checkUnused(const HouseBook& book, const Zone& zone) {
     for (const StayId id : book.staysIn(zone.id)) {
-        const Stay& stay = book.get<Stay>(id);
-        if (removed)
-            return Refusal{zone.name,
-                           book.get<Batch>(stay.batch).code + " stands or has stood there; move it first"};
-        if (auto broken = checkThing(book, stay)) return broken;
+        const Batch* batch = book.find<Batch>(book.get<Stay>(id).batch);
+        return Refusal{zone.name,
+                       (batch ? batch->code : "a batch") + " stands or has stood there; move it first"};
     }
-    for (const MatRunId id : book.matRunsOf(zone.id)) {
-        if (removed) return Refusal{zone.name, "its mat has runs; take them out first"};
+    if (!book.matRunsOf(zone.id).empty())
+        return Refusal{zone.name, "its mat has runs; take them out first"};
+    return std::nullopt;
+}
+
+Outcome checkDependents(const HouseBook& book, const Zone& zone) {
+    for (const StayId id : book.staysIn(zone.id))
+        if (auto broken = checkThing(book, book.get<Stay>(id))) return broken;
+    for (const MatRunId id : book.matRunsOf(zone.id))
         if (auto broken = checkThing(book, book.get<MatRun>(id))) return broken;
-    }
     return std::nullopt;
 }
 
 Outcome checkThing(const HouseBook& book, const MatRun& run) {
-    const Zone* zone = book.find<Zone>(run.zone);
-    if (!zone) return Refusal{"mat run", "its zone is not in this book"};
+    const Zone& zone = book.get<Zone>(run.zone);
     const std::string title = zoneTitle(book, run.zone);
-    if (!zone->mat) return Refusal{title, "it has no mat to run"};
+    if (!zone.mat) return Refusal{title, "it has no mat to run"};
     if (run.to <= run.from) return Refusal{title, "a run of its mat ends before it begins"};
-    const auto& offered = zone->mat->setPoints;
+    const auto& offered = zone.mat->setPoints;
     if (std::find(offered.begin(), offered.end(), run.setPoint) == offered.end())
         return Refusal{title, degrees(run.setPoint) + " is no set-point of its mat"};
-    for (const MatRunId id : book.matRunsOf(run.zone)) {
-        const MatRun& other = book.get<MatRun>(id);
-        if (id != run.id && other.from < run.to && run.from < other.to)
-            return Refusal{title, "its mat has two set-points on " + std::max(run.from, other.from).iso()};
-    }
+    for (const MatRunId id : book.matRunsMeeting(run.zone, run.from, run.to))
+        if (id != run.id)
+            return Refusal{title, "its mat has two set-points on " +
+                                      std::max(run.from, book.get<MatRun>(id).from).iso()};
     return std::nullopt;
 }
 

@@ -35,14 +35,11 @@ int standing(const HouseBook& book, const Batch& batch, int container, Day day) 
     int count = 0;
     for (const BatchContainer& one : batch.containers)
         if (one.number == container) count += one.cuttings;
-    for (const LossId id : book.lossesOf(batch.id)) {
-        const Loss& loss = book.get<Loss>(id);
-        if (loss.container == container && loss.day <= day) count -= loss.cuttings;
-    }
-    for (const PottingId id : book.pottingsOf(batch.id)) {
-        const Potting& potting = book.get<Potting>(id);
-        if (potting.container == container && potting.day <= day) count -= potting.plants + potting.lost;
-    }
+    for (const LossId id : book.lossesOf(batch.id, container))
+        if (const Loss& loss = book.get<Loss>(id); loss.day <= day) count -= loss.cuttings;
+    for (const PottingId id : book.pottingsOf(batch.id, container))
+        if (const Potting& potting = book.get<Potting>(id); potting.day <= day)
+            count -= potting.plants + potting.lost;
     return count;
 }
 
@@ -69,9 +66,9 @@ const Stay* stayOn(const HouseBook& book, BatchId batch, Day day) {
 }
 
 std::optional<Celsius> setPointOn(const HouseBook& book, ZoneId zone, Day day) {
-    for (const MatRunId id : book.matRunsOf(zone))
-        if (const MatRun& run = book.get<MatRun>(id); run.from <= day && day < run.to) return run.setPoint;
-    return std::nullopt;
+    const auto runs = book.matRunsMeeting(zone, day, day + 1);
+    if (runs.empty()) return std::nullopt;
+    return book.get<MatRun>(runs.front()).setPoint;
 }
 
 const House& houseOf(const HouseBook& book, const Zone& zone) {
@@ -86,11 +83,9 @@ Celsius expectedRootZone(const HouseBook& book, const Zone& zone, Day day) {
 
 int slotsTaken(const HouseBook& book, ZoneId zone, Day day) {
     int taken = 0;
-    for (const StayId id : book.staysIn(zone)) {
-        const Stay& stay = book.get<Stay>(id);
-        if (stay.from > day || day >= stay.to) continue;
-        for (const Place& place : stay.places) taken += place.slots.height * place.slots.width;
-    }
+    for (const StayId id : book.staysMeeting(zone, day, day + 1))
+        for (const Place& place : book.get<Stay>(id).places)
+            taken += place.slots.height * place.slots.width;
     return taken;
 }
 
@@ -107,19 +102,13 @@ const Taxon* findTaxon(const HouseBook& book, std::string_view name) {
 }
 
 const Batch* findBatch(const HouseBook& book, std::string_view code) {
-    for (const auto& [id, batch] : book.all<Batch>())
-        if (batch.code == code) return &batch;
-    return nullptr;
+    const auto& found = book.withKey<Batch>(std::string(code));
+    return found.empty() ? nullptr : &book.get<Batch>(*found.begin());
 }
 
 std::string freeBatchCode(const HouseBook& book, Day strikeDay) {
-    const auto& sameDay = book.batchesStruckOn(strikeDay);
-    for (int letter = 0;; ++letter) {
-        const std::string code = batchCode(strikeDay, letter);
-        if (std::none_of(sameDay.begin(), sameDay.end(),
-                         [&](BatchId id) { return book.get<Batch>(id).code == code; }))
-            return code;
-    }
+    for (int letter = 0;; ++letter)
+        if (std::string code = batchCode(strikeDay, letter); !findBatch(book, code)) return code;
 }
 
 } // namespace warmbench

@@ -8,7 +8,7 @@
 namespace warmbench {
 
 /// The first rule that a thing breaks as it stands in the book, in words for a propagator; nothing when
-/// sound.
+/// sound. What it refers to must be there (checkFields).
 [[nodiscard]] Outcome checkThing(const HouseBook& book, const Nursery& nursery);
 [[nodiscard]] Outcome checkThing(const HouseBook& book, const HandDay& day);
 [[nodiscard]] Outcome checkThing(const HouseBook& book, const House& house);
@@ -27,32 +27,33 @@ namespace warmbench {
 [[nodiscard]] Outcome checkThing(const HouseBook& book, const Potting& potting);
 [[nodiscard]] Outcome checkThing(const HouseBook& book, const Loss& loss);
 
-/// Whether things that rest on `thing` are still sound after it was changed, or still need it after it was
-/// removed; only those kinds have an overload on which others rest.
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const House& house, bool removed);
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Bench& bench, bool removed);
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Zone& zone, bool removed);
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const ContainerType& type, bool removed);
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Taxon& taxon, bool removed);
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Stock& stock, bool removed);
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Target& target, bool removed);
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Batch& batch, bool removed);
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Loss& loss, bool removed);
-[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Potting& potting, bool removed);
+/// Refused while anything rests on a thing that was removed.
+[[nodiscard]] Outcome checkUnused(const HouseBook& book, const House& house);
+[[nodiscard]] Outcome checkUnused(const HouseBook& book, const Bench& bench);
+[[nodiscard]] Outcome checkUnused(const HouseBook& book, const Zone& zone);
+[[nodiscard]] Outcome checkUnused(const HouseBook& book, const ContainerType& type);
+[[nodiscard]] Outcome checkUnused(const HouseBook& book, const Taxon& taxon);
+[[nodiscard]] Outcome checkUnused(const HouseBook& book, const Stock& stock);
+[[nodiscard]] Outcome checkUnused(const HouseBook& book, const Target& target);
+[[nodiscard]] Outcome checkUnused(const HouseBook& book, const Batch& batch);
 
-/// The rules round one edit, in the book as it is after the whole change.
-template <class E>
-[[nodiscard]] Outcome checkEdit(const HouseBook& book, const Edit<E>& edit) {
-    const E* now = book.find<E>(edit.id());
-    if (now)
-        if (auto broken = checkThing(book, *now)) return broken;
-    if (edit.before)
-        if constexpr (requires { checkDependents(book, *edit.before, false); })
-            return checkDependents(book, now ? *now : *edit.before, !now);
-    return std::nullopt;
-}
+/// Whether things whose rules look at `thing` are still sound after it was added, changed or removed; only
+/// those kinds have an overload that others look at.
+[[nodiscard]] Outcome checkDependents(const HouseBook& book, const House& house);
+[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Bench& bench);
+[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Zone& zone);
+[[nodiscard]] Outcome checkDependents(const HouseBook& book, const ContainerType& type);
+[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Stock& stock);
+[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Target& target);
+[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Batch& batch);
+[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Loss& loss);
+[[nodiscard]] Outcome checkDependents(const HouseBook& book, const Potting& potting);
 
-/// Every rule that the book breaks; empty for a sound one.
-[[nodiscard]] std::vector<Refusal> audit(const HouseBook& book);
+/// The rules round a change, in the book as it is after it; the book was sound before.
+[[nodiscard]] Outcome checkChange(const HouseBook& book, const Change& change);
+
+/// Every rule that the book breaks, at most one of each thing; empty for a sound one. Where things refer to
+/// others that are not there, or have fields that nothing can have, only that is told.
+[[nodiscard]] std::vector<BrokenRule> audit(const HouseBook& book);
 
 } // namespace warmbench

@@ -23,6 +23,8 @@ public:
         return Day{std::chrono::sys_days{std::chrono::days{number}}};
     }
 
+    /// The first day there is, 0001-01-01.
+    static constexpr Day first() { return fromNumber(-719'162); }
     /// The last day there is, 9999-12-31.
     static constexpr Day last() { return fromNumber(2'932'896); }
 
