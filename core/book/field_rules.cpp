@@ -1,31 +1,11 @@
 #include "core/book/field_rules.h"
 
+#include "core/quantity/utf8.h"
+
 #include <algorithm>
 
 namespace warmbench {
 namespace {
-
-/// Length of the UTF-8 character at the front of `text`, 0 where there is none (table 3-7 of the Unicode
-/// Standard: no surrogates, no overlong forms).
-std::size_t characterLength(std::string_view text) {
-    const auto byte = [&](std::size_t i) {
-        return i < text.size() ? static_cast<unsigned char>(text[i]) : static_cast<unsigned char>(0);
-    };
-    const auto follow = [&](std::size_t last) {
-        for (std::size_t i = 2; i <= last; ++i)
-            if ((byte(i) & 0xC0) != 0x80) return false;
-        return true;
-    };
-    const unsigned first = byte(0);
-    const unsigned second = byte(1);
-    if (first < 0x80) return 1;
-    if (first < 0xC2 || first > 0xF4) return 0;
-    const unsigned least = first == 0xE0 ? 0xA0 : first == 0xF0 ? 0x90 : 0x80;
-    const unsigned most = first == 0xED ? 0x9F : first == 0xF4 ? 0x8F : 0xBF;
-    if (second < least || second > most) return 0;
-    const std::size_t length = first < 0xE0 ? 2 : first < 0xF0 ? 3 : 4;
-    return follow(length - 1) ? length : 0;
-}
 
 std::string inWords(std::string_view fieldName) {
     std::string words(fieldName);
@@ -133,7 +113,7 @@ std::optional<std::string> textFault(std::string_view text) {
         return std::to_string(text.size()) + " bytes of text; expected at most " +
                std::to_string(longestText);
     while (!text.empty()) {
-        const std::size_t length = characterLength(text);
+        const std::size_t length = utf8Length(text);
         if (length == 0) return "a character that is not UTF-8";
         const auto c = static_cast<unsigned char>(text.front());
         if ((c < ' ' && c != '\n' && c != '\r' && c != '\t') || c == 0x7F) return "a control character";

@@ -28,11 +28,9 @@ std::string countText(std::size_t least, std::size_t most) {
     return std::to_string(least) + " to " + std::to_string(most);
 }
 
-using Keys = std::initializer_list<std::string_view>;
-
-std::string listed(const Keys& required, const Keys& optional) {
+std::string listed(Keys required, Keys optional) {
     std::string text;
-    for (const Keys& keys : {required, optional})
+    for (const Keys keys : {required, optional})
         for (const std::string_view key : keys) text += (text.empty() ? "" : ", ") + std::string(key);
     return text;
 }
@@ -63,12 +61,11 @@ bool Reader::expect(Kind kind, Value value, const Pointer& at, const char* expec
     return false;
 }
 
-Fields Reader::object(Value value, const Pointer& at, std::initializer_list<std::string_view> required,
-                      std::initializer_list<std::string_view> optional) {
+Fields Reader::object(Value value, const Pointer& at, Keys required, Keys optional) {
     Fields fields;
     if (!expect(Kind::Object, value, at, "an object")) return fields;
     const auto known = [&](const std::string& key) -> const std::string_view* {
-        for (const auto& names : {required, optional})
+        for (const Keys names : {required, optional})
             for (const std::string_view& name : names)
                 if (name == key) return &name;
         return nullptr;
@@ -122,6 +119,10 @@ std::int64_t Reader::number(Value value, const Pointer& at, int places, Bounds b
     if (found > bounds.most)
         refuse(at, "found " + shown(value) + ", expected at most " + decimalText(bounds.most, places));
     return found;
+}
+
+std::string Reader::string(Value value, const Pointer& at) {
+    return expect(Kind::String, value, at, "a text") ? value.string() : std::string{};
 }
 
 std::string Reader::name(Value value, const Pointer& at) {

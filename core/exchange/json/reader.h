@@ -5,10 +5,14 @@
 
 #include <initializer_list>
 #include <limits>
+#include <span>
 #include <utility>
 #include <vector>
 
 namespace warmbench::json {
+
+/// Names of fields.
+using Keys = std::span<const std::string_view>;
 
 /// The fields of an object that has been checked to have all that it must and nothing unknown.
 class Fields {
@@ -42,8 +46,12 @@ public:
 
     /// An object with all of the `required` fields, perhaps `optional` ones, no other, and none twice. The
     /// keys must outlive the fields.
+    Fields object(Value value, const Pointer& at, Keys required, Keys optional);
     Fields object(Value value, const Pointer& at, std::initializer_list<std::string_view> required,
-                  std::initializer_list<std::string_view> optional = {});
+                  std::initializer_list<std::string_view> optional = {}) {
+        return object(value, at, Keys{required.begin(), required.end()},
+                      Keys{optional.begin(), optional.end()});
+    }
     /// A list of `least` to `most` items.
     Children list(Value value, const Pointer& at, std::size_t least = 0,
                   std::size_t most = std::numeric_limits<std::size_t>::max());
@@ -52,6 +60,8 @@ public:
     std::int64_t integer(Value value, const Pointer& at, Bounds bounds = {}) {
         return number(value, at, 0, bounds);
     }
+    /// A string, which may be empty.
+    std::string string(Value value, const Pointer& at);
     /// A string that is not empty.
     std::string name(Value value, const Pointer& at);
     bool boolean(Value value, const Pointer& at);

@@ -1,0 +1,12 @@
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+
+namespace warmbench {
+
+/// Bytes of the UTF-8 character at the front of `text`; 0 where there is none. The ranges are those of table
+/// 3-7 of the Unicode Standard: no surrogates, no overlong forms.
+[[nodiscard]] std::size_t utf8Length(std::string_view text);
+
+} // namespace warmbench

@@ -1,0 +1,49 @@
+#include "core/exchange/book/book_json.h"
+#include "tests/support/small_book.h"
+
+#include <catch2/catch.hpp>
+
+#include <chrono>
+
+using namespace warmbench;
+using warmbench::tests::smallBook;
+
+TEST_CASE("A book is written and read back the same, and writes the same text again") {
+    const HouseBook book = smallBook().book;
+    const std::string text = writeBook(book);
+    const auto read = readBook(text);
+    REQUIRE(read);
+    CHECK(*read == book);
+    CHECK(writeBook(*read) == text);
+}
+
+TEST_CASE("An empty book is written and read back the same") {
+    const auto read = readBook(writeBook(HouseBook{}));
+    REQUIRE(read);
+    CHECK(*read == HouseBook{});
+}
+
+TEST_CASE("Quantities are written as exact decimals, days and words as people write them") {
+    const std::string text = writeBook(smallBook().book);
+    CHECK_THAT(text, Catch::Contains("\"root_zone_ideal_c\": {\"value\": 20.5, \"source\": "
+                                     "\"common practice, no source\"}"));
+    CHECK_THAT(text, Catch::Contains("\"volume_l\": 2.5"));
+    CHECK_THAT(text, Catch::Contains("\"price_per_kilowatt_hour\": 0.3"));
+    CHECK_THAT(text, Catch::Contains("\"from\": \"2027-02-15\""));
+    CHECK_THAT(text, Catch::Contains("{\"from\": \"02-01\", \"to\": \"07-15\"}"));
+    CHECK_THAT(text, Catch::Contains("\"cover\": \"mist\""));
+    CHECK_THAT(text, Catch::Contains("\"blocked\": [{\"row\": 3, \"col\": 7}]"));
+    CHECK_THAT(text, Catch::Contains("\"mat\": null"));
+}
+
+TEST_CASE("A book with 100 000 root checks is read in seconds") {
+    const HouseBook book = tests::bookOfChecks(2000, 100'000);
+    const std::string text = writeBook(book);
+    const auto start = std::chrono::steady_clock::now();
+    const auto read = readBook(text);
+    const double seconds =
+        std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    REQUIRE(read);
+    CHECK(*read == book);
+    WARN(text.size() << " bytes in " << seconds << " s");
+}
