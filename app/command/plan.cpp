@@ -47,7 +47,8 @@ Result<season::PlanRequest> readRequest(const Options& options, const Nursery& n
         request.surenessPermille = static_cast<int>(options.sure * 1000 + 0.5);
     }
     if (!(options.seconds > 0 && options.seconds <= 3600))
-        return Refusal{"--seconds", "found " + std::to_string(options.seconds) + ", expected above 0, at most 3600"};
+        return Refusal{"--seconds",
+                       "found " + std::to_string(options.seconds) + ", expected above 0, at most 3600"};
     return request;
 }
 
@@ -56,7 +57,8 @@ Outcome keep(const std::string& folder, const planner::Problem& problem, const p
     std::filesystem::create_directories(folder, failed);
     if (failed) return Refusal{folder, "the folder can't be made: " + failed.message()};
     const std::filesystem::path path(folder);
-    if (auto refusal = exchange::replaceFile(path / "problem.json", planner::problemText(problem))) return refusal;
+    if (auto refusal = exchange::replaceFile(path / "problem.json", planner::problemText(problem)))
+        return refusal;
     return planner::writeAnswerFile(path / "answer.json", problem, answer);
 }
 
@@ -70,11 +72,15 @@ int plan(const Options& options) {
     planner::Options how;
     how.seconds = options.seconds;
     const auto solved = planner::solve(month.problem, how);
-    if (!solved) return refuse({options.book, "no plan keeps all that stands or is fixed: " + solved.refusal().text()}, answerIsNo);
+    if (!solved)
+        return refuse({options.book, "no plan keeps all that stands or is fixed: " + solved.refusal().text()},
+                      answerIsNo);
     const season::Proposal proposal = season::proposalFrom(book, month, solved->answer);
     if (!options.keep.empty())
-        if (auto refusal = keep(options.keep, month.problem, solved->answer)) return refuse(*refusal, storageFailed);
-    const std::string told = options.json ? planJson(book, proposal) : planWords(book, proposal, builtInRecipes());
+        if (auto refusal = keep(options.keep, month.problem, solved->answer))
+            return refuse(*refusal, storageFailed);
+    const std::string told =
+        options.json ? planJson(book, proposal) : planWords(book, proposal, builtInRecipes());
     if (options.accept)
         if (auto refusal = (*store)->perform(proposal.command())) return refuse(*refusal, storageFailed);
     std::cout << told;
@@ -86,7 +92,8 @@ int plan(const Options& options) {
 } // namespace
 
 void addPlan(CLI::App& program, Work& work) {
-    CLI::App* call = program.add_subcommand("plan", "Plan the striking of a period: what, when, where, how warm");
+    CLI::App* call =
+        program.add_subcommand("plan", "Plan the striking of a period: what, when, where, how warm");
     const auto options = std::make_shared<Options>();
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--from", options->from, "First day, such as 2027-02-01")->required();

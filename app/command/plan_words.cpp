@@ -13,11 +13,13 @@ namespace warmbench::app {
 namespace {
 
 std::string dayWords(Day day) {
-    static constexpr std::array weekdays{"Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"};
+    static constexpr std::array weekdays{"Monday", "Tuesday",  "Wednesday", "Thursday",
+                                         "Friday", "Saturday", "Sunday"};
     static constexpr std::array months{"January", "February", "March",     "April",   "May",      "June",
                                        "July",    "August",   "September", "October", "November", "December"};
-    return std::string(weekdays[static_cast<std::size_t>(day.weekday())]) + " " + std::to_string(day.dayOfMonth()) + " " +
-           months[day.month() - 1] + " " + std::to_string(day.year());
+    return std::string(weekdays[static_cast<std::size_t>(day.weekday())]) + " " +
+           std::to_string(day.dayOfMonth()) + " " + months[day.month() - 1] + " " +
+           std::to_string(day.year());
 }
 
 std::string placeWords(const HouseBook& book, ZoneId id) {
@@ -44,7 +46,8 @@ std::string slotWords(const Stay& stay) {
         right = std::max(right, place.slots.col + place.slots.width);
     }
     const auto span = [](int from, int to) {
-        return to - from == 1 ? " " + std::to_string(from + 1) : "s " + std::to_string(from + 1) + " to " + std::to_string(to);
+        return to - from == 1 ? " " + std::to_string(from + 1)
+                              : "s " + std::to_string(from + 1) + " to " + std::to_string(to);
     };
     return "row" + span(top, bottom) + ", column" + span(left, right);
 }
@@ -65,9 +68,11 @@ void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine&
     if (!recipe.hormoneForm.value.empty() && recipe.hormoneForm.value != recipe.hormone.value)
         out << ", " << recipe.hormoneForm.value;
     out << "; " << mediumWords(recipe.medium.value) << "\n      " << placeWords(book, rooting.zone) << ", "
-        << slotWords(rooting) << ", " << coverNames[static_cast<std::size_t>(book.get<Zone>(rooting.zone).cover)] << ", "
+        << slotWords(rooting) << ", "
+        << coverNames[static_cast<std::size_t>(book.get<Zone>(rooting.zone).cover)] << ", "
         << heatWords(line.setPoint) << "; roots by " << rooting.to.iso();
-    if (line.stays.size() > 1) out << ", then " << placeWords(book, line.stays[1].zone) << " to " << line.stays[1].to.iso();
+    if (line.stays.size() > 1)
+        out << ", then " << placeWords(book, line.stays[1].zone) << " to " << line.stays[1].to.iso();
     out << "; for " << book.get<Target>(line.target).name;
     if (line.late) out << ", late: wanted by " << book.get<Target>(line.target).due.iso();
     out << '\n';
@@ -124,7 +129,8 @@ std::string shareWords(std::int64_t part, std::int64_t whole) {
 
 std::string planWords(const HouseBook& book, const season::Proposal& proposal, const RecipeLibrary& library) {
     std::ostringstream out;
-    out << "Plan from " << dayWords(proposal.from) << " to " << dayWords(proposal.from + (proposal.strikeDays - 1)) << '\n'
+    out << "Plan from " << dayWords(proposal.from) << " to "
+        << dayWords(proposal.from + (proposal.strikeDays - 1)) << '\n'
         << proposal.cuttingsPlaced << " of " << proposal.cuttingsWanted << " cuttings wanted have a place ("
         << shareWords(proposal.cuttingsPlaced, proposal.cuttingsWanted) << " %)";
     if (const std::string quality = proposal.quality(); !quality.empty()) out << "; the plan is " << quality;
@@ -166,7 +172,8 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
     for (const season::StrikeLine& line : proposal.lines) {
         json stays = json::array();
         for (const Stay& stay : line.stays)
-            stays.push_back({{"zone", placeWords(book, stay.zone)}, {"from", stay.from.iso()}, {"to", stay.to.iso()}});
+            stays.push_back(
+                {{"zone", placeWords(book, stay.zone)}, {"from", stay.from.iso()}, {"to", stay.to.iso()}});
         plan["strikes"].push_back({{"id", line.id},
                                    {"day", line.batch.strikeDay.iso()},
                                    {"taxon", book.get<Taxon>(line.batch.taxon).name},

@@ -150,8 +150,25 @@ Outcome changeFor(Draft& draft, const Remove<E>& remove) {
     return std::nullopt;
 }
 
+/// The recipe of the book that a batch follows. One that is new to the book is added to it, so that she can
+/// change her copy later; one that stands there already under a number is that.
+Recipe ownRecipe(Draft& draft, Recipe recipe) {
+    if (recipe.id.number != 0) return recipe;
+    std::set<RecipeId> known;
+    for (const auto& [id, one] : draft.book().all<Recipe>()) known.insert(id);
+    for (const Recipe& one : draft.standing<Recipe>(known, [&](const Recipe& other) {
+             Recipe unnumbered = other;
+             unnumbered.id = {};
+             return unnumbered == recipe;
+         }))
+        return one;
+    recipe.id = draft.add(recipe);
+    return recipe;
+}
+
 Outcome changeFor(Draft& draft, const AddBatch& add) {
     Batch batch = add.batch;
+    batch.recipe = ownRecipe(draft, batch.recipe);
     for (std::size_t i = 0; i < batch.containers.size(); ++i)
         if (batch.containers[i].number == 0) batch.containers[i].number = static_cast<int>(i) + 1;
     if (batch.code.empty()) {
