@@ -99,7 +99,8 @@ Outcome checkUnused(const HouseBook& book, const Taxon& taxon) {
 }
 
 Outcome checkThing(const HouseBook& book, const Recipe& recipe) {
-    const std::string place = book.get<Taxon>(recipe.taxon).name + ", " + woodNames[static_cast<std::size_t>(recipe.wood)];
+    const std::string place =
+        book.get<Taxon>(recipe.taxon).name + ", " + woodNames[static_cast<std::size_t>(recipe.wood)];
     if (recipe.rootZoneLow.value > recipe.rootZoneHigh.value)
         return Refusal{place, "the root zone's lowest temperature is above its highest"};
     if (recipe.daysToRoot.value.low < 1 || recipe.daysToRoot.value.high < recipe.daysToRoot.value.low ||

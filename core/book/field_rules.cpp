@@ -59,7 +59,7 @@ private:
         if (!Day::make(2000, day.month, day.day)) refuseField("a day that no year has");
     }
     template <class Word>
-        requires std::is_enum_v<Word>
+    requires std::is_enum_v<Word>
     void check(Word word) {
         if (static_cast<std::size_t>(word) >= EnumWords<Word>::words.size()) refuseField("an unknown word");
     }

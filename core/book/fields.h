@@ -109,7 +109,9 @@ inline const std::string& ownKey(const Batch& x) {
     return x.code;
 }
 template <class E>
-concept HasOwnKey = requires(const E& thing) { ownKey(thing); };
+concept HasOwnKey = requires(const E& thing) {
+    ownKey(thing);
+};
 template <HasOwnKey E>
 using OwnKey = std::remove_cvref_t<decltype(ownKey(std::declval<const E&>()))>;
 
@@ -379,7 +381,9 @@ void describe(Like<Loss> auto& x, auto&& visit) {
 
 /// A thing, or a part of one, with fields of its own.
 template <class T>
-concept Described = requires(T& thing) { describe(thing, [](const char*, auto&) {}); };
+concept Described = requires(T& thing) {
+    describe(thing, [](const char*, auto&) {});
+};
 
 /// The words of an enum class, in the order of its values, as they stand in files.
 template <class E>

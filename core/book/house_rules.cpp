@@ -153,8 +153,7 @@ Outcome checkUnused(const HouseBook& book, const Zone& zone) {
         return Refusal{zone.name,
                        (batch ? batch->code : "a batch") + " stands or has stood there; move it first"};
     }
-    if (!book.matRunsOf(zone.id).empty())
-        return Refusal{zone.name, "its mat has runs; take them out first"};
+    if (!book.matRunsOf(zone.id).empty()) return Refusal{zone.name, "its mat has runs; take them out first"};
     return std::nullopt;
 }
 

@@ -84,8 +84,7 @@ Celsius expectedRootZone(const HouseBook& book, const Zone& zone, Day day) {
 int slotsTaken(const HouseBook& book, ZoneId zone, Day day) {
     int taken = 0;
     for (const StayId id : book.staysMeeting(zone, day, day + 1))
-        for (const Place& place : book.get<Stay>(id).places)
-            taken += place.slots.height * place.slots.width;
+        for (const Place& place : book.get<Stay>(id).places) taken += place.slots.height * place.slots.width;
     return taken;
 }
 

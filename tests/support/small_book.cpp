@@ -174,9 +174,9 @@ SmallBook smallBook() {
                       {stay(Stage::Rooting, small.warm, "2027-02-15", "2027-04-01", inRow(0, 0, 4, 1)),
                        stay(Stage::Weaning, small.cool, "2027-04-01", "2027-04-15", inRow(0, 0, 4, 1))}}});
     const Batch planned = batchOf(small, small.tray, 2, 30, day("2027-03-01"));
-    perform(small.book, {AddBatch{planned,
-                                  {stay(Stage::Rooting, small.warm, "2027-03-01", "2027-04-12",
-                                        inRow(1, 0, 2, 3))}}});
+    perform(small.book,
+            {AddBatch{planned,
+                      {stay(Stage::Rooting, small.warm, "2027-03-01", "2027-04-12", inRow(1, 0, 2, 3))}}});
     perform(small.book, {SetMatRuns{small.warm,
                                     day("2027-02-15"),
                                     day("2027-04-01"),
@@ -197,9 +197,7 @@ HouseBook bookOfChecks(int batches, int checks) {
     putHouse(small);
     putCrop(small);
     Things things;
-    forEachKind([&]<class E>() {
-        std::get<std::map<IdOf<E>, E>>(things) = small.book.all<E>();
-    });
+    forEachKind([&]<class E>() { std::get<std::map<IdOf<E>, E>>(things) = small.book.all<E>(); });
     const Day firstDay = day("2001-01-01");
     auto& zone = std::get<std::map<ZoneId, Zone>>(things).at(small.warm);
     zone.blocked.clear();
@@ -210,8 +208,13 @@ HouseBook bookOfChecks(int batches, int checks) {
         batch.code = batchCode(strikeDay, 0) + "/" + std::to_string(i);
         batch.state = BatchState::Struck;
         for (int pot = 0; pot < pots; ++pot) batch.containers[static_cast<std::size_t>(pot)].number = pot + 1;
-        const Stay stay{{i + 1},   batch.id,  Stage::Rooting, small.warm,
-                        strikeDay, strikeDay + daysStanding, inRow(i % 4, 0, pots, 1)};
+        const Stay stay{{i + 1},
+                        batch.id,
+                        Stage::Rooting,
+                        small.warm,
+                        strikeDay,
+                        strikeDay + daysStanding,
+                        inRow(i % 4, 0, pots, 1)};
         std::get<std::map<BatchId, Batch>>(things).emplace(batch.id, batch);
         std::get<std::map<StayId, Stay>>(things).emplace(stay.id, stay);
     }

@@ -116,7 +116,8 @@ AnyEdit readEdit(json::Reader& reader, json::Value value, const json::Pointer& a
         any = std::move(edit);
     });
     if (!known)
-        reader.refuse(at / std::string_view("kind"), "found " + json::quoted(kind) + ", expected a kind of thing");
+        reader.refuse(at / std::string_view("kind"),
+                      "found " + json::quoted(kind) + ", expected a kind of thing");
     return any;
 }
 
@@ -129,8 +130,8 @@ std::string writeBook(const HouseBook& book) {
     forEachKind([&]<class E>() {
         text += ",\n  ";
         if constexpr (std::is_same_v<E, Nursery>)
-            text += FieldWriter::member(kindName<E>.many,
-                                        writer.text(book.nursery(), FieldWriter::indentStep));
+            text +=
+                FieldWriter::member(kindName<E>.many, writer.text(book.nursery(), FieldWriter::indentStep));
         else
             text += FieldWriter::member(kindName<E>.many, listText<E>(writer, book, FieldWriter::indentStep));
     });

@@ -59,7 +59,7 @@ public:
             refuse(value, at, "a month and a day such as \"02-28\"");
     }
     template <class Word>
-        requires std::is_enum_v<Word>
+    requires std::is_enum_v<Word>
     void read(json::Value value, const json::Pointer& at, Word& word) {
         const std::string found = m_reader.string(value, at);
         const auto& words = EnumWords<Word>::words;

@@ -38,7 +38,7 @@ public:
     [[nodiscard]] std::string text(Day day, std::size_t = 0) const { return json::quoted(day.iso()); }
     [[nodiscard]] std::string text(MonthDay day, std::size_t = 0) const { return json::quoted(day.iso()); }
     template <class Word>
-        requires std::is_enum_v<Word>
+    requires std::is_enum_v<Word>
     [[nodiscard]] std::string text(Word word, std::size_t = 0) const {
         return json::quoted(EnumWords<Word>::words[static_cast<std::size_t>(word)]);
     }

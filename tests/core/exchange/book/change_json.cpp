@@ -25,6 +25,7 @@ TEST_CASE("A change that is none is refused at its place") {
           "/edits/0/kind: found \"ships\", expected a kind of thing");
     CHECK(refused(R"({"edits": [{"kind": "stays", "before": null, "after": null}]})") ==
           "/edits/0: neither before nor after, expected one or both");
-    CHECK(refused(R"({"edits": [{"kind": "hand_days", "before": null, "after": {"id": 1, "cuttings": 4}}]})") ==
-          "/edits/0/after/day: missing, expected a value");
+    CHECK(
+        refused(R"({"edits": [{"kind": "hand_days", "before": null, "after": {"id": 1, "cuttings": 4}}]})") ==
+        "/edits/0/after/day: missing, expected a value");
 }

@@ -44,8 +44,7 @@ TEST_CASE("A book written by hand may leave out lists, texts, marks and the nurs
 }
 
 TEST_CASE("What is no house book is refused") {
-    CHECK(refusalOf("") ==
-          "not JSON: line 1, column 1: found the end of the file, expected a value");
+    CHECK(refusalOf("") == "not JSON: line 1, column 1: found the end of the file, expected a value");
     CHECK(refusalOf("[]") == "found [], expected an object");
     CHECK(refusalOf("{}") == "/format: missing, expected a value");
     CHECK(refusalOf(R"({"format": "seed-list", "version": 1})") ==

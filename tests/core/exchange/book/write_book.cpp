@@ -3,8 +3,6 @@
 
 #include <catch2/catch.hpp>
 
-#include <chrono>
-
 using namespace warmbench;
 using warmbench::tests::smallBook;
 
@@ -36,14 +34,9 @@ TEST_CASE("Quantities are written as exact decimals, days and words as people wr
     CHECK_THAT(text, Catch::Contains("\"mat\": null"));
 }
 
-TEST_CASE("A book with 100 000 root checks is read in seconds") {
+TEST_CASE("A book with 100 000 root checks is written and read back the same") {
     const HouseBook book = tests::bookOfChecks(2000, 100'000);
-    const std::string text = writeBook(book);
-    const auto start = std::chrono::steady_clock::now();
-    const auto read = readBook(text);
-    const double seconds =
-        std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    const auto read = readBook(writeBook(book));
     REQUIRE(read);
     CHECK(*read == book);
-    WARN(text.size() << " bytes in " << seconds << " s");
 }
