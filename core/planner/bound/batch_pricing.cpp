@@ -44,6 +44,8 @@ bool BatchPricing::take(const Prices& prices) {
         sums[days] = sum;
         all += sum;
     }
+    for (const LabourDay& day : m_formulation.labour)
+        for (const LabourDay::Strike& strike : day.strikes) all += prices.stand[strike.price];
     double cuttings = 0;
     for (const BatchChains& batch : m_formulation.batches) cuttings += batch.cuttings;
     for (std::size_t row = 0; row < prices.strike.size(); ++row)
@@ -76,7 +78,8 @@ void BatchPricing::solve(int batch, const Domain& domain, StrikeOptions& options
                 if (m_formulation.strikeRows[at(row)].counts(day)) price += m_prices->strike[at(row)];
             price *= chains.cuttings;
         }
-        m_strikePrice[i] = price;
+        const int labour = m_formulation.links[i].labourPrice;
+        m_strikePrice[i] = price + (labour < 0 ? 0 : m_prices->stand[at(labour)]);
     }
     std::fill_n(m_rest.begin() + chains.firstNode, chains.nodes, infinity);
     m_rest[at(chains.firstNode + 1)] = 0;

@@ -17,7 +17,7 @@ struct Domain {
 
 /// Multipliers of the rows that are relaxed, whole numbers of units, none below 0.
 struct Prices {
-    std::vector<double> stand;  ///< by lane and day: what a batch pays for standing there
+    std::vector<double> stand;  ///< what a batch pays for standing in a lane on a day, or for a day's hands
     std::vector<double> strike; ///< by strike row: what is paid for each cutting
 };
 

@@ -82,7 +82,13 @@ bool BoundTree::splitLowest(double cutoff, const std::stop_token& stop) {
         }
         if (stop.stop_requested()) return false;
     }
-    if (chosen == nullptr) return false;
+    if (chosen == nullptr) {
+        // One chain is left to each batch: only better prices can close the branch.
+        const Domain domain = branch.domain;
+        m_open.erase(lowest);
+        settle(domain, prices, value, cutoff, stop);
+        return !stop.stop_requested() && bound() > value;
+    }
     const Domain first = firstDomain(branch.domain, *chosen);
     const Domain second = secondDomain(branch.domain, *chosen);
     settle(first, prices, value, cutoff, stop);

@@ -34,7 +34,7 @@ double DualFunction::evaluate(const Domain& domain, const Prices& prices) {
         value -= prices.strike[row] * m_formulation.strikeRows[row].limit;
         strikeExcess[row] -= m_formulation.strikeRows[row].limit;
     }
-    return value - fillZones(prices);
+    return value - fillZones(prices) - strikeCuttings(prices);
 }
 
 double DualFunction::placeBatches(const Domain& domain) {
@@ -74,9 +74,11 @@ void DualFunction::place(int batch, int period, const Domain& domain) {
         const auto offset = at(link.lane); // running sums have one entry more a lane
         for (std::size_t sum = link.lowSum; sum < link.highSum; ++sum) standExcess[sum - offset] += 1;
     }
-    const int day = m_formulation.links[at(usedLinks[first])].strikeDay;
+    const Link& strike = m_formulation.links[at(usedLinks[first])];
+    if (strike.labourPrice >= 0) standExcess[at(strike.labourPrice)] += 1;
     for (const int row : chains.strikeRows)
-        if (m_formulation.strikeRows[at(row)].counts(day)) strikeExcess[at(row)] += chains.cuttings;
+        if (m_formulation.strikeRows[at(row)].counts(strike.strikeDay))
+            strikeExcess[at(row)] += chains.cuttings;
 }
 
 std::vector<double> DualFunction::detours(int batch) {
@@ -125,7 +127,7 @@ double DualFunction::fillZones(const Prices& prices) {
     for (const ZoneShelf& shelf : m_formulation.shelves) {
         m_held.clear();
         for (const HeldZone& zone : shelf.held) m_held.emplace_back(zone.states.size());
-        for (int day = shelf.fromDay; day < shelf.toDay; ++day) {
+        for (const int day : shelf.days) {
             if (m_stop.stop_requested()) return infinity;
             double best = 0;
             m_names.clear();
@@ -150,6 +152,23 @@ double DualFunction::fillZones(const Prices& prices) {
             total += best->earned;
             for (const int name : best->names) standExcess[at(name)] -= 1;
         }
+    }
+    return total;
+}
+
+double DualFunction::strikeCuttings(const Prices& prices) {
+    double total = 0;
+    for (const LabourDay& day : m_formulation.labour) {
+        if (m_stop.stop_requested()) return infinity;
+        m_packing.clear(day.cuttings);
+        for (const LabourDay::Strike& strike : day.strikes) {
+            const double price = prices.stand[strike.price];
+            if (price > 0) m_packing.add(static_cast<int>(strike.price), strike.cuttings, price);
+        }
+        total += m_packing.best(day.cuttings);
+        m_names.clear();
+        m_packing.chosen(day.cuttings, m_names);
+        for (const int name : m_names) standExcess[at(name)] -= 1;
     }
     return total;
 }

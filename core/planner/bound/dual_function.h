@@ -12,6 +12,7 @@ namespace warmbench::planner {
 
 /// The Lagrangian relaxation (Geoffrion 1974) of a formulation. Relaxed are
 ///   - for each lane and day: the batch stands there <= the zones of that kind have it there,
+///   - for each batch and day with scarce hands: it is struck then <= hands strike it then,
 ///   - the strike rows.
 /// What is left falls apart into a cheapest chain for each batch (for the batches of a scarce stock together:
 /// see StockSelection), and for each kind of zone and day the set-point and packing that earn most over what
@@ -49,6 +50,8 @@ private:
     /// than the group at best.
     [[nodiscard]] std::vector<double> detours(int batch);
     double fillZones(const Prices& prices);
+    /// What the strikes pay most for the hands of scarce days.
+    double strikeCuttings(const Prices& prices);
     void fillHeld(const ZoneShelf& shelf, std::size_t zone, int day, double free, const Prices& prices);
     bool pack(const ZoneShelf& shelf, std::size_t state, int day, double least, const Prices& prices);
 

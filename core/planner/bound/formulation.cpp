@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <numeric>
 #include <set>
 #include <tuple>
 #include <utility>
@@ -11,6 +12,8 @@ namespace {
 
 /// Slots are scaled down where a zone has more, so that a day's packing stays quick.
 constexpr int mostSlots = 1024;
+
+constexpr std::int64_t mostCuttings = 2048; ///< the same for a day's labour
 
 /// Stocks of more batches are relaxed, for the choice among them grows with their number.
 constexpr std::size_t mostInStockGroup = 10;
@@ -75,7 +78,6 @@ void addHeld(const Problem& problem, const ZoneKinds& zones, std::vector<ZoneShe
             zone.states.push_back(std::move(*state));
         }
         if (zone.states.empty()) continue; // no plan at all: whatever is left out, the bound holds
-        for (const HeldState& state : zone.states) shelf.reach(0, static_cast<int>(state.load.size()));
         --shelf.count;
         shelf.held.push_back(std::move(zone));
     }
@@ -161,8 +163,7 @@ public:
     }
 
     Formulation finish() {
-        for (const Lane& lane : m_result.lanes)
-            m_result.shelves[static_cast<std::size_t>(lane.kind)].reach(lane.fromDay, lane.toDay);
+        addDays();
         addLabour();
         for (std::size_t i = 0; i < m_problem.stocks.size(); ++i) addStock(static_cast<int>(i));
         return std::move(m_result);
@@ -225,6 +226,20 @@ private:
         m_result.strikeRows.push_back({limit, fromDay, toDay});
     }
 
+    void addDays() {
+        std::vector<std::set<int>> days(m_result.shelves.size());
+        for (const Lane& lane : m_result.lanes)
+            for (int day = lane.fromDay; day < lane.toDay; ++day)
+                days[static_cast<std::size_t>(lane.kind)].insert(day);
+        for (std::size_t i = 0; i < days.size(); ++i) {
+            for (const HeldZone& zone : m_result.shelves[i].held)
+                for (const HeldState& state : zone.states)
+                    for (std::size_t day = 0; day < state.load.size(); ++day)
+                        days[i].insert(static_cast<int>(day));
+            m_result.shelves[i].days.assign(days[i].begin(), days[i].end());
+        }
+    }
+
     void addLabour() {
         if (m_problem.strikeCapacity.empty()) return;
         std::set<int> days;
@@ -232,8 +247,30 @@ private:
             if (link.strikeDay >= 0) days.insert(link.strikeDay);
         for (const int day : days) {
             const auto limit = static_cast<double>(strikeCapacityOn(m_problem, day));
-            addRow(limit, day, day + 1, scarceFor(limit, day, day + 1, [](const Batch&) { return true; }));
+            const auto batches = scarceFor(limit, day, day + 1, [](const Batch&) { return true; });
+            if (!batches.empty()) addLabourDay(day, strikeCapacityOn(m_problem, day), batches);
         }
+    }
+
+    void addLabourDay(int day, std::int64_t capacity, const std::vector<int>& batches) {
+        // Cuttings in their common divisor; beyond that rounded down on both sides: what sufficed still does.
+        std::int64_t scale = 0;
+        for (const int batch : batches)
+            scale = std::gcd(scale, m_problem.batches[static_cast<std::size_t>(batch)].cuttings);
+        scale = std::max<std::int64_t>(1, scale);
+        if (capacity / scale > mostCuttings) scale *= (capacity / scale + mostCuttings - 1) / mostCuttings;
+        LabourDay labour;
+        labour.cuttings = static_cast<int>(capacity / scale);
+        for (const int batch : batches) {
+            const BatchChains& chains = m_result.batches[static_cast<std::size_t>(batch)];
+            for (std::size_t i = chains.stays[0]; i < chains.stays[1]; ++i)
+                if (m_result.links[i].strikeDay == day)
+                    m_result.links[i].labourPrice = static_cast<int>(m_result.prices);
+            const std::int64_t cuttings = m_problem.batches[static_cast<std::size_t>(batch)].cuttings / scale;
+            labour.strikes.push_back({m_result.prices, static_cast<int>(cuttings)});
+            ++m_result.prices;
+        }
+        m_result.labour.push_back(std::move(labour));
     }
 
     /// Limits for the last day before each rise of the total, and for the last day: the other days follow.

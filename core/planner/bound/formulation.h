@@ -30,9 +30,10 @@ struct Link {
     int lane = 0;
     std::size_t lowSum = 0; ///< running sums of prices whose difference is the price of the stay
     std::size_t highSum = 0;
-    int strikeDay = -1; ///< of a first stay, else -1
-    int period = 0;     ///< of the batch's stock group, of a first stay
-    int entry = 0;      ///< node, counted over all batches
+    int strikeDay = -1;   ///< of a first stay, else -1
+    int period = 0;       ///< of the batch's stock group, of a first stay
+    int labourPrice = -1; ///< price of a strike on that day; -1 where hands are not scarce
+    int entry = 0;        ///< node, counted over all batches
     int exit = 0;
     int keptExit = -1; ///< a second node, for a next stay that keeps the place; -1 where there is none such
     double cost = 0;   ///< units
@@ -50,7 +51,7 @@ struct BatchChains {
     std::vector<int> strikeRows; ///< indices of the rows in which its cuttings count
 };
 
-/// At most `limit` cuttings are struck on the days of a row: one day's labour, or a stock up to a day.
+/// At most `limit` cuttings of a stock are struck on the days of a row.
 struct StrikeRow {
     double limit = 0;
     int fromDay = 0;
@@ -90,14 +91,17 @@ struct ZoneShelf {
     std::vector<double> dayCost;         ///< units a day, by set-point + 1
     std::vector<std::vector<int>> lanes; ///< by set-point + 1
     std::vector<HeldZone> held;
-    int fromDay = 0; ///< no lane and nothing held before it
-    int toDay = 0;   ///< nor from this day on
+    std::vector<int> days; ///< on which some lane or something held may stand, in order
+};
 
-    void reach(int from, int to) {
-        if (from >= to) return;
-        fromDay = fromDay == toDay ? from : std::min(fromDay, from);
-        toDay = std::max(toDay, to);
-    }
+/// A day on which more cuttings could be struck than hands suffice for.
+struct LabourDay {
+    struct Strike {
+        std::size_t price = 0;
+        int cuttings = 0;
+    };
+    int cuttings = 0; ///< that can be struck; in a coarser measure, as those of the strikes, if they are many
+    std::vector<Strike> strikes;
 };
 
 struct Formulation {
@@ -107,11 +111,12 @@ struct Formulation {
 
     int days = 0;
     std::vector<Lane> lanes;
-    std::size_t prices = 0; ///< number of prices of all lanes
+    std::size_t prices = 0; ///< number of prices: of the lanes, then of the labour days
     std::vector<Link> links;
     std::vector<BatchChains> batches;
     int nodes = 0;
     std::vector<StrikeRow> strikeRows;
+    std::vector<LabourDay> labour;
     std::vector<StockGroup> stockGroups; ///< of few batches; larger ones have strike rows
     std::vector<ZoneShelf> shelves;
 };
