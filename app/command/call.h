@@ -14,12 +14,18 @@ enum ExitStatus : int { done = 0, answerIsNo = 1, badInput = 2, storageFailed = 
 /// What a call does once its line has been read; returns the exit status.
 using Work = std::function<int()>;
 
-/// Writes a refusal as one line to standard error; the exit status for it.
-int refuse(const Refusal& refusal);
+/// Writes a refusal as one line to standard error; `status` is returned.
+int refuse(const Refusal& refusal, ExitStatus status = badInput);
 
 // Each adds one call with its options to the program; when that call is chosen, `work` becomes its work.
 // A new call is one file here, one line below and one in program.cpp.
+void addBackup(CLI::App& program, Work& work);
+void addCheck(CLI::App& program, Work& work);
+void addExport(CLI::App& program, Work& work);
 void addFit(CLI::App& program, Work& work);
+void addImport(CLI::App& program, Work& work);
+void addNew(CLI::App& program, Work& work);
+void addPlan(CLI::App& program, Work& work);
 void addReckon(CLI::App& program, Work& work);
 void addRecipes(CLI::App& program, Work& work);
 

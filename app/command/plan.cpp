@@ -1,6 +1,6 @@
 #include "app/command/call.h"
+#include "app/command/open_book.h"
 #include "app/command/plan_words.h"
-#include "app/command/reading.h"
 #include "app/resource/built_in_recipes.h"
 #include "core/exchange/file/file.h"
 #include "core/planner/format/answer_format.h"
@@ -26,11 +26,6 @@ struct Options {
 
 /// Longest period that may be asked for, in days: a year.
 constexpr int mostDays = 366;
-
-int refuse(const Refusal& refusal, int status = badInput) {
-    std::cerr << "warmbench: " << refusal.text() << '\n';
-    return status;
-}
 
 Result<season::PlanRequest> readRequest(const Options& options, const Nursery& nursery) {
     season::PlanRequest request;

@@ -8,11 +8,11 @@
 
 namespace warmbench::app {
 
-int refuse(const Refusal& refusal) {
+int refuse(const Refusal& refusal, ExitStatus status) {
     std::string line = refusal.text();
     std::replace(line.begin(), line.end(), '\n', ' ');
     std::cerr << "warmbench: " << line << '\n';
-    return badInput;
+    return status;
 }
 
 int runProgram(int argc, char** argv) {
@@ -20,6 +20,12 @@ int runProgram(int argc, char** argv) {
     program.set_version_flag("--version", "warmbench 0.1.0");
     program.require_subcommand(0, 1);
     Work work;
+    addNew(program, work);
+    addPlan(program, work);
+    addCheck(program, work);
+    addBackup(program, work);
+    addExport(program, work);
+    addImport(program, work);
     addFit(program, work);
     addReckon(program, work);
     addRecipes(program, work);

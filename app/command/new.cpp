@@ -1,0 +1,39 @@
+#include "app/command/call.h"
+#include "app/command/open_book.h"
+
+#include <iostream>
+#include <memory>
+
+namespace warmbench::app {
+namespace {
+
+struct Options {
+    std::string book;
+    std::string from;
+};
+
+int makeBook(const Options& options) {
+    HouseBook book;
+    if (!options.from.empty()) {
+        auto read = readBookFile(options.from);
+        if (!read) return refuse(read.refusal());
+        book = std::move(*read);
+    }
+    if (auto refusal = BookFile::create(options.book, book)) return refuse(*refusal);
+    std::cout << options.book << ": a new house book with " << book.all<House>().size() << " houses, "
+              << book.all<Zone>().size() << " zones, " << book.all<Target>().size() << " targets, "
+              << book.all<Batch>().size() << " batches\n";
+    return done;
+}
+
+} // namespace
+
+void addNew(CLI::App& program, Work& work) {
+    CLI::App* call = program.add_subcommand("new", "Make a house book, empty or from a description");
+    const auto options = std::make_shared<Options>();
+    call->add_option("book", options->book, "Name of the new file")->required();
+    call->add_option("--from", options->from, "A house book as JSON, written by hand or by an export");
+    call->callback([&work, options] { work = [options] { return makeBook(*options); }; });
+}
+
+} // namespace warmbench::app

@@ -1,0 +1,105 @@
+#pragma once
+
+#include "core/book/command.h"
+#include "core/book/house_book.h"
+
+#include <QSqlDatabase>
+#include <QString>
+
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace warmbench::app {
+
+enum class OpenMode { Read, Write };
+
+/// One line of a book's journal.
+struct JournalEntry {
+    std::int64_t seq = 0;
+    std::string at; ///< UTC, ISO 8601
+    std::string who;
+    std::string words;
+    Change change;
+};
+
+/// A house book in a SQLite file. What it says is done is on the disk: every change, its rows and its journal
+/// entry, is one transaction (write-ahead log, synchronous FULL) that has been committed before `perform`
+/// returns.
+///
+/// Another process may change the same file: before each change its newer journal entries are taken over.
+/// Refusals that concern the file have its name as their place.
+class BookFile {
+public:
+    /// The version of the schema that this program writes.
+    static constexpr int schemaVersion = 2;
+
+    /// Makes a new file with this book in it; refused where there is one of that name already.
+    static Outcome create(const std::string& path, const HouseBook& book);
+    /// Opens a book. Refused, and the file not changed: none there, no house book, damaged, written by a
+    /// newer program; for writing also where the file or its folder can't be written. An older one that is
+    /// opened for writing is brought up to date, after a backup beside it (`BOOK.version-1.backup`).
+    static Result<std::unique_ptr<BookFile>> open(const std::string& path, OpenMode mode);
+
+    BookFile(const BookFile&) = delete;
+    BookFile& operator=(const BookFile&) = delete;
+    ~BookFile();
+
+    [[nodiscard]] const HouseBook& book() const { return m_book; }
+    [[nodiscard]] const std::string& path() const { return m_path; }
+
+    /// Does a command and keeps it, whole or not at all.
+    Outcome perform(const Command& command);
+    /// Fills an empty book with all of another, as one step; refused where it is not empty.
+    Outcome adopt(const HouseBook& other, const std::string& said);
+    Outcome undo();
+    Outcome redo();
+    /// What undo or redo would do, in words; empty where there is nothing.
+    [[nodiscard]] std::string undoWords() const {
+        return m_done.empty() ? std::string{} : m_done.back().words;
+    }
+    [[nodiscard]] std::string redoWords() const {
+        return m_undone.empty() ? std::string{} : m_undone.back().words;
+    }
+    /// Takes over what others have written since; says how many changes that were.
+    Result<int> catchUp();
+    /// Hears of every change of the book, after it is kept.
+    void onChange(std::function<void(const Change&)> listener) { m_listener = std::move(listener); }
+
+    /// The whole journal, the first entry first.
+    [[nodiscard]] Result<std::vector<JournalEntry>> journal() const;
+    /// All that is wrong with the file: the database's own checks, references, rules of the book, the
+    /// journal's chain and whether the journal leads to what the tables hold. Empty for a sound one.
+    [[nodiscard]] std::vector<Refusal> check() const;
+    /// Writes a consistent copy to a new file, opens it to see that it is sound, and only then gives it its
+    /// name. Refused where there is a file of that name.
+    Outcome backup(const std::string& path) const;
+
+private:
+    class Transaction;
+    struct Step {
+        std::string words;
+        Change change;
+    };
+
+    BookFile(std::string path, OpenMode mode);
+    Outcome connect();
+    Outcome migrate(int from);
+    Outcome load();
+    Outcome keep(const Change& change, const std::string& words);
+    Outcome keepNow(const Change& change, const std::string& words);
+    Outcome repeat(std::vector<Step>& from, std::vector<Step>& to, const std::string& verb);
+
+    std::string m_path;
+    OpenMode m_mode;
+    QString m_connection;
+    HouseBook m_book;
+    std::int64_t m_seq = 0; ///< of the last journal entry that the book in memory knows
+    std::string m_chain;    ///< its hash
+    std::vector<Step> m_done;
+    std::vector<Step> m_undone;
+    std::function<void(const Change&)> m_listener;
+};
+
+} // namespace warmbench::app

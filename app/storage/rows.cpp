@@ -1,0 +1,114 @@
+#include "app/storage/rows.h"
+
+#include "app/storage/columns.h"
+
+#include <QSqlError>
+#include <QSqlQuery>
+#include <QStringList>
+
+namespace warmbench::app {
+namespace {
+
+Outcome failure(const QSqlQuery& query) {
+    return Refusal{{}, "the database says: " + query.lastError().text().toStdString()};
+}
+
+template <class E>
+QStringList columnsOf() {
+    QStringList names;
+    E example{};
+    describe(example, [&](const char* name, const auto&) {
+        names << QStringLiteral("\"%1\"").arg(QLatin1String(name));
+    });
+    return names;
+}
+
+template <class E>
+QString tableOf() {
+    return QString::fromLatin1(kindName<E>.many);
+}
+
+/// A statement, prepared once for each run over rows of a kind.
+template <class E>
+Outcome put(const QSqlDatabase& database, const E& thing) {
+    static const QString statement = [] {
+        const QStringList names = columnsOf<E>();
+        QStringList marks;
+        QStringList updates;
+        for (const QString& name : names) {
+            marks << QStringLiteral("?");
+            updates << QStringLiteral("%1 = excluded.%1").arg(name);
+        }
+        return QStringLiteral("INSERT INTO %1 (%2) VALUES (%3) ON CONFLICT (id) DO UPDATE SET %4")
+            .arg(tableOf<E>(), names.join(QStringLiteral(", ")), marks.join(QStringLiteral(", ")),
+                 updates.join(QStringLiteral(", ")));
+    }();
+    QSqlQuery query(database);
+    if (!query.prepare(statement)) return failure(query);
+    describe(thing, [&](const char*, const auto& field) { query.addBindValue(toColumn(field)); });
+    return query.exec() ? std::nullopt : failure(query);
+}
+
+template <class E>
+Outcome remove(const QSqlDatabase& database, IdOf<E> id) {
+    QSqlQuery query(database);
+    if (!query.prepare(QStringLiteral("DELETE FROM %1 WHERE id = ?").arg(tableOf<E>())))
+        return failure(query);
+    query.addBindValue(toColumn(id));
+    return query.exec() ? std::nullopt : failure(query);
+}
+
+template <class E>
+Outcome readKind(const QSqlDatabase& database, std::map<IdOf<E>, E>& things) {
+    QSqlQuery query(database);
+    query.setForwardOnly(true);
+    if (!query.exec(
+            QStringLiteral("SELECT %1 FROM %2").arg(columnsOf<E>().join(QStringLiteral(", ")), tableOf<E>())))
+        return failure(query);
+    while (query.next()) {
+        E thing{};
+        int column = 0;
+        std::string wrong;
+        describe(thing, [&](const char* name, auto& field) {
+            if (!fromColumn(query.value(column++), field) && wrong.empty()) wrong = name;
+        });
+        if (!wrong.empty())
+            return Refusal{{},
+                           std::string(kindName<E>.one) + " number " +
+                               query.value(0).toString().toStdString() + ": found " +
+                               "nothing that can be its " + wrong};
+        things.emplace(thing.id, std::move(thing));
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Outcome run(const QSqlDatabase& database, const QString& statement) {
+    QSqlQuery query(database);
+    return query.exec(statement) ? std::nullopt : failure(query);
+}
+
+Outcome writeRows(const QSqlDatabase& database, const Change& change) {
+    for (const AnyEdit& edit : change.edits) {
+        Outcome refusal = std::visit(
+            [&]<class E>(const Edit<E>& one) {
+                return one.after ? put(database, *one.after) : remove<E>(database, one.id());
+            },
+            edit);
+        if (refusal) return refusal;
+    }
+    return std::nullopt;
+}
+
+Result<Things> readRows(const QSqlDatabase& database) {
+    Things things;
+    Outcome refusal;
+    forEachKind([&]<class E>() {
+        if (!refusal) refusal = readKind<E>(database, std::get<std::map<IdOf<E>, E>>(things));
+    });
+    if (refusal) return *refusal;
+    return things;
+}
+
+} // namespace warmbench::app

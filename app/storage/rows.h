@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/book/change.h"
+#include "core/book/house_book.h"
+#include "core/quantity/result.h"
+
+#include <QSqlDatabase>
+
+namespace warmbench::app {
+
+/// The database behind a connection's name.
+[[nodiscard]] inline QSqlDatabase databaseOf(const QString& connection) {
+    return QSqlDatabase::database(connection, false);
+}
+
+/// Runs one statement that takes no values.
+[[nodiscard]] Outcome run(const QSqlDatabase& database, const QString& statement);
+
+/// Brings the tables from before a change to after it. Inside the caller's transaction.
+[[nodiscard]] Outcome writeRows(const QSqlDatabase& database, const Change& change);
+
+/// Everything that the tables hold; refused where a row holds what no thing can.
+[[nodiscard]] Result<Things> readRows(const QSqlDatabase& database);
+
+} // namespace warmbench::app

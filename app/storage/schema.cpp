@@ -1,0 +1,56 @@
+#include "app/storage/schema.h"
+
+#include "app/resource/resource.h"
+#include "app/storage/journal_chain.h"
+#include "app/storage/rows.h"
+
+#include <array>
+
+namespace warmbench::app {
+namespace {
+
+struct Step {
+    const char* file;
+    Outcome (*fill)(const QSqlDatabase&); ///< what SQL alone can't do; null where it can
+};
+
+constexpr std::array<Step, 2> steps{
+    {{"schema/sqlite/0001_book.sql", nullptr}, {"schema/sqlite/0002_journal_chain.sql", chainJournal}}};
+
+/// Runs the statements of a script, which end with a semicolon at the end of a line.
+Outcome runScript(const QSqlDatabase& database, const QString& script) {
+    QString statement;
+    for (const QString& line : script.split(QLatin1Char('\n'))) {
+        if (line.startsWith(QStringLiteral("--"))) continue;
+        statement += line + QLatin1Char('\n');
+        if (!line.endsWith(QLatin1Char(';'))) continue;
+        if (auto refusal = run(database, statement)) return refusal;
+        statement.clear();
+    }
+    return std::nullopt;
+}
+
+Outcome applyStep(const QSqlDatabase& database, int version) {
+    const Step& step = steps[static_cast<std::size_t>(version) - 1];
+    if (auto refusal = runScript(database, QString::fromStdString(resourceText(step.file)))) return refusal;
+    if (step.fill)
+        if (auto refusal = step.fill(database)) return refusal;
+    return run(database, QStringLiteral("PRAGMA user_version = %1").arg(version));
+}
+
+} // namespace
+
+Outcome applySteps(const QSqlDatabase& database, int from, int to) {
+    for (int version = from + 1; version <= to; ++version) {
+        if (auto refusal = run(database, QStringLiteral("BEGIN IMMEDIATE"))) return refusal;
+        Outcome refusal = applyStep(database, version);
+        if (!refusal) refusal = run(database, QStringLiteral("COMMIT"));
+        if (refusal) {
+            [[maybe_unused]] const Outcome back = run(database, QStringLiteral("ROLLBACK"));
+            return refusal;
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace warmbench::app
