@@ -54,7 +54,7 @@ std::vector<Refusal> BookFile::check() const {
     const QSqlDatabase database = databaseOf(m_connection);
     askDatabase(database, "PRAGMA integrity_check", "file", wrong);
     askDatabase(database, "PRAGMA foreign_key_check", "reference", wrong);
-    for (const Refusal& broken : audit(m_book)) wrong.push_back(broken);
+    for (const BrokenRule& broken : audit(m_book)) wrong.push_back(broken.refusal);
     QSqlQuery query(database);
     query.setForwardOnly(true);
     std::string chain;

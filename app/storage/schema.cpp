@@ -4,6 +4,8 @@
 #include "app/storage/journal_chain.h"
 #include "app/storage/rows.h"
 
+#include <QStringList>
+
 #include <array>
 
 namespace warmbench::app {

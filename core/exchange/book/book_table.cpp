@@ -32,13 +32,14 @@ std::string plain(Amount<Tag, PerUnit> amount) {
     return decimal(amount); // a negative number is no formula
 }
 template <class T>
-std::string plain(const std::optional<T>& maybe) {
-    return maybe ? plain(*maybe) : std::string{};
-}
-template <class T>
+    requires(!std::is_enum_v<T>)
 std::string plain(const T& other) {
     const std::string text = FieldWriter::oneLine().text(other);
     return std::is_same_v<T, int> ? text : cell(text);
+}
+template <class T>
+std::string plain(const std::optional<T>& maybe) {
+    return maybe ? plain(*maybe) : std::string{};
 }
 
 } // namespace
