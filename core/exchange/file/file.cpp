@@ -98,6 +98,9 @@ Result<std::string> readFile(const fs::path& path, std::size_t most) {
     const Descriptor file{::open(path.c_str(), O_RDONLY | O_CLOEXEC)};
     if (!file.isOpen()) return systemRefusal(path, "cannot be opened");
     std::string content;
+    struct stat status {};
+    if (::fstat(file.number(), &status) == 0)
+        content.reserve(std::min(most, static_cast<std::size_t>(status.st_size)));
     std::array<char, 1 << 16> block;
     while (content.size() < most) {
         const ssize_t count =

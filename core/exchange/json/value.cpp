@@ -2,6 +2,8 @@
 
 #include "core/exchange/json/syntax.h"
 
+#include <algorithm>
+
 namespace warmbench::json {
 namespace {
 
@@ -43,6 +45,14 @@ std::size_t containerLength(std::string_view text) {
     return at;
 }
 
+/// Length of the number, true, false or null at the front of `text`.
+std::size_t wordLength(std::string_view text) {
+    const auto ends = [](char c) {
+        return c == ',' || c == ']' || c == '}' || space.find(c) != std::string_view::npos;
+    };
+    return static_cast<std::size_t>(std::find_if(text.begin(), text.end(), ends) - text.begin());
+}
+
 std::size_t valueLength(std::string_view text) {
     switch (text.front()) {
     case '"':
@@ -51,7 +61,7 @@ std::size_t valueLength(std::string_view text) {
     case '{':
         return containerLength(text);
     default:
-        return std::min(text.find_first_of(",]} \t\r\n"), text.size());
+        return wordLength(text);
     }
 }
 

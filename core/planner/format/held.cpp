@@ -62,12 +62,19 @@ void readHeld(Reading& reading, json::Value value, const json::Pointer& at) {
             if (clash) in.refuse(place, clashText(reading, *clash, held));
             held.slots.push_back(slot);
         }
-        if (!suitsSomehow(held, zone))
-            in.refuse(here,
-                      "no state of zone " + json::quoted(zone.id) +
-                          " suits it, expected one that keeps it between low_c and high_c for at most " +
-                          std::to_string(longestStay) + " days");
         reading.problem.held.push_back(std::move(held));
+    }
+}
+
+void checkHeldSuits(Reading& reading, const json::Pointer& held) {
+    if (reading.in.failed()) return;
+    for (std::size_t i = 0; i < reading.problem.held.size(); ++i) {
+        const Zone& zone = reading.zone(reading.problem.held[i].zone);
+        if (!suitsSomehow(reading.problem.held[i], zone))
+            reading.in.refuse(held / i, "no state of zone " + json::quoted(zone.id) +
+                                            " suits it, expected one that keeps it between low_c and high_c "
+                                            "for at most " +
+                                            std::to_string(longestStay) + " days");
     }
 }
 

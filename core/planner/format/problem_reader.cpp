@@ -63,13 +63,17 @@ void readRoot(Reading& reading, Value value) {
     if (const auto held = fields.find("held")) readHeld(reading, *held, root / "held");
     readBatches(reading, fields["batches"], root / "batches");
     checkPinsTogether(reading, root / "batches");
+    checkHeldSuits(reading, root / "held");
+}
+
+Refusal tooLarge(std::string place) {
+    return {std::move(place), "found more than 256 MiB, expected a problem of at most that"};
 }
 
 } // namespace
 
 Result<Problem> readProblem(std::string_view text) {
-    if (text.size() > largestFile)
-        return Refusal{"", "found more than 256 MiB, expected a problem of at most that"};
+    if (text.size() > largestFile) return tooLarge("");
     const auto document = json::parse(text);
     if (!document) return document.refusal();
     Reading reading;
@@ -79,6 +83,9 @@ Result<Problem> readProblem(std::string_view text) {
 }
 
 Result<Problem> readProblemFile(const std::filesystem::path& path) {
+    std::error_code unknownSize;
+    const std::uintmax_t size = std::filesystem::file_size(path, unknownSize);
+    if (!unknownSize && size > largestFile) return tooLarge(path.string() + ": ");
     const auto text = exchange::readFile(path, largestFile + 1);
     if (!text) return text.refusal();
     auto problem = readProblem(*text);

@@ -70,5 +70,7 @@ Pin readPin(Reading& reading, json::Value value, const json::Pointer& at, const 
             std::int64_t containers);
 /// Refuses pins that take the same slots on the same day, or together more than a day's labour.
 void checkPinsTogether(Reading& reading, const json::Pointer& batches);
+/// Refuses something held that no set-point of its zone suits, nor off.
+void checkHeldSuits(Reading& reading, const json::Pointer& held);
 
 } // namespace warmbench::planner
