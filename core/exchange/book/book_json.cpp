@@ -28,7 +28,7 @@ void readHead(json::Reader& reader, json::Value root) {
         if (key == "format") named = isText && member->string() == formatName;
         if (key == "format" && !named)
             reader.refuse(json::Pointer{} / std::string_view("format"),
-                          "found " + json::shown(*member) + ", expected " + json::quoted(formatName));
+                          "found " + json::shown(*member) + ", expected " + json::inQuotes(formatName));
         if (key == "version") {
             const json::Pointer at = json::Pointer{} / std::string_view("version");
             const std::int64_t version = reader.integer(*member, at, {1, largestNumber});
@@ -94,7 +94,7 @@ template <class E>
 std::string editText(const Edit<E>& edit) {
     const FieldWriter writer = FieldWriter::oneLine();
     return writer.joined('{',
-                         {FieldWriter::member("kind", json::quoted(kindName<E>.many)),
+                         {FieldWriter::member("kind", json::inQuotes(kindName<E>.many)),
                           FieldWriter::member("before", writer.text(edit.before)),
                           FieldWriter::member("after", writer.text(edit.after))},
                          '}', 0);
@@ -117,7 +117,7 @@ AnyEdit readEdit(json::Reader& reader, json::Value value, const json::Pointer& a
     });
     if (!known)
         reader.refuse(at / std::string_view("kind"),
-                      "found " + json::quoted(kind) + ", expected a kind of thing");
+                      "found " + json::inQuotes(kind) + ", expected a kind of thing");
     return any;
 }
 
@@ -125,7 +125,7 @@ AnyEdit readEdit(json::Reader& reader, json::Value value, const json::Pointer& a
 
 std::string writeBook(const HouseBook& book) {
     const FieldWriter writer(lineWidth);
-    std::string text = "{\n  " + FieldWriter::member("format", json::quoted(formatName)) + ",\n  " +
+    std::string text = "{\n  " + FieldWriter::member("format", json::inQuotes(formatName)) + ",\n  " +
                        FieldWriter::member("version", std::to_string(bookFormatVersion));
     forEachKind([&]<class E>() {
         text += ",\n  ";

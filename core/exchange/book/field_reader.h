@@ -69,7 +69,7 @@ public:
                 word = static_cast<Word>(i);
                 return;
             }
-            known += (i == 0 ? "" : ", ") + json::quoted(words[i]);
+            known += (i == 0 ? "" : ", ") + json::inQuotes(words[i]);
         }
         refuse(value, at, "one of " + known);
     }

@@ -33,14 +33,14 @@ public:
         return decimal(amount);
     }
     [[nodiscard]] std::string text(const std::string& words, std::size_t = 0) const {
-        return json::quoted(words);
+        return json::inQuotes(words);
     }
-    [[nodiscard]] std::string text(Day day, std::size_t = 0) const { return json::quoted(day.iso()); }
-    [[nodiscard]] std::string text(MonthDay day, std::size_t = 0) const { return json::quoted(day.iso()); }
+    [[nodiscard]] std::string text(Day day, std::size_t = 0) const { return json::inQuotes(day.iso()); }
+    [[nodiscard]] std::string text(MonthDay day, std::size_t = 0) const { return json::inQuotes(day.iso()); }
     template <class Word>
     requires std::is_enum_v<Word>
     [[nodiscard]] std::string text(Word word, std::size_t = 0) const {
-        return json::quoted(EnumWords<Word>::words[static_cast<std::size_t>(word)]);
+        return json::inQuotes(EnumWords<Word>::words[static_cast<std::size_t>(word)]);
     }
     template <class T>
     [[nodiscard]] std::string text(const std::optional<T>& value, std::size_t indent = 0) const {
@@ -65,7 +65,7 @@ public:
 
     /// `"name": value`.
     [[nodiscard]] static std::string member(std::string_view name, const std::string& value) {
-        return json::quoted(name) + ": " + value;
+        return json::inQuotes(name) + ": " + value;
     }
     /// Texts of items or members, written `indentStep` further in, between their brackets.
     [[nodiscard]] std::string joined(char open, const std::vector<std::string>& parts, char close,

@@ -25,7 +25,8 @@ std::int64_t readExponent(std::string_view text) {
 
 } // namespace
 
-Decimal Decimal::read(std::string_view source) {
+std::optional<Decimal> Decimal::read(std::string_view source) {
+    if (!isDigit(source.back())) return std::nullopt;
     Decimal number;
     number.m_negative = source.front() == '-';
     bool afterPoint = false;
@@ -73,6 +74,18 @@ std::variant<std::int64_t, Decimal::Fault> Decimal::parts(int places) const {
     for (const char digit : m_digits) value = value * 10 + (digit - '0');
     for (std::int64_t i = 0; i < m_exponent + places; ++i) value *= 10;
     return m_negative ? -value : value;
+}
+
+std::variant<std::int64_t, Decimal::Fault> Decimal::partsRoundedDown(int places) const {
+    if (m_exponent + places >= 0) return parts(places);
+    Decimal cut = *this;
+    const auto surplus = static_cast<std::uint64_t>(-(m_exponent + places));
+    cut.m_digits.resize(m_digits.size() - std::min<std::uint64_t>(surplus, m_digits.size()));
+    cut.m_exponent = -places;
+    cut.dropZeros();
+    auto found = cut.parts(places);
+    if (auto* count = std::get_if<std::int64_t>(&found); count && m_negative) --*count;
+    return found;
 }
 
 } // namespace warmbench::json

@@ -2,6 +2,7 @@
 
 #include <compare>
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -14,7 +15,8 @@ class Decimal {
 public:
     Decimal() = default; ///< zero
     /// Reads a JSON number; its syntax must have been checked. An exponent beyond 10^15 counts as that.
-    static Decimal read(std::string_view source);
+    /// Nothing for the words NaN, Infinity and -Infinity.
+    static std::optional<Decimal> read(std::string_view source);
 
     friend std::strong_ordering operator<=>(const Decimal& a, const Decimal& b);
     friend bool operator==(const Decimal& a, const Decimal& b) = default;
@@ -24,6 +26,9 @@ public:
     /// The number as a count of 10^-places. Refused: above 10^300 (`NotFinite`, as a double would nearly be),
     /// more decimals than `places` (`TooManyDecimals`), 10^12 or more in magnitude (`TooLarge`).
     [[nodiscard]] std::variant<std::int64_t, Fault> parts(int places) const;
+    /// The greatest count of 10^-places that is not above the number; refused as `parts` does, but for
+    /// decimals.
+    [[nodiscard]] std::variant<std::int64_t, Fault> partsRoundedDown(int places) const;
 
 private:
     /// Power of ten of the first digit, plus one: 0 for 0.5, 1 for 5. Meaningless for zero.

@@ -109,16 +109,19 @@ Children Reader::list(Value value, const Pointer& at, std::size_t least, std::si
     return Children{value};
 }
 
-std::int64_t Reader::number(Value value, const Pointer& at, int places, Bounds bounds) {
+std::int64_t Reader::count(Value value, const Pointer& at, int places, Parts (Decimal::*parts)(int) const) {
     if (!expect(Kind::Number, value, at, "a number")) return 0;
-    const std::string_view source = value.source();
-    const bool isWord = source.back() == 'N' || source.back() == 'y'; // NaN, Infinity, -Infinity
-    const auto parts = isWord ? Decimal::Fault::NotFinite : Decimal::read(source).parts(places);
-    if (const auto* fault = std::get_if<Decimal::Fault>(&parts)) {
+    const auto decimal = Decimal::read(value.source());
+    const Parts found = decimal ? ((*decimal).*parts)(places) : Decimal::Fault::NotFinite;
+    if (const auto* fault = std::get_if<Decimal::Fault>(&found)) {
         refuse(at, "found " + shown(value) + ", expected " + faultText(*fault, places));
         return 0;
     }
-    const std::int64_t found = std::get<std::int64_t>(parts);
+    return std::get<std::int64_t>(found);
+}
+
+std::int64_t Reader::number(Value value, const Pointer& at, int places, Bounds bounds) {
+    const std::int64_t found = count(value, at, places, &Decimal::parts);
     if (found < bounds.least)
         refuse(at, "found " + shown(value) + ", expected at least " + decimalText(bounds.least, places));
     if (found > bounds.most)
@@ -128,6 +131,10 @@ std::int64_t Reader::number(Value value, const Pointer& at, int places, Bounds b
 
 std::string Reader::string(Value value, const Pointer& at) {
     return expect(Kind::String, value, at, "a text") ? value.string() : std::string{};
+}
+
+std::int64_t Reader::numberRoundedDown(Value value, const Pointer& at, int places) {
+    return count(value, at, places, &Decimal::partsRoundedDown);
 }
 
 std::string Reader::name(Value value, const Pointer& at) {

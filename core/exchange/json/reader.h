@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/exchange/json/number.h"
 #include "core/exchange/json/pointer.h"
 #include "core/exchange/json/value.h"
 
@@ -57,6 +58,8 @@ public:
                   std::size_t most = std::numeric_limits<std::size_t>::max());
     /// A number with at most `places` decimals, below 10^12 in magnitude, as a count of 10^-places.
     std::int64_t number(Value value, const Pointer& at, int places, Bounds bounds = {});
+    /// A number below 10^12 in magnitude with any decimals, as the greatest count of 10^-places not above it.
+    std::int64_t numberRoundedDown(Value value, const Pointer& at, int places);
     std::int64_t integer(Value value, const Pointer& at, Bounds bounds = {}) {
         return number(value, at, 0, bounds);
     }
@@ -67,6 +70,8 @@ public:
     bool boolean(Value value, const Pointer& at);
 
 private:
+    using Parts = std::variant<std::int64_t, Decimal::Fault>;
+    std::int64_t count(Value value, const Pointer& at, int places, Parts (Decimal::*parts)(int) const);
     bool expect(Kind kind, Value value, const Pointer& at, const char* expected);
 
     Outcome m_refusal;

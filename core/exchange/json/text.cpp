@@ -21,7 +21,7 @@ void appendEscape(std::string& out, unsigned unit) {
 
 } // namespace
 
-std::string quoted(std::string_view text) {
+std::string inQuotes(std::string_view text) {
     std::string out = "\"";
     for (std::size_t i = 0; i < text.size(); ++i) {
         const char c = text[i];

@@ -8,7 +8,7 @@
 namespace warmbench::json {
 
 /// A string in quotes with what must be escaped. Takes what Value::string gives, lone surrogates too.
-[[nodiscard]] std::string quoted(std::string_view text);
+[[nodiscard]] std::string inQuotes(std::string_view text);
 
 /// A value as a refusal shows it: on one line, cut after 40 bytes.
 [[nodiscard]] std::string shown(Value value);

@@ -28,7 +28,7 @@ std::string clashText(const Reading& reading, const SlotOwners::Clash& clash, co
     if (!clash.owner) return "covers the blocked slot" + place;
     const auto owner = static_cast<std::size_t>(*clash.owner);
     const std::string& id = owner < reading.problem.held.size() ? reading.problem.held[owner].id : held.id;
-    return "overlaps " + json::quoted(id) + " at" + place + ", expected a free slot";
+    return "overlaps " + json::inQuotes(id) + " at" + place + ", expected a free slot";
 }
 
 } // namespace
@@ -71,7 +71,7 @@ void checkHeldSuits(Reading& reading, const json::Pointer& held) {
     for (std::size_t i = 0; i < reading.problem.held.size(); ++i) {
         const Zone& zone = reading.zone(reading.problem.held[i].zone);
         if (!suitsSomehow(reading.problem.held[i], zone))
-            reading.in.refuse(held / i, "no state of zone " + json::quoted(zone.id) +
+            reading.in.refuse(held / i, "no state of zone " + json::inQuotes(zone.id) +
                                             " suits it, expected one that keeps it between low_c and high_c "
                                             "for at most " +
                                             std::to_string(longestStay) + " days");

@@ -12,6 +12,20 @@ using json::Fields;
 using json::Pointer;
 using json::Value;
 
+Refusal tooLarge(std::string place) {
+    return {std::move(place), "found more than 256 MiB, expected a problem of at most that"};
+}
+
+void expectText(json::Reader& in, Value value, const Pointer& at, const std::string& expected) {
+    if (value.kind() != json::Kind::String || value.string() != expected)
+        in.refuse(at, "found " + json::shown(value) + ", expected " + expected);
+}
+
+void expectVersion(json::Reader& in, Value value, const Pointer& at) {
+    const std::int64_t version = in.integer(value, at);
+    if (version != 1) in.refuse(at, "found version " + json::shown(value) + ", expected 1");
+}
+
 std::int64_t readTemperature(json::Reader& in, Value value, const Pointer& at) {
     return in.number(value, at, 1);
 }
@@ -68,14 +82,14 @@ TemperatureRange readRange(json::Reader& in, const Fields& fields, const Pointer
 void addName(json::Reader& in, const Pointer& at, Names& names, const std::string& id, std::size_t index) {
     if (in.failed()) return;
     if (!names.try_emplace(id, static_cast<int>(index)).second)
-        in.refuse(at, json::quoted(id) + " stands twice, expected an id of its own");
+        in.refuse(at, json::inQuotes(id) + " stands twice, expected an id of its own");
 }
 
 int readReference(json::Reader& in, Value value, const Pointer& at, const Names& names, const char* kind) {
     const std::string id = in.name(value, at);
     const auto known = names.find(id);
     if (known != names.end()) return known->second;
-    in.refuse(at, std::string("unknown ") + kind + " " + json::quoted(id));
+    in.refuse(at, std::string("unknown ") + kind + " " + json::inQuotes(id));
     return 0;
 }
 
@@ -90,7 +104,7 @@ WideRect readRect(json::Reader& in, Value value, const Pointer& at) {
 
 SlotRect onGrid(json::Reader& in, const Pointer& at, const WideRect& rect, const Zone& zone) {
     if (rect.row + rect.height > zone.rows || rect.col + rect.width > zone.cols) {
-        in.refuse(at, "leaves the grid of " + json::quoted(zone.id) + ", expected within " +
+        in.refuse(at, "leaves the grid of " + json::inQuotes(zone.id) + ", expected within " +
                           std::to_string(zone.rows) + " x " + std::to_string(zone.cols) + " slots");
         return {};
     }

@@ -40,7 +40,7 @@ int readPinnedZone(Reading& reading, Value value, const Pointer& at, const Batch
     const Zone& zone = reading.zone(index);
     if (!batch.stays.front().accepts(zone.cover))
         in.refuse(at, std::string("cover ") + coverNames[static_cast<std::size_t>(zone.cover)] + " of " +
-                          json::quoted(zone.id) + " is not in covers of the first stay");
+                          json::inQuotes(zone.id) + " is not in covers of the first stay");
     return index;
 }
 
@@ -142,7 +142,7 @@ void checkPinsTogether(Reading& reading, const Pointer& batches) {
     const Problem& problem = reading.problem;
     if (const auto clash = firstPinClash(reading))
         in.refuse(batches / clash->batch / "pin",
-                  "same slots and day as the pin of " + json::quoted(problem.batches[clash->other].id));
+                  "same slots and day as the pin of " + json::inQuotes(problem.batches[clash->other].id));
     std::unordered_map<int, std::int64_t> struck;
     for (std::size_t i = 0; i < problem.batches.size(); ++i) {
         const auto& pin = problem.batches[i].pin;

@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <filesystem>
+#include <string>
 #include <string_view>
 
 /// Planning problems and answers as JSON, version 1.
@@ -25,5 +26,8 @@ inline constexpr int farthestDay = 1'000'000'000;
 
 /// The same from a file; places begin with the file's name: `problem.json: /batches/3/stays/0/low_c`.
 [[nodiscard]] Result<Problem> readProblemFile(const std::filesystem::path& path);
+
+/// The problem as the format writes it; what is read from that is the same problem.
+[[nodiscard]] std::string problemText(const Problem& problem);
 
 } // namespace warmbench::planner

@@ -11,16 +11,6 @@ namespace {
 using json::Pointer;
 using json::Value;
 
-void expectText(json::Reader& in, Value value, const Pointer& at, const std::string& expected) {
-    if (value.kind() != json::Kind::String || value.string() != expected)
-        in.refuse(at, "found " + json::shown(value) + ", expected " + expected);
-}
-
-void expectVersion(json::Reader& in, Value value, const Pointer& at) {
-    const std::int64_t version = in.integer(value, at);
-    if (version != 1) in.refuse(at, "found version " + json::shown(value) + ", expected 1");
-}
-
 std::string readDate(json::Reader& in, Value value, const Pointer& at) {
     std::string date = in.name(value, at);
     if (!Day::fromIso(date))
@@ -64,10 +54,6 @@ void readRoot(Reading& reading, Value value) {
     readBatches(reading, fields["batches"], root / "batches");
     checkPinsTogether(reading, root / "batches");
     checkHeldSuits(reading, root / "held");
-}
-
-Refusal tooLarge(std::string place) {
-    return {std::move(place), "found more than 256 MiB, expected a problem of at most that"};
 }
 
 } // namespace

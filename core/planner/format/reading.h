@@ -26,6 +26,12 @@ struct Reading {
     [[nodiscard]] const Zone& zone(int index) const { return problem.zones[static_cast<std::size_t>(index)]; }
 };
 
+/// A file above largestFile; `place` begins the place of the refusal.
+Refusal tooLarge(std::string place);
+/// Refuses anything but the string `expected`, or but the version 1.
+void expectText(json::Reader& in, json::Value value, const json::Pointer& at, const std::string& expected);
+void expectVersion(json::Reader& in, json::Value value, const json::Pointer& at);
+
 // Single values. Temperatures and degree-days are tenths, money is hundredths.
 std::int64_t readTemperature(json::Reader& in, json::Value value, const json::Pointer& at);
 std::int64_t readMoney(json::Reader& in, json::Value value, const json::Pointer& at);

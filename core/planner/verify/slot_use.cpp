@@ -1,0 +1,45 @@
+#include "core/planner/verify/slot_use.h"
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+namespace warmbench::planner::verify {
+
+void SlotUse::add(int zone, const std::vector<Rect>& rects, std::int64_t from, std::int64_t to,
+                  const std::string& who) {
+    to = std::min<std::int64_t>(to, m_problem.days);
+    if (from >= to) return;
+    const auto name = static_cast<std::uint32_t>(m_names.size());
+    m_names.push_back(who);
+    const Zone& place = m_problem.zones[static_cast<std::size_t>(zone)];
+    for (const Rect& rect : rects)
+        if (isWithin(rect, place))
+            forEachSlot(rect, place, [&](std::int64_t slot) {
+                m_uses.push_back({zone, slot, from, to, name});
+            });
+}
+
+std::vector<std::string> SlotUse::clashes() {
+    std::sort(m_uses.begin(), m_uses.end(), [&](const Use& a, const Use& b) {
+        return std::tie(a.zone, a.slot, a.from, a.to, m_names[a.who]) <
+               std::tie(b.zone, b.slot, b.from, b.to, m_names[b.who]);
+    });
+    std::vector<std::string> sentences;
+    std::set<std::pair<std::uint32_t, std::uint32_t>> told;
+    const Use* before = nullptr; // the use of the slot that lasts longest so far
+    for (const Use& use : m_uses) {
+        const bool sameSlot = before && before->zone == use.zone && before->slot == use.slot;
+        if (sameSlot && use.from < before->to && told.insert({before->who, use.who}).second) {
+            const Zone& zone = m_problem.zones[static_cast<std::size_t>(use.zone)];
+            sentences.push_back(m_names[before->who] + " and " + m_names[use.who] + " both cover slot [" +
+                                std::to_string(use.slot / zone.cols) + ", " +
+                                std::to_string(use.slot % zone.cols) + "] of " + zone.id + " on day " +
+                                std::to_string(use.from));
+        }
+        if (!sameSlot || use.to > before->to) before = &use;
+    }
+    return sentences;
+}
+
+} // namespace warmbench::planner::verify
