@@ -55,7 +55,7 @@ Verdict AnswerCheck::run(Value document) {
 }
 
 void AnswerCheck::violated(std::string sentence) {
-    if (m_verdict.violations.size() < mostViolations) m_verdict.violations.push_back(std::move(sentence));
+    if (!isFull()) m_verdict.violations.push_back(std::move(sentence));
 }
 
 bool AnswerCheck::reported(const json::Reader& in) {
@@ -68,7 +68,7 @@ template <class Check>
 void AnswerCheck::checkEach(Value list, const Pointer& at, Check check) {
     json::Children items{list};
     while (const auto item = items.next()) {
-        if (m_verdict.violations.size() >= mostViolations) return;
+        if (isFull()) return;
         check(*item, at / items.index());
     }
 }
@@ -154,8 +154,9 @@ void AnswerCheck::checkHeld(const Held& held) {
                  decimalText(held.low, 1) + " to " + decimalText(held.high, 1));
         break;
     }
-    std::vector<Rect> slots;
-    for (const SlotRect& slot : held.slots) slots.push_back({slot.row, slot.col, slot.height, slot.width});
+    std::vector<std::int64_t> slots;
+    for (const SlotRect& rect : held.slots)
+        forEachSlot(asRect(rect), zone, [&](std::int64_t slot) { slots.push_back(slot); });
     m_use.add(held.zone, slots, 0, *days, who);
 }
 

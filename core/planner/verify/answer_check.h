@@ -24,22 +24,22 @@ private:
     using Value = json::Value;
     using Pointer = json::Pointer;
 
-    /// What is known of a placed batch from one stay to the next.
-    struct Course {
-        const Batch& batch;
-        std::int64_t day;        ///< on which the next stay should begin
-        int zone = -1;           ///< of the stay before; -1 before the first
-        std::vector<Rect> slots; ///< of the stay before, sorted
-    };
-
     /// One stay as the answer gives it.
     struct Claim {
         int zone = 0;
         std::int64_t from = 0;
         std::int64_t to = 0;
-        std::vector<Rect> slots; ///< in the order of the answer
+        std::vector<Rect> slots; ///< sorted
     };
 
+    /// A placed batch from one stay to the next.
+    struct Course {
+        const Batch& batch;
+        std::int64_t day;            ///< on which the next stay should begin
+        std::optional<Claim> before; ///< the stay before
+    };
+
+    [[nodiscard]] bool isFull() const { return m_verdict.violations.size() >= mostViolations; }
     void violated(std::string sentence);
     /// Whether a reader failed; its refusal is then a violation.
     bool reported(const json::Reader& in);
@@ -65,13 +65,13 @@ private:
 
     void checkPlaced(Value value, const Pointer& at);
     void checkStrikeDay(const Batch& batch, std::int64_t day);
-    std::optional<Claim> readStay(Value value, const Pointer& at, const Course& course,
-                                  const std::string& who);
-    void checkStay(const StayRule& rule, const Claim& claim, Course& course, const std::string& who);
-    void checkWarmth(const StayRule& rule, const Claim& claim, MatState state, const std::string& who);
-    std::int64_t checkSlots(const Claim& claim, const Batch& batch, const std::string& who);
-    void checkPinnedPlace(int zone, const std::vector<Rect>& slots, const Batch& batch,
-                          const std::string& who);
+    /// Checks one stay and takes the course on; false where it cannot be read as one.
+    bool checkStay(Value value, const Pointer& at, const StayRule& rule, Course& course,
+                   const std::string& who);
+    void checkWarmth(const StayRule& rule, const Claim& claim, const std::string& who);
+    /// Checks a stay's slots by themselves; what they cover.
+    Covered checkSlots(const Claim& claim, const Batch& batch, const std::string& who);
+    void checkPinnedPlace(const Claim& claim, const Batch& batch, const std::string& who);
     /// The state of a zone's mat over a stay; a change during it is a violation.
     MatState constantState(int zone, std::int64_t from, std::int64_t to, const std::string& who);
 

@@ -4,6 +4,7 @@
 #include "core/quantity/decimal.h"
 
 #include <algorithm>
+#include <ranges>
 
 namespace warmbench::planner::verify {
 namespace {
@@ -56,12 +57,10 @@ void AnswerCheck::checkPlaced(Value value, const Pointer& at) {
     const Pointer stays = at / "stays";
     json::Children claims = in.list(fields["stays"], stays, batch->stays.size(), batch->stays.size());
     if (reported(in)) return;
-    Course course{*batch, strikeDay, -1, {}};
-    while (const auto claimed = claims.next()) {
+    Course course{*batch, strikeDay, std::nullopt};
+    while (const auto stay = claims.next()) {
         const std::string who = batch->id + " stay " + std::to_string(claims.index());
-        const auto claim = readStay(*claimed, stays / claims.index(), course, who);
-        if (!claim) return;
-        checkStay(batch->stays[claims.index()], *claim, course, who);
+        if (!checkStay(*stay, stays / claims.index(), batch->stays[claims.index()], course, who)) return;
     }
     if (batch->due && course.day > *batch->due)
         m_verdict.cost.late += WideCost{10} * batch->latePerDay * (course.day - *batch->due);
@@ -76,58 +75,50 @@ void AnswerCheck::checkStrikeDay(const Batch& batch, std::int64_t day) {
         violated(struck + ", pinned to " + std::to_string(*batch.pin->strikeDay));
 }
 
-/// Reads one stay; nothing where it cannot stand for one. `slots` come in the order of the answer.
-std::optional<AnswerCheck::Claim> AnswerCheck::readStay(Value value, const Pointer& at, const Course& course,
-                                                        const std::string& who) {
+bool AnswerCheck::checkStay(Value value, const Pointer& at, const StayRule& rule, Course& course,
+                            const std::string& who) {
     json::Reader in;
     Claim claim;
     const json::Fields fields = in.object(value, at, {"zone", "from", "to", "slots"});
     claim.zone = knownZone(in, fields["zone"], at / "zone");
     claim.from = in.integer(fields["from"], at / "from");
     claim.to = in.integer(fields["to"], at / "to");
-    if (reported(in)) return std::nullopt;
+    if (reported(in)) return false;
     if (claim.from != course.day)
         violated(who + ": begins on day " + std::to_string(claim.from) + ", expected " +
                  std::to_string(course.day));
     if (claim.from < 0 || claim.to <= claim.from || claim.to - claim.from > longestStay)
         in.refuse(at, "stay " + rangeText(claim.from, claim.to) + " is empty, reversed or above " +
                           std::to_string(longestStay) + " days");
+    if (reported(in)) return false;
+    checkWarmth(rule, claim, who);
+
     json::Children slots = in.list(fields["slots"], at / "slots");
-    while (const auto slot = slots.next()) {
+    for (auto slot = slots.next(); slot && !in.failed(); slot = slots.next())
         claim.slots.push_back(readRect(in, *slot, at / "slots" / slots.index()));
-        if (in.failed()) break;
-    }
-    if (reported(in)) return std::nullopt;
-    return claim;
+    if (reported(in)) return false;
+    std::sort(claim.slots.begin(), claim.slots.end());
+    const Batch& batch = course.batch;
+    const Covered covered = checkSlots(claim, batch, who);
+    if (!course.before)
+        checkPinnedPlace(claim, batch, who);
+    else if (claim.zone != course.before->zone || claim.slots != course.before->slots)
+        m_verdict.cost.moves += WideCost{10} * batch.moveCost;
+    if (!claim.slots.empty())
+        m_verdict.cost.scatter += WideCost{10} * m_problem.scatterCost *
+                                  (connectedGroups(covered, claim.slots.size(), zoneAt(claim.zone)) - 1);
+    m_use.add(claim.zone, std::views::keys(covered), claim.from, claim.to, who);
+    course.day = claim.to;
+    course.before = std::move(claim);
+    return true;
 }
 
-void AnswerCheck::checkStay(const StayRule& rule, const Claim& claim, Course& course,
-                            const std::string& who) {
-    const Batch& batch = course.batch;
+void AnswerCheck::checkWarmth(const StayRule& rule, const Claim& claim, const std::string& who) {
     const Zone& zone = zoneAt(claim.zone);
     if (!rule.accepts(zone.cover))
         violated(who + ": cover " + coverNames[static_cast<std::size_t>(zone.cover)] + " of " + zone.id +
                  " is not accepted");
     const MatState state = constantState(claim.zone, claim.from, claim.to, who);
-    checkWarmth(rule, claim, state, who);
-    const std::int64_t groups = checkSlots(claim, batch, who);
-    m_verdict.cost.scatter += WideCost{10} * m_problem.scatterCost * (groups - 1);
-    std::vector<Rect> slots = claim.slots;
-    std::sort(slots.begin(), slots.end());
-    const bool isFirst = course.zone < 0;
-    if (isFirst)
-        checkPinnedPlace(claim.zone, slots, batch, who);
-    else if (claim.zone != course.zone || slots != course.slots)
-        m_verdict.cost.moves += WideCost{10} * batch.moveCost;
-    m_use.add(claim.zone, claim.slots, claim.from, claim.to, who);
-    course.zone = claim.zone;
-    course.slots = std::move(slots);
-    course.day = claim.to;
-}
-
-void AnswerCheck::checkWarmth(const StayRule& rule, const Claim& claim, MatState state,
-                              const std::string& who) {
-    const Zone& zone = zoneAt(claim.zone);
     const auto days = lengthOfStay(rule.duration, zone, state, claim.from);
     if (!days)
         violated(who + ": would last more than " + std::to_string(longestStay) + " days");
@@ -148,14 +139,13 @@ void AnswerCheck::checkWarmth(const StayRule& rule, const Claim& claim, MatState
     m_verdict.cost.offIdeal += rule.offIdeal * offIdeal;
 }
 
-/// Checks a stay's slots by themselves; the number of connected groups.
-std::int64_t AnswerCheck::checkSlots(const Claim& claim, const Batch& batch, const std::string& who) {
+Covered AnswerCheck::checkSlots(const Claim& claim, const Batch& batch, const std::string& who) {
     const Zone& zone = zoneAt(claim.zone);
     if (claim.slots.size() != static_cast<std::size_t>(batch.containers))
         violated(who + ": " + std::to_string(claim.slots.size()) + " slots, expected " +
                  std::to_string(batch.containers));
     Covered covered;
-    for (std::size_t container = 0; container < claim.slots.size(); ++container) {
+    for (std::size_t container = 0; container < claim.slots.size() && !isFull(); ++container) {
         const Rect& rect = claim.slots[container];
         if (!isFootprint(rect, batch))
             violated(who + ": slot " + rectText(rect) + " is no footprint of the batch");
@@ -171,20 +161,18 @@ std::int64_t AnswerCheck::checkSlots(const Claim& claim, const Batch& batch, con
                 violated(who + ": two containers at " + slotText(slot, zone));
         });
     }
-    return claim.slots.empty() ? 1 : connectedGroups(covered, claim.slots.size(), zone);
+    return covered;
 }
 
-void AnswerCheck::checkPinnedPlace(int zone, const std::vector<Rect>& slots, const Batch& batch,
-                                   const std::string& who) {
+void AnswerCheck::checkPinnedPlace(const Claim& claim, const Batch& batch, const std::string& who) {
     if (!batch.pin) return;
-    if (batch.pin->zone && *batch.pin->zone != zone)
-        violated(who + ": stands in " + zoneAt(zone).id + ", pinned to " + zoneAt(*batch.pin->zone).id);
+    if (batch.pin->zone && *batch.pin->zone != claim.zone)
+        violated(who + ": stands in " + zoneAt(claim.zone).id + ", pinned to " + zoneAt(*batch.pin->zone).id);
     if (batch.pin->slots.empty()) return;
     std::vector<Rect> pinned;
-    for (const SlotRect& slot : batch.pin->slots)
-        pinned.push_back({slot.row, slot.col, slot.height, slot.width});
+    for (const SlotRect& slot : batch.pin->slots) pinned.push_back(asRect(slot));
     std::sort(pinned.begin(), pinned.end());
-    if (pinned != slots) violated(who + ": does not stand on its pinned slots");
+    if (pinned != claim.slots) violated(who + ": does not stand on its pinned slots");
 }
 
 } // namespace warmbench::planner::verify

@@ -6,20 +6,6 @@
 
 namespace warmbench::planner::verify {
 
-void SlotUse::add(int zone, const std::vector<Rect>& rects, std::int64_t from, std::int64_t to,
-                  const std::string& who) {
-    to = std::min<std::int64_t>(to, m_problem.days);
-    if (from >= to) return;
-    const auto name = static_cast<std::uint32_t>(m_names.size());
-    m_names.push_back(who);
-    const Zone& place = m_problem.zones[static_cast<std::size_t>(zone)];
-    for (const Rect& rect : rects)
-        if (isWithin(rect, place))
-            forEachSlot(rect, place, [&](std::int64_t slot) {
-                m_uses.push_back({zone, slot, from, to, name});
-            });
-}
-
 std::vector<std::string> SlotUse::clashes() {
     std::sort(m_uses.begin(), m_uses.end(), [&](const Use& a, const Use& b) {
         return std::tie(a.zone, a.slot, a.from, a.to, m_names[a.who]) <

@@ -2,6 +2,7 @@
 
 #include "core/planner/problem.h"
 
+#include <algorithm>
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -18,6 +19,10 @@ struct Rect {
     friend auto operator<=>(const Rect&, const Rect&) = default;
 };
 
+[[nodiscard]] inline Rect asRect(const SlotRect& rect) {
+    return {rect.row, rect.col, rect.height, rect.width};
+}
+
 [[nodiscard]] inline bool isWithin(const Rect& rect, const Zone& zone) {
     return rect.row + rect.height <= zone.rows && rect.col + rect.width <= zone.cols;
 }
@@ -32,11 +37,17 @@ void forEachSlot(const Rect& rect, const Zone& zone, Visit visit) {
 /// All covered slots of the house over the days of the horizon.
 class SlotUse {
 public:
-    SlotUse(const Problem& problem) : m_problem(problem) {}
+    explicit SlotUse(const Problem& problem) : m_problem(problem) {}
 
-    /// `who` covers `rects` on the days from <= day < to; rectangles that leave the grid are passed over.
-    void add(int zone, const std::vector<Rect>& rects, std::int64_t from, std::int64_t to,
-             const std::string& who);
+    /// `who` covers the slots of a zone, numbered row by row, on the days from <= day < to.
+    template <class Slots>
+    void add(int zone, const Slots& slots, std::int64_t from, std::int64_t to, std::string who) {
+        to = std::min<std::int64_t>(to, m_problem.days);
+        if (from >= to) return;
+        const auto name = static_cast<std::uint32_t>(m_names.size());
+        m_names.push_back(std::move(who));
+        for (const std::int64_t slot : slots) m_uses.push_back({zone, slot, from, to, name});
+    }
     /// One sentence for each two that cover the same slot on the same day.
     [[nodiscard]] std::vector<std::string> clashes();
 
