@@ -14,8 +14,8 @@ struct Options {
 
 int backUp(const Options& options) {
     const auto file = openBook(options.book, OpenMode::Read);
-    if (!file) return refuse(file.refusal());
-    if (auto refusal = (*file)->backup(options.out)) return refuse(*refusal, storageFailed);
+    if (!file) return refuseFile(file.refusal());
+    if (auto refusal = (*file)->backup(options.out)) return refuseFile(*refusal, storageFailed);
     std::cout << options.out << ": a copy of the book, opened and found sound\n";
     return done;
 }

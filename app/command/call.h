@@ -14,8 +14,10 @@ enum ExitStatus : int { done = 0, answerIsNo = 1, badInput = 2, storageFailed = 
 /// What a call does once its line has been read; returns the exit status.
 using Work = std::function<int()>;
 
-/// Writes a refusal as one line to standard error; `status` is returned.
+/// Writes a refusal as one line to standard error, after the program's name; `status` is returned.
 int refuse(const Refusal& refusal, ExitStatus status = badInput);
+/// The same for a file that the refusal names: the line begins with the file's name.
+int refuseFile(const Refusal& refusal, ExitStatus status = badInput);
 
 // Each adds one call with its options to the program; when that call is chosen, `work` becomes its work.
 // A new call is one file here, one line below and one in program.cpp.
@@ -28,5 +30,7 @@ void addNew(CLI::App& program, Work& work);
 void addPlan(CLI::App& program, Work& work);
 void addReckon(CLI::App& program, Work& work);
 void addRecipes(CLI::App& program, Work& work);
+void addSolve(CLI::App& program, Work& work);
+void addVerify(CLI::App& program, Work& work);
 
 } // namespace warmbench::app

@@ -16,7 +16,7 @@ struct Options {
 
 int checkBook(const Options& options) {
     const auto file = openBook(options.book, OpenMode::Read);
-    if (!file) return refuse(file.refusal());
+    if (!file) return refuseFile(file.refusal());
     const std::vector<Refusal> wrong = (*file)->check();
     if (options.json) {
         nlohmann::json told{{"sound", wrong.empty()}, {"wrong", nlohmann::json::array()}};

@@ -27,14 +27,14 @@ Result<std::string> textOf(const HouseBook& book, const Options& options) {
 
 int exportBook(const Options& options) {
     const auto file = openBook(options.book, OpenMode::Read);
-    if (!file) return refuse(file.refusal());
+    if (!file) return refuseFile(file.refusal());
     const auto text = textOf((*file)->book(), options);
     if (!text) return refuse(text.refusal());
     if (options.out.empty()) {
         std::cout << *text;
         return done;
     }
-    if (auto refusal = exchange::replaceFile(options.out, *text)) return refuse(*refusal, storageFailed);
+    if (auto refusal = exchange::replaceFile(options.out, *text)) return refuseFile(*refusal, storageFailed);
     return done;
 }
 

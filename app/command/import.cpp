@@ -14,10 +14,10 @@ struct Options {
 
 int importBook(const Options& options) {
     const auto file = openBook(options.book, OpenMode::Write);
-    if (!file) return refuse(file.refusal());
+    if (!file) return refuseFile(file.refusal());
     const auto read = readBookFile(options.file);
-    if (!read) return refuse(read.refusal());
-    if (auto refusal = (*file)->adopt(*read, "Import " + options.file)) return refuse(*refusal);
+    if (!read) return refuseFile(read.refusal());
+    if (auto refusal = (*file)->adopt(*read, "Import " + options.file)) return refuseFile(*refusal);
     std::cout << options.book << ": it now holds what " << options.file << " describes\n";
     return done;
 }

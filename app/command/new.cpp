@@ -16,10 +16,10 @@ int makeBook(const Options& options) {
     HouseBook book;
     if (!options.from.empty()) {
         auto read = readBookFile(options.from);
-        if (!read) return refuse(read.refusal());
+        if (!read) return refuseFile(read.refusal());
         book = std::move(*read);
     }
-    if (auto refusal = BookFile::create(options.book, book)) return refuse(*refusal);
+    if (auto refusal = BookFile::create(options.book, book)) return refuseFile(*refusal);
     std::cout << options.book << ": a new house book with " << book.all<House>().size() << " houses, "
               << book.all<Zone>().size() << " zones, " << book.all<Target>().size() << " targets, "
               << book.all<Batch>().size() << " batches\n";

@@ -59,7 +59,7 @@ Outcome keep(const std::string& folder, const planner::Problem& problem, const p
 
 int plan(const Options& options) {
     auto store = openBook(options.book, options.accept ? OpenMode::Write : OpenMode::Read);
-    if (!store) return refuse(store.refusal());
+    if (!store) return refuseFile(store.refusal());
     const HouseBook& book = (*store)->book();
     const auto request = readRequest(options, book.nursery());
     if (!request) return refuse(request.refusal());
@@ -73,11 +73,11 @@ int plan(const Options& options) {
     const season::Proposal proposal = season::proposalFrom(book, month, solved->answer);
     if (!options.keep.empty())
         if (auto refusal = keep(options.keep, month.problem, solved->answer))
-            return refuse(*refusal, storageFailed);
+            return refuseFile(*refusal, storageFailed);
     const std::string told =
         options.json ? planJson(book, proposal) : planWords(book, proposal, builtInRecipes());
     if (options.accept)
-        if (auto refusal = (*store)->perform(proposal.command())) return refuse(*refusal, storageFailed);
+        if (auto refusal = (*store)->perform(proposal.command())) return refuseFile(*refusal, storageFailed);
     std::cout << told;
     if (options.accept && !options.json)
         std::cout << "\nThe plan is in the book: " << proposal.lines.size() << " batches\n";

@@ -8,11 +8,16 @@
 
 namespace warmbench::app {
 
-int refuse(const Refusal& refusal, ExitStatus status) {
+int refuseFile(const Refusal& refusal, ExitStatus status) {
     std::string line = refusal.text();
     std::replace(line.begin(), line.end(), '\n', ' ');
-    std::cerr << "warmbench: " << line << '\n';
+    std::cerr << line << '\n';
     return status;
+}
+
+int refuse(const Refusal& refusal, ExitStatus status) {
+    std::cerr << "warmbench: ";
+    return refuseFile(refusal, status);
 }
 
 int runProgram(int argc, char** argv) {
@@ -29,6 +34,8 @@ int runProgram(int argc, char** argv) {
     addFit(program, work);
     addReckon(program, work);
     addRecipes(program, work);
+    addSolve(program, work);
+    addVerify(program, work);
     try {
         program.parse(argc, argv);
     } catch (const CLI::Success& success) {

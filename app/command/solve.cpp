@@ -1,0 +1,177 @@
+#include "app/command/call.h"
+#include "app/command/cost_json.h"
+#include "app/command/figures.h"
+#include "app/command/number_option.h"
+
+#include "core/planner/format/answer_format.h"
+#include "core/planner/format/problem_format.h"
+#include "core/planner/planner.h"
+#include "core/quantity/decimal.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <filesystem>
+#include <iostream>
+#include <memory>
+
+#include <unistd.h>
+
+namespace warmbench::app {
+namespace {
+
+namespace fs = std::filesystem;
+using planner::Ending;
+using planner::Problem;
+using planner::Solved;
+
+struct SolveAsked {
+    std::string problem;
+    std::string answer;
+    double seconds = planner::Options{}.seconds;
+    std::int64_t rounds = 0; ///< 0: by time
+    std::int64_t seed = 1;
+    std::int64_t threads = planner::Options{}.threads;
+    bool progress = false;
+    bool json = false;
+};
+
+/// What is wrong with the place of the answer, found before the work begins.
+Outcome checkAnswerPlace(const SolveAsked& asked) {
+    const fs::path path = asked.answer;
+    const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
+    std::error_code none;
+    const auto refusal = [&](const std::string& expected) {
+        return Refusal{"--out", "found '" + asked.answer + "', expected " + expected};
+    };
+    if (path.empty() || fs::is_directory(path, none)) return refusal("the name of a file");
+    if (!fs::is_directory(folder, none)) return refusal("a file in a folder that is there");
+    if (::access(folder.c_str(), W_OK) != 0 && !fs::exists(path, none))
+        return refusal("a file in a folder that can be written to");
+    if (fs::equivalent(path, asked.problem, none)) return refusal("another file than the problem");
+    return std::nullopt;
+}
+
+void printProgress(const planner::Progress& progress) {
+    std::cerr << fixedText(progress.seconds, 1) << " s: best " << decimalText(progress.best, 3) << ", bound "
+              << decimalText(progress.bound, 3) << ", round " << progress.rounds << '\n';
+}
+
+/// Tells of progress where something has changed.
+class ProgressLines {
+public:
+    void operator()(const planner::Progress& progress) {
+        if (progress.best == m_best && progress.bound == m_bound) return;
+        m_best = progress.best;
+        m_bound = progress.bound;
+        printProgress(progress);
+    }
+
+private:
+    std::int64_t m_best = -1;
+    std::int64_t m_bound = -1;
+};
+
+planner::Options optionsOf(const SolveAsked& asked) {
+    planner::Options options;
+    options.seconds = asked.seconds;
+    if (asked.rounds > 0) options.rounds = asked.rounds;
+    options.seed = static_cast<std::uint64_t>(asked.seed);
+    options.threads = static_cast<int>(asked.threads);
+    if (asked.progress) options.progress = ProgressLines{};
+    return options;
+}
+
+const char* endingName(Ending ending) {
+    switch (ending) {
+    case Ending::Proven:
+        return "proven";
+    case Ending::TimeUp:
+        return "time-up";
+    case Ending::RoundsUp:
+        return "rounds-up";
+    case Ending::Stopped:
+        break;
+    }
+    return "stopped";
+}
+
+/// How far the total can be from the best possible, in per cent of that; nothing where no bound is known.
+std::optional<double> greatestGap(const planner::Answer& answer) {
+    const std::int64_t total = answer.cost.total();
+    if (answer.bound == total) return 0;
+    if (answer.bound <= 0) return std::nullopt;
+    return 100.0 * static_cast<double>(total - answer.bound) / static_cast<double>(answer.bound);
+}
+
+std::string gapWords(const planner::Answer& answer) {
+    const auto gap = greatestGap(answer);
+    if (!gap) return "no bound is known";
+    if (*gap == 0) return "the best possible";
+    return "at most " + fixedText(std::ceil(*gap * 10) / 10, 1) + " % from the best possible";
+}
+
+std::string costWords(const planner::Cost& cost) {
+    return "cost " + decimalText(cost.total(), 3) + " (unplaced " + decimalText(cost.unplaced, 3) +
+           ", late " + decimalText(cost.late, 3) + ", off ideal " + decimalText(cost.offIdeal, 3) +
+           ", mats " + decimalText(cost.mats, 3) + ", moves " + decimalText(cost.moves, 3) + ", scatter " +
+           decimalText(cost.scatter, 3) + ")";
+}
+
+void report(const SolveAsked& asked, const Problem& problem, const Solved& solved, double seconds) {
+    const planner::Answer& answer = solved.answer;
+    if (asked.json) {
+        const auto gap = greatestGap(answer);
+        printJson({{"placed", answer.placed.size()},
+                   {"batches", problem.batches.size()},
+                   {"cost", costJson(answer.cost)},
+                   {"bound", unitsJson(answer.bound)},
+                   {"gap_percent", gap ? nlohmann::ordered_json(*gap) : nlohmann::ordered_json()},
+                   {"ending", endingName(solved.ending)},
+                   {"rounds", solved.rounds},
+                   {"seconds", seconds}});
+        return;
+    }
+    std::cout << answer.placed.size() << " of " << problem.batches.size() << " batches placed, "
+              << costWords(answer.cost) << "; " << gapWords(answer) << "; " << fixedText(seconds, 1)
+              << " s\n";
+}
+
+int runSolve(const SolveAsked& asked) {
+    if (const auto refusal = checkAnswerPlace(asked)) return refuse(*refusal);
+    const auto problem = planner::readProblemFile(asked.problem);
+    if (!problem) return refuseFile(problem.refusal());
+    const auto begin = std::chrono::steady_clock::now();
+    const auto solved = planner::solve(*problem, optionsOf(asked));
+    const std::chrono::duration<double> spent = std::chrono::steady_clock::now() - begin;
+    if (!solved) {
+        refuseFile({asked.problem, solved.refusal().text()});
+        return answerIsNo;
+    }
+    if (const auto refusal = planner::writeAnswerFile(asked.answer, *problem, solved->answer)) {
+        refuseFile(*refusal);
+        return storageFailed;
+    }
+    report(asked, *problem, *solved, spent.count());
+    return done;
+}
+
+} // namespace
+
+void addSolve(CLI::App& program, Work& work) {
+    CLI::App& call = *program.add_subcommand("solve", "Plan a planning problem, and write the answer.");
+    const auto asked = std::make_shared<SolveAsked>();
+    call.add_option("problem", asked->problem, "the planning problem, as JSON")->required();
+    call.add_option("--out", asked->answer, "file for the answer, replaced only when it is complete")
+        ->required();
+    addNumber(call, "--seconds", asked->seconds, atLeast(0), "time for the search; ignored beside --rounds");
+    addWholeNumber(call, "--seed", asked->seed, atLeast(0), "another seed searches another way");
+    addWholeNumber(call, "--threads", asked->threads, between(1, 256), "threads that search");
+    addWholeNumber(call, "--rounds", asked->rounds, atLeast(1),
+                   "rounds of search in place of time: the same answer on every machine");
+    call.add_flag("--progress", asked->progress, "tell of progress on standard error");
+    call.add_flag("--json", asked->json, "print JSON");
+    call.callback([asked, &work] { work = [asked] { return runSolve(*asked); }; });
+}
+
+} // namespace warmbench::app
