@@ -4,6 +4,7 @@
 #include "core/planner/bound/cost_step.h"
 #include "core/planner/bound/share_bound.h"
 #include "core/planner/bound/zone_kinds.h"
+#include "core/planner/reasons/reasons.h"
 #include "core/planner/search/stream.h"
 
 #include <algorithm>
@@ -62,8 +63,8 @@ public:
         if (const Outcome refusal = brokenPin(m_problem, best.answer())) return *refusal;
         Solved solved;
         solved.answer = best.answer();
-        for (UnplacedBatch& unplaced : solved.answer.unplaced)
-            unplaced.reason = "no slots, day and set-point were found that cost less than leaving it out";
+        giveReasons(
+            m_problem, best.plans(), best.held(), [&] { return reasonsOutOfTime(); }, solved.answer);
         solved.answer.bound = std::min(m_bound.load(), solved.answer.cost.total());
         solved.rounds = rounds();
         solved.ending = proven()                  ? Ending::Proven
@@ -75,9 +76,10 @@ public:
 
 private:
     static constexpr int streamCount = 2;
-    static constexpr double searchingPart = 0.94; ///< of the time; the rest is for giving slots with care
-    static constexpr int exchanges = 16;          ///< times at which streams by rounds look at each other
-    static constexpr std::int64_t step = 16;      ///< rounds between two looks at the clock
+    static constexpr double lastPart = 0.08; ///< of the time, for giving slots with care and for the reasons,
+    static constexpr double longestLast = 2; ///< and at most so many seconds
+    static constexpr int exchanges = 16;     ///< times at which streams by rounds look at each other
+    static constexpr std::int64_t step = 16; ///< rounds between two looks at the clock
 
     [[nodiscard]] double elapsed() const {
         return std::chrono::duration<double>(std::chrono::steady_clock::now() - m_begin).count();
@@ -93,6 +95,13 @@ private:
         std::int64_t sum = 0;
         for (const auto& stream : m_streams) sum += stream->rounds();
         return sum;
+    }
+
+    [[nodiscard]] double searchEnd() const {
+        return m_options.seconds - std::min(longestLast, m_options.seconds * lastPart);
+    }
+    [[nodiscard]] bool reasonsOutOfTime() const {
+        return m_stop.stop_requested() || (!m_options.rounds && elapsed() > m_options.seconds);
     }
 
     void report() {
@@ -174,7 +183,7 @@ private:
         const auto stoppedAt = [&](double seconds) {
             return m_stop.stop_requested() || proven() || elapsed() >= seconds;
         };
-        const search::Stopped stopped = [&] { return stoppedAt(m_options.seconds * searchingPart); };
+        const search::Stopped stopped = [&] { return stoppedAt(searchEnd()); };
         if (stopped() && &stream != m_streams[0].get()) return;
         stream.begin(stopped);
         publish(stream, step);
@@ -182,7 +191,7 @@ private:
         Cooling cooling;
         bool planned = false;
         while (!stopped()) {
-            const double progress = (elapsed() - begun) / (m_options.seconds * searchingPart - begun);
+            const double progress = (elapsed() - begun) / (searchEnd() - begun);
             // Once it is known how fast it goes.
             if (!planned && progress > 0.02) {
                 cooling = stream.coolingFor(static_cast<double>(stream.rounds()) / progress);
@@ -192,7 +201,7 @@ private:
             stream.run(step, cooling, stopped);
             publish(stream, step);
         }
-        stream.finish([&] { return stoppedAt(m_options.seconds * (1 + searchingPart) / 2); });
+        stream.finish([&] { return stoppedAt(searchEnd() + (m_options.seconds - searchEnd()) / 3); });
         publish(stream, 0);
     }
 

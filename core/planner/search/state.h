@@ -47,6 +47,9 @@ public:
     [[nodiscard]] int stateOn(int zone, int day) const { return m_state[cell(zone, day)]; }
     static constexpr int idle = -2;
 
+    /// Cuttings that can still be struck on a day, of all stocks or of one.
+    [[nodiscard]] std::int64_t handsLeft(int day) const { return m_hands[at(day)]; }
+    [[nodiscard]] std::int64_t stockLeft(int stock, int day) const { return m_left[at(stock)][at(day)]; }
     /// Hands and stock allow striking the batch, which is not placed, on a day.
     [[nodiscard]] bool canStrike(int batch, int day) const;
     /// What its mat costs more when a stay is added, or `never` where there are no slots or another state.

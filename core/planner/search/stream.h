@@ -43,6 +43,8 @@ public:
     [[nodiscard]] std::int64_t rounds() const { return m_rounds; }
     /// The answer of that total, without reasons and bound.
     [[nodiscard]] const Answer& answer() const { return m_answer; }
+    [[nodiscard]] const std::vector<Plan>& plans() const { return m_plans; }
+    [[nodiscard]] const std::vector<int>& held() const { return m_held; }
 
 private:
     void roundOfBins();

@@ -1,0 +1,218 @@
+#include "core/planner/reasons/reasons.h"
+
+#include "core/planner/reasons/ruled_out.h"
+#include "core/planner/reasons/words.h"
+#include "core/planner/search/insertion.h"
+
+#include <algorithm>
+#include <limits>
+#include <optional>
+
+namespace warmbench::planner {
+
+namespace {
+
+using search::never;
+using search::Plan;
+using search::Stand;
+
+std::size_t at(int i) {
+    return static_cast<std::size_t>(i);
+}
+
+/// How far other strike days are tried, in days.
+constexpr int shift = 21;
+
+/// Forms of one batch with a rule lifted, in the order in which they are added to the problem.
+enum Form : int { AtAnyCost, WithHandsAndStock, Earlier, Later, forms };
+
+/// The rule by name alone, where nothing more was computed.
+std::string namedOnly(const Batch& batch) {
+    const StayRule& rule = batch.stays.front();
+    return "no free " + coverNamesOf(rule) + " slots at " + warmth(rule.low, rule.high) + " for " +
+           counted(batch.containers, "container") + " struck on " +
+           dayRange(batch.strikeFirst, batch.strikeLast) + " were found for less than its value of " +
+           money(batch.value * 10);
+}
+
+Problem withForms(const Problem& problem, const Answer& answer) {
+    Problem wider = problem;
+    for (const UnplacedBatch& unplaced : answer.unplaced) {
+        // Names and values of their own are of no use to a form; it is never pinned.
+        Batch form = problem.batches[at(unplaced.batch)];
+        form.value = std::numeric_limits<std::int32_t>::max();
+        form.pin.reset();
+        wider.batches.push_back(form);
+        Batch supplied = form;
+        supplied.cuttings = 0;
+        supplied.stock.reset();
+        wider.batches.push_back(supplied);
+        Batch earlier = form;
+        earlier.strikeFirst = std::max(0, form.strikeFirst - shift);
+        earlier.strikeLast = form.strikeFirst - 1;
+        wider.batches.push_back(earlier);
+        Batch later = form;
+        later.strikeFirst = form.strikeLast + 1;
+        later.strikeLast = form.strikeLast + shift;
+        wider.batches.push_back(later);
+    }
+    return wider;
+}
+
+/// The finished plan of the house, into which forms of what was left out are placed by way of trial.
+class Trial {
+public:
+    Trial(const Problem& problem, const std::vector<Plan>& plans, const std::vector<int>& held,
+          const Answer& answer)
+        : m_problem(withForms(problem, answer)), m_model(m_problem), m_state(m_model), m_empty(m_model),
+          m_inserter(m_model), m_random(1), m_batches(static_cast<int>(problem.batches.size())) {
+        for (int zone = 0; zone < static_cast<int>(held.size()); ++zone)
+            if (held[at(zone)] != m_state.heldChoice(zone)) m_state.chooseHeld(zone, held[at(zone)]);
+        for (const Plan& plan : plans)
+            if (plan.strike >= 0) m_state.place(plan);
+    }
+
+    /// The reason for the `index`-th batch that is left out.
+    std::string reason(int index, const Batch& batch) {
+        m_first = m_batches + index * forms;
+        if (const std::string rule = ruledOut(m_problem, batch); !rule.empty()) return rule;
+        const std::int64_t alone = cost(m_empty, AtAnyCost);
+        if (alone == never)
+            return "its stays cannot follow one another on any of " +
+                   dayRange(batch.strikeFirst, batch.strikeLast) + ", even in an empty house";
+        const std::int64_t value = batch.value * 10;
+        if (alone > value)
+            return "even alone in the house it would cost " + money(alone) + ", more than its value of " +
+                   money(value);
+        const std::int64_t now = cost(m_state, AtAnyCost);
+        if (now != never)
+            return "placing it beside the others costs " + money(now) + ", and its value is " + money(value);
+        return cost(m_state, WithHandsAndStock) != never ? shortSupply(batch) : shortSpace(batch);
+    }
+
+    /// The nearest strike days outside its own on which the batch would be worth its place; empty without
+    /// any.
+    std::string wayOut(int index, const Batch& batch) {
+        m_first = m_batches + index * forms;
+        const std::int64_t value = batch.value * 10;
+        std::string text;
+        const auto tell = [&](int day, int days, const char* word) {
+            text += std::string(text.empty() ? "; struck " : ", or ") + counted(days, "day") + " " + word +
+                    ", on day " + std::to_string(day) + ", it would cost " + money(m_cost);
+        };
+        for (int days = 1; days <= shift && days <= batch.strikeFirst; ++days)
+            if (isWorthOn(Earlier, batch.strikeFirst - days, value)) {
+                tell(batch.strikeFirst - days, days, "earlier");
+                break;
+            }
+        for (int days = 1; days <= shift && batch.strikeLast + days < m_model.days; ++days)
+            if (isWorthOn(Later, batch.strikeLast + days, value)) {
+                tell(batch.strikeLast + days, days, "later");
+                break;
+            }
+        return text;
+    }
+
+private:
+    /// Of the cheapest way to place a form, left in m_plan.
+    std::int64_t cost(const search::State& state, int form) {
+        const search::Taste thorough{16, 0, 0, std::numeric_limits<int>::max()};
+        return m_inserter.best(state, m_first + form, thorough, m_random, m_plan);
+    }
+
+    /// Hands or stock that the day of m_plan lacks.
+    std::string shortSupply(const Batch& batch) {
+        const int day = m_plan.strike;
+        const std::int64_t hands = batch.cuttings - m_state.handsLeft(day);
+        const std::int64_t stock = batch.stock ? batch.cuttings - m_state.stockLeft(*batch.stock, day) : 0;
+        std::string text;
+        if (stock > 0)
+            text = "stock " + m_problem.stocks[at(*batch.stock)].id + " is short by " +
+                   counted(stock, "cutting");
+        if (hands > 0)
+            text += (text.empty() ? "hands are" : " and hands are") + std::string(" short by ") +
+                    counted(hands, "cutting");
+        return text + " on day " + std::to_string(day) + ", the best day that has slots for it";
+    }
+
+    /// How many of the containers find slots, and where the others lack them.
+    std::string shortSpace(const Batch& batch) {
+        const int each = batch.footprint.height * batch.footprint.width;
+        int fit = 0;
+        std::optional<Plan> best;
+        for (int low = 1, high = batch.containers - 1; low <= high;) {
+            const int middle = (low + high) / 2;
+            setContainers(middle, each);
+            if (cost(m_state, WithHandsAndStock) != never) {
+                fit = middle;
+                best = m_plan;
+                low = middle + 1;
+            } else {
+                high = middle - 1;
+            }
+        }
+        setContainers(batch.containers, each);
+        const StayRule& rule = batch.stays.front();
+        if (!best)
+            return "every " + coverNamesOf(rule) + " zone that could stand at " +
+                   warmth(rule.low, rule.high) +
+                   " is full or stands at another set-point when it is struck on " +
+                   dayRange(batch.strikeFirst, batch.strikeLast) + ", or what it needs afterwards is full";
+        std::string text = "there is room for only " + std::to_string(fit) + " of its " +
+                           counted(batch.containers, "container");
+        for (const Stand& stand : best->stands) {
+            int least = std::numeric_limits<int>::max();
+            for (int day = stand.from; day < std::min(stand.to, m_model.days); ++day)
+                least = std::min(least, m_state.freeSlots(stand.zone, day));
+            if (least >= batch.containers * each) continue;
+            const Zone& zone = m_problem.zones[at(stand.zone)];
+            return text + ": " +
+                   counted(batch.containers * each - least,
+                           "more " + std::string(coverNames[at(static_cast<int>(zone.cover))]) + " slot") +
+                   " would be needed in " + zone.id + " on " + dayRange(stand.from, stand.to - 1);
+        }
+        return text + ": there are slots enough, but not in the shape of its containers";
+    }
+
+    void setContainers(int containers, int each) {
+        m_problem.batches[at(m_first + WithHandsAndStock)].containers = containers;
+        m_model.batches[at(m_first + WithHandsAndStock)].slots = containers * each;
+    }
+
+    bool isWorthOn(int form, int day, std::int64_t value) {
+        search::BatchModel& batch = m_model.batches[at(m_first + form)];
+        batch.strikeFirst = batch.strikeLast = day;
+        m_cost = cost(m_state, form);
+        return m_cost <= value;
+    }
+
+    Problem m_problem;
+    search::Model m_model;
+    search::State m_state;
+    search::State m_empty; ///< nothing placed but what is held
+    search::Inserter m_inserter;
+    search::Random m_random;
+    int m_batches; ///< of the problem; forms come after them
+    int m_first = 0;
+    Plan m_plan;
+    std::int64_t m_cost = 0;
+};
+
+} // namespace
+
+void giveReasons(const Problem& problem, const std::vector<Plan>& plans, const std::vector<int>& held,
+                 const std::function<bool()>& stopped, Answer& answer) {
+    std::optional<Trial> trial;
+    for (std::size_t i = 0; i < answer.unplaced.size(); ++i) {
+        UnplacedBatch& unplaced = answer.unplaced[i];
+        const Batch& batch = problem.batches[at(unplaced.batch)];
+        if (!trial && !stopped()) trial.emplace(problem, plans, held, answer);
+        unplaced.reason = stopped() ? namedOnly(batch) : trial->reason(static_cast<int>(i), batch);
+    }
+    // The rules first, for all; then the ways out, which take longer.
+    for (std::size_t i = 0; i < answer.unplaced.size() && !stopped(); ++i)
+        answer.unplaced[i].reason +=
+            trial->wayOut(static_cast<int>(i), problem.batches[at(answer.unplaced[i].batch)]);
+}
+
+} // namespace warmbench::planner

@@ -1,0 +1,51 @@
+#include "core/planner/reasons/words.h"
+
+#include <cstdlib>
+#include <vector>
+
+namespace warmbench::planner {
+
+namespace {
+
+std::string decimal(std::int64_t tenths) {
+    std::string text = tenths < 0 ? "-" : "";
+    text += std::to_string(std::abs(tenths) / 10);
+    if (tenths % 10 != 0) text += "." + std::to_string(std::abs(tenths) % 10);
+    return text;
+}
+
+} // namespace
+
+std::string counted(std::int64_t count, const std::string& noun) {
+    return std::to_string(count) + " " + noun + (count == 1 ? "" : "s");
+}
+
+std::string warmth(std::int64_t low, std::int64_t high) {
+    return low == high ? decimal(low) + " °C" : decimal(low) + " to " + decimal(high) + " °C";
+}
+
+std::string dayRange(int first, int last) {
+    if (first >= last) return "day " + std::to_string(first);
+    return "days " + std::to_string(first) + " to " + std::to_string(last);
+}
+
+std::string money(std::int64_t thousandths) {
+    // Up to the next hundredth, so that nothing looks cheaper than it is.
+    const std::int64_t hundredths = (thousandths + 9) / 10;
+    const std::string cents = std::to_string(100 + hundredths % 100);
+    return std::to_string(hundredths / 100) + "." + cents.substr(1);
+}
+
+std::string coverNamesOf(const StayRule& rule) {
+    std::vector<std::string> names;
+    for (std::size_t cover = 0; cover < coverNames.size(); ++cover)
+        if (rule.accepts(static_cast<Cover>(cover))) names.emplace_back(coverNames[cover]);
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
+        text += names[i];
+    }
+    return text;
+}
+
+} // namespace warmbench::planner
