@@ -62,7 +62,7 @@ def zone(on, name, col, cols, cover, mat=None, blocked=()):
 
 
 COVERS = {"1": ["mist", "mist", "tent"], "2": ["tent", "tent", "tent"], "3": ["tent", "tent", "bag"],
-          "4": ["mist", "fog", "tent"], "5": ["tent", "bag", "open"], "6": ["tent", "open", "open"]}
+          "4": ["mist", "fog", "tent"], "5": ["tent", "open", "open"], "6": ["tent", "open", "open"]}
 letters = iter([chr(65 + i) if i < 26 else "A" + chr(39 + i) for i in range(40)])  # A to Z, AA, AB, ...
 mats = 0
 for number in range(1, 7):
@@ -166,7 +166,7 @@ for taxon in taxa[:40] if len(taxa) >= 40 else taxa:
                             "cuttings_per_plant": per_plant + rng.randint(-3, 6), "regrowth_days": regrowth})
     place = rng.choice(PLACES)
     stocks.append({"id": len(stocks) + 1, "taxon": taxon["id"], "name": f"{taxon['name'].split()[0]} row {len(stocks) + 1}",
-                   "place": place, "plants": rng.choice([12, 16, 20, 24, 30]), "flushes": flushes, "health": ""})
+                   "place": place, "plants": rng.choice([24, 30, 36, 48, 60]), "flushes": flushes, "health": ""})
 stock_of = {stock["taxon"]: stock for stock in stocks}
 
 
@@ -411,7 +411,7 @@ while len(targets) < 60 and attempts < 5000:
         continue
     stock = stock_of[recipe["taxon"]]
     picking = next(f["cuttings_per_plant"] for f in stock["flushes"] if f["wood"] == recipe["wood"]) * stock["plants"]
-    most = int(picking * 0.6 * value(recipe, "take_percent")["low"] / 100)
+    most = int(picking * 0.25 * value(recipe, "take_percent")["low"] / 100)
     if most < 20:
         continue
     plants = min(most, rng.choice([40, 60, 80, 100, 120, 150, 200]))
