@@ -49,8 +49,7 @@ requires(isScalar<T>) QVariant toColumn(const std::optional<T>& maybe) {
     return maybe ? toColumn(*maybe) : QVariant{};
 }
 template <class T>
-    requires(!isScalar<T>)
-QVariant toColumn(const T& nested) {
+requires(!isScalar<T>) QVariant toColumn(const T& nested) {
     const std::string text = FieldWriter::oneLine().text(nested);
     return text == "null" ? QVariant{} : QVariant{QString::fromStdString(text)};
 }
@@ -106,8 +105,7 @@ requires(isScalar<T>) bool fromColumn(const QVariant& column, std::optional<T>& 
     return column.isNull() || fromColumn(column, maybe.emplace());
 }
 template <class T>
-    requires(!isScalar<T>)
-bool fromColumn(const QVariant& column, T& nested) {
+requires(!isScalar<T>) bool fromColumn(const QVariant& column, T& nested) {
     const std::string text = column.isNull() ? "null" : column.toString().toStdString();
     const auto value = json::parse(text);
     if (!value) return false;

@@ -4,7 +4,9 @@ namespace warmbench {
 namespace {
 
 /// Day 15 stands for the middle of each month.
-Day middleOfMonth(int year, unsigned month) { return *Day::make(year, month, 15); }
+Day middleOfMonth(int year, unsigned month) {
+    return *Day::make(year, month, 15);
+}
 
 } // namespace
 

@@ -32,8 +32,7 @@ std::string plain(Amount<Tag, PerUnit> amount) {
     return decimal(amount); // a negative number is no formula
 }
 template <class T>
-    requires(!std::is_enum_v<T>)
-std::string plain(const T& other) {
+requires(!std::is_enum_v<T>) std::string plain(const T& other) {
     const std::string text = FieldWriter::oneLine().text(other);
     return std::is_same_v<T, int> ? text : cell(text);
 }
