@@ -16,12 +16,12 @@ using warmbench::tests::runWith;
 namespace {
 
 /// A folder with the small nursery in a book.
-struct Bench {
+struct MapFolder {
     QTemporaryDir folder;
     [[nodiscard]] std::string file(const char* name) const {
         return folder.filePath(QString::fromLatin1(name)).toStdString();
     }
-    Bench() { REQUIRE(!app::BookFile::create(file("nursery.wbook"), tests::smallNursery())); }
+    MapFolder() { REQUIRE(!app::BookFile::create(file("nursery.wbook"), tests::smallNursery())); }
     [[nodiscard]] ProgramRun map(const std::string& day, const std::string& out) const {
         return runWith({"map", file("nursery.wbook"), "--day", day, "--out", out});
     }
@@ -35,7 +35,7 @@ struct Bench {
 } // namespace
 
 TEST_CASE("The map of a book is written as PNG, SVG and PDF with no display") {
-    const Bench bench;
+    const MapFolder bench;
     for (const char* name : {"map.png", "map.svg", "map.pdf"}) {
         const ProgramRun run = bench.map("2027-02-04", bench.file(name));
         CHECK(run.status == 0);
@@ -48,7 +48,7 @@ TEST_CASE("The map of a book is written as PNG, SVG and PDF with no display") {
 }
 
 TEST_CASE("A wrong day, suffix, width or book is refused in one line, and nothing is written") {
-    const Bench bench;
+    const MapFolder bench;
     const std::string out = bench.file("map.png");
     const ProgramRun day = bench.map("2027-02-30", out);
     CHECK(day.status == 2);
@@ -67,6 +67,6 @@ TEST_CASE("A wrong day, suffix, width or book is refused in one line, and nothin
 }
 
 TEST_CASE("A picture that cannot be written is a failure of storage") {
-    const Bench bench;
+    const MapFolder bench;
     CHECK(bench.map("2027-02-04", bench.file("none/map.png")).status == 3);
 }
