@@ -166,22 +166,24 @@ Recipe ownRecipe(Draft& draft, Recipe recipe) {
     return recipe;
 }
 
+/// A code that no batch of the draft has, for one struck on `strikeDay`.
+std::string freeCode(const Draft& draft, Day strikeDay) {
+    for (int letter = 0;; ++letter) {
+        std::string code = batchCode(strikeDay, letter);
+        if (draft
+                .standing<Batch>(draft.book().withKey<Batch>(code),
+                                 [&](const Batch& one) { return one.code == code; })
+                .empty())
+            return code;
+    }
+}
+
 Outcome changeFor(Draft& draft, const AddBatch& add) {
     Batch batch = add.batch;
     batch.recipe = ownRecipe(draft, batch.recipe);
     for (std::size_t i = 0; i < batch.containers.size(); ++i)
         if (batch.containers[i].number == 0) batch.containers[i].number = static_cast<int>(i) + 1;
-    if (batch.code.empty()) {
-        const auto sameDay =
-            draft.standing<Batch>(draft.book().batchesStruckOn(batch.strikeDay),
-                                  [&](const Batch& one) { return one.strikeDay == batch.strikeDay; });
-        for (int letter = 0; batch.code.empty(); ++letter) {
-            const std::string code = batchCode(batch.strikeDay, letter);
-            if (std::none_of(sameDay.begin(), sameDay.end(),
-                             [&](const Batch& one) { return one.code == code; }))
-                batch.code = code;
-        }
-    }
+    if (batch.code.empty()) batch.code = freeCode(draft, batch.strikeDay);
     const BatchId id = draft.add(batch);
     for (Stay stay : add.stays) {
         stay.batch = id;
@@ -201,7 +203,7 @@ Outcome changeFor(Draft& draft, const StrikeBatch& strike) {
     const int shift = strike.day - before.strikeDay;
     if (shift != 0) {
         after.strikeDay = strike.day;
-        after.code = freeBatchCode(draft.book(), strike.day);
+        after.code = freeCode(draft, strike.day);
     }
     draft.replace(before, after);
     if (shift == 0) return std::nullopt;
@@ -331,8 +333,13 @@ Outcome changeFor(Draft& draft, const Discard& discard) {
     if (!found) return missing<Batch>(discard.batch);
     const Batch batch = *found;
     std::set<int> containers(discard.containers.begin(), discard.containers.end());
-    if (containers.empty())
-        for (const BatchContainer& one : batch.containers) containers.insert(one.number);
+    std::set<int> known;
+    for (const BatchContainer& one : batch.containers) known.insert(one.number);
+    if (containers.empty()) containers = known;
+    for (const int container : containers)
+        if (!known.contains(container))
+            return Refusal{batch.code, "it has no container " + std::to_string(container)};
+    if (batch.state == BatchState::Ended) return Refusal{batch.code, "nothing stands in it any more"};
     for (const int container : containers)
         if (const int left = standingNow(draft, batch, container); left > 0)
             draft.add(Loss{{}, batch.id, container, discard.day, left, discard.reason});

@@ -105,9 +105,4 @@ const Batch* findBatch(const HouseBook& book, std::string_view code) {
     return found.empty() ? nullptr : &book.get<Batch>(*found.begin());
 }
 
-std::string freeBatchCode(const HouseBook& book, Day strikeDay) {
-    for (int letter = 0;; ++letter)
-        if (std::string code = batchCode(strikeDay, letter); !findBatch(book, code)) return code;
-}
-
 } // namespace warmbench

@@ -33,7 +33,5 @@ namespace warmbench {
 /// The taxon with this name, synonym or common name; upper and lower case, and `x` and `×`, are one.
 [[nodiscard]] const Taxon* findTaxon(const HouseBook& book, std::string_view name);
 [[nodiscard]] const Batch* findBatch(const HouseBook& book, std::string_view code);
-/// A code that no batch has, for one struck on `strikeDay`.
-[[nodiscard]] std::string freeBatchCode(const HouseBook& book, Day strikeDay);
 
 } // namespace warmbench
