@@ -177,9 +177,18 @@ void Placer::keepBetter() {
     m_best = m_placed;
 }
 
+/// Searches on the slots that a container can cover at all; where these are too few, not even that.
 bool Placer::pack(const Stay& stay) {
+    m_open.clear();
+    for (std::size_t at = 0; at < m_wayCount; ++at) {
+        const Way& way = m_ways[at];
+        for (int slot = way.fits.next(0); slot < way.fits.size(); slot = way.fits.next(slot + 1))
+            m_open.add(SlotRect{slot / m_open.cols(), slot % m_open.cols(), way.footprint.height,
+                                way.footprint.width});
+    }
+    if (m_open.count() < stay.containers * stay.footprint.height * stay.footprint.width) return false;
     const Pieces pieces{stay.footprint, stay.turn, stay.containers};
-    if (packPlate(m_free, {&pieces, 1}, packSteps, m_packed) != Verdict::Packed) return false;
+    if (packPlate(m_open, {&pieces, 1}, packSteps, m_packed) != Verdict::Packed) return false;
     m_best = m_packed.front();
     return true;
 }
