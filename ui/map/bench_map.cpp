@@ -136,7 +136,11 @@ void BenchMap::paintEvent(QPaintEvent* event) {
     const QPoint corner = origin();
     painter.translate(corner);
     const MapPainter map(*m_palette, *m_type, *m_wording, Surface::Pixels);
-    map.paint(painter, m_scene, m_layout, event->rect().translated(-corner), m_selection);
+    for (const QRect& part : event->region()) {
+        const QRect clip = part.translated(-corner);
+        painter.setClipRect(clip);
+        map.paint(painter, m_scene, m_layout, clip, m_selection);
+    }
 }
 
 void BenchMap::paintEmpty(QPainter& painter) const {

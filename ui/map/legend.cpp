@@ -1,6 +1,7 @@
 #include "ui/map/legend.h"
 
 #include "ui/map/stage_mark.h"
+#include "ui/map/texture.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
@@ -46,7 +47,7 @@ double Legend::run(QPainter* painter, QPointF corner, double width) const {
         painter->fillRect(swatch, colour);
         if (stage == Progress::Planned) {
             painter->fillRect(swatch.adjusted(1, 1, -1, -1), m_palette.slot);
-            fillTexture(*painter, swatch.adjusted(1, 1, -1, -1), Texture::Falling, colour, m_surface);
+            fillTexture(*painter, swatch.adjusted(1, 1, -1, -1), Texture::Falling, colour);
         }
         paintStageMark(*painter, stage, {place.x() + swatchWidth / 2 - 5, place.y() + 3, 10, 10},
                        m_palette.textOn(colour));

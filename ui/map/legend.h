@@ -1,6 +1,5 @@
 #pragma once
 
-#include "ui/map/texture.h"
 #include "ui/theme/palette.h"
 #include "ui/theme/type.h"
 #include "ui/words/wording.h"
@@ -14,8 +13,8 @@ namespace warmbench::ui {
 /// What the colours and marks of the map mean, in one or more lines within a width.
 class Legend {
 public:
-    Legend(const Palette& palette, const TypeSizes& type, const Wording& wording, Surface surface)
-        : m_palette(palette), m_type(type), m_wording(wording), m_surface(surface) {}
+    Legend(const Palette& palette, const TypeSizes& type, const Wording& wording)
+        : m_palette(palette), m_type(type), m_wording(wording) {}
 
     [[nodiscard]] double heightFor(double width) const { return run(nullptr, {}, width); }
     void paint(QPainter& painter, QPointF corner, double width) const { run(&painter, corner, width); }
@@ -26,7 +25,6 @@ private:
     const Palette& m_palette;
     const TypeSizes& m_type;
     const Wording& m_wording;
-    Surface m_surface;
 };
 
 } // namespace warmbench::ui

@@ -1,10 +1,7 @@
 #pragma once
 
 #include "ui/map/map_layout.h"
-#include "ui/map/texture.h"
-#include "ui/theme/palette.h"
-#include "ui/theme/type.h"
-#include "ui/words/wording.h"
+#include "ui/map/paint_kit.h"
 
 class QPainter;
 
@@ -15,7 +12,7 @@ namespace warmbench::ui {
 class MapPainter {
 public:
     MapPainter(const Palette& palette, const TypeSizes& type, const Wording& wording, Surface surface)
-        : m_palette(palette), m_type(type), m_wording(wording), m_surface(surface) {}
+        : m_kit(palette, type, wording, surface) {}
 
     /// Paints what lies in `clip`, and marks what is selected.
     void paint(QPainter& painter, const MapScene& scene, const MapLayout& layout, const QRect& clip,
@@ -29,17 +26,9 @@ private:
     void paintHeading(const Canvas& canvas, int zone) const;
     void paintGround(const Canvas& canvas, int zone, const QRect& area) const;
     void paintGrid(const Canvas& canvas, int zone, const QRect& area) const;
-    void paintPatch(const Canvas& canvas, const SceneStay& stay) const;
-    void paintContainers(const Canvas& canvas, const SceneStay& stay) const;
-    void paintPotText(const Canvas& canvas, const SceneStay& stay) const;
-    void paintLetters(const Canvas& canvas, const SceneStay& stay) const;
-    void paintSelectedStay(const Canvas& canvas, const SceneStay& stay) const;
     void paintSelectedZone(const Canvas& canvas, int zone) const;
 
-    const Palette& m_palette;
-    const TypeSizes& m_type;
-    const Wording& m_wording;
-    Surface m_surface;
+    PaintKit m_kit;
 };
 
 } // namespace warmbench::ui

@@ -5,7 +5,6 @@
 #include "ui/words/wording.h"
 
 #include <algorithm>
-#include <map>
 
 namespace warmbench::ui {
 namespace {
@@ -120,7 +119,7 @@ private:
         shown.zone = static_cast<int>(m_scene.zones.size());
         shown.code = text(batch.code);
         shown.letters = m_letters.of(batch.id);
-        shown.taxon = text(m_book.get<Taxon>(batch.taxon).name);
+        shown.taxon = nameOf(batch.taxon);
         shown.progress = progressOn(m_book, stay, m_scene.day);
         shown.troubles = troublesOn(m_book, stay, m_scene.day);
         if (!shown.troubles.empty()) ++zone.troubled;
@@ -139,42 +138,48 @@ private:
     }
 
     void addPots(const Stay& stay, const Batch& batch, SceneZone& zone) {
-        std::map<int, ScenePot*> byNumber;
-        const std::size_t first = m_scene.pots.size();
+        m_potOf.clear();
         for (const Place& place : stay.places) {
-            ScenePot pot;
-            pot.stay = static_cast<int>(m_scene.stays.size());
-            pot.number = place.container;
-            pot.slots = place.slots;
             const int index = static_cast<int>(m_scene.pots.size());
             for (int row = place.slots.row; row < place.slots.row + place.slots.height; ++row)
                 for (int col = place.slots.col; col < place.slots.col + place.slots.width; ++col)
                     zone.potAt[static_cast<std::size_t>(row * zone.cols + col)] = index;
             zone.taken += area(place.slots);
+            ScenePot pot;
+            pot.stay = static_cast<int>(m_scene.stays.size());
+            pot.number = place.container;
+            pot.slots = place.slots;
+            pot.cuttings = standing(m_book, batch, place.container, m_scene.day);
             m_scene.pots.push_back(pot);
+            if (m_potOf.size() <= static_cast<std::size_t>(place.container))
+                m_potOf.resize(static_cast<std::size_t>(place.container) + 1, -1);
+            m_potOf[static_cast<std::size_t>(place.container)] = index;
         }
-        for (std::size_t i = first; i < m_scene.pots.size(); ++i)
-            byNumber.emplace(m_scene.pots[i].number, &m_scene.pots[i]);
-        const auto withPot = [&](int number, const auto& work) {
-            if (const auto found = byNumber.find(number); found != byNumber.end()) work(*found->second);
-        };
-        for (const BatchContainer& one : batch.containers)
-            withPot(one.number,
-                    [&](ScenePot& pot) { pot.cuttings = standing(m_book, batch, one.number, m_scene.day); });
-        for (const RootCheckId id : m_book.checksOf(batch.id)) {
-            const int number = m_book.get<RootCheck>(id).container;
-            withPot(number, [&](ScenePot& pot) {
-                if (const RootCheck* check = latestCheck(m_book, batch.id, number, m_scene.day)) {
-                    pot.examined = check->examined;
-                    pot.rooted = check->rooted;
-                }
-            });
-        }
+        for (const RootCheckId id : m_book.checksOf(batch.id))
+            addCheck(batch, m_book.get<RootCheck>(id).container);
+    }
+
+    void addCheck(const Batch& batch, int container) {
+        const auto number = static_cast<std::size_t>(container);
+        const int pot = number < m_potOf.size() ? m_potOf[number] : -1;
+        const RootCheck* check = pot < 0 ? nullptr : latestCheck(m_book, batch.id, container, m_scene.day);
+        if (!check) return;
+        m_scene.pots[static_cast<std::size_t>(pot)].examined = check->examined;
+        m_scene.pots[static_cast<std::size_t>(pot)].rooted = check->rooted;
+    }
+
+    /// A taxon's name, shared by all its batches.
+    QString nameOf(TaxonId id) {
+        QString& name = m_names[id.number];
+        if (name.isNull()) name = text(m_book.get<Taxon>(id).name);
+        return name;
     }
 
     const HouseBook& m_book;
     const Letters& m_letters;
     MapScene m_scene;
+    QHash<std::int64_t, QString> m_names;
+    std::vector<int> m_potOf; ///< of the stay at hand: index of the pot of each container number, -1 for none
 };
 
 } // namespace

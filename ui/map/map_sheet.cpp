@@ -32,7 +32,7 @@ public:
         const double inner = m_width - 2 * sheetMargin;
         const int columns = bestColumns(inner);
         m_layout = MapLayout(m_scene, columns, MapLayout::scaleForWidth(m_scene, columns, inner));
-        const Legend legend(m_palette, m_type, m_wording, Surface::Shapes);
+        const Legend legend(m_palette, m_type, m_wording);
         m_height = static_cast<int>(std::ceil(titleHeight + m_layout.size().height() +
                                               legend.heightFor(inner - 2 * mapMargin) + 2 * sheetMargin));
     }
@@ -47,7 +47,7 @@ public:
         const MapPainter map(m_palette, m_type, m_wording, surface);
         map.paint(painter, m_scene, m_layout, QRectF(QPointF(0, 0), m_layout.size()).toAlignedRect(), {});
         painter.restore();
-        const Legend legend(m_palette, m_type, m_wording, surface);
+        const Legend legend(m_palette, m_type, m_wording);
         legend.paint(painter,
                      QPointF(sheetMargin + mapMargin, sheetMargin + titleHeight + m_layout.size().height()),
                      m_width - 2 * (sheetMargin + mapMargin));

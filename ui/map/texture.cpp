@@ -8,24 +8,10 @@
 namespace warmbench::ui {
 namespace {
 
-/// Pixels between lines and between dots, as in Qt's patterns.
+/// Pixels between lines, and between dots: all of them part textureTile evenly.
 constexpr double spacing = 8;
-
-Qt::BrushStyle patternOf(Texture texture) {
-    switch (texture) {
-    case Texture::Dots:
-        return Qt::Dense7Pattern;
-    case Texture::DenseDots:
-        return Qt::Dense6Pattern;
-    case Texture::Rising:
-        return Qt::BDiagPattern;
-    case Texture::Falling:
-        return Qt::FDiagPattern;
-    case Texture::Squares:
-        return Qt::CrossPattern;
-    }
-    return Qt::NoBrush;
-}
+constexpr double dotSpacing = 4;
+constexpr double denseDotSpacing = 3;
 
 void addDiagonals(QPainterPath& path, const QRectF& area, bool rising) {
     for (double start = area.left() - area.height(); start < area.right(); start += spacing) {
@@ -60,23 +46,29 @@ void addSquares(QPainterPath& path, const QRectF& area) {
 
 } // namespace
 
-void fillTexture(QPainter& painter, const QRectF& area, Texture texture, const QColor& colour,
-                 Surface surface) {
-    if (surface == Surface::Pixels) {
-        painter.fillRect(area, QBrush(colour, patternOf(texture)));
-        return;
-    }
+void fillTexture(QPainter& painter, const QRectF& area, Texture texture, const QColor& colour) {
     QPainterPath path;
-    if (texture == Texture::Dots || texture == Texture::DenseDots) {
-        addDots(path, area, texture == Texture::Dots ? spacing / 2 : spacing / 3);
-        painter.fillPath(path, colour);
-        return;
-    }
-    if (texture == Texture::Squares)
+    switch (texture) {
+    case Texture::Dots:
+        addDots(path, area, dotSpacing);
+        break;
+    case Texture::DenseDots:
+        addDots(path, area, denseDotSpacing);
+        break;
+    case Texture::Rising:
+        addDiagonals(path, area, true);
+        break;
+    case Texture::Falling:
+        addDiagonals(path, area, false);
+        break;
+    case Texture::Squares:
         addSquares(path, area);
+        break;
+    }
+    if (texture == Texture::Dots || texture == Texture::DenseDots)
+        painter.fillPath(path, colour);
     else
-        addDiagonals(path, area, texture == Texture::Rising);
-    painter.strokePath(path, QPen(colour, 1));
+        painter.strokePath(path, QPen(colour, 1));
 }
 
 } // namespace warmbench::ui

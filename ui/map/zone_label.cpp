@@ -1,6 +1,5 @@
 #include "ui/map/zone_label.h"
 
-#include <QFontMetrics>
 #include <QStringList>
 
 #include <array>
@@ -17,16 +16,14 @@ QString troubledWords(int troubled, const Wording& wording) {
     return say("%1 to look at").arg(wording.number(troubled));
 }
 
-int widthOf(const ZoneLabel& label, const QFontMetrics& strong, const QFontMetrics& quiet) {
-    int width = headingGap;
-    const auto add = [&](const QString& part, const QFontMetrics& metrics, int around) {
-        if (!part.isEmpty()) width += metrics.horizontalAdvance(part) + around + headingGap;
-    };
-    add(label.name, strong, 0);
-    add(label.heat, quiet, 0);
-    add(label.trouble, quiet, headingGap);
-    add(label.taken, quiet, 0);
-    return width;
+/// Words with the room that they take, measured once.
+struct Part {
+    QString words;
+    int width = 0;
+};
+
+Part measured(const QString& words, const QFontMetrics& metrics, int around = 0) {
+    return {words, words.isEmpty() ? 0 : metrics.horizontalAdvance(words) + around + headingGap};
 }
 
 } // namespace
@@ -37,29 +34,34 @@ QString heatWords(const SceneZone& zone, const Wording& wording) {
     return zone.hasMat ? say("mat off, %1").arg(root) : say("no mat, %1").arg(root);
 }
 
-ZoneLabel zoneLabel(const SceneZone& zone, int width, const TypeSizes& type, const Wording& wording) {
-    const QFontMetrics strong(type.strong);
-    const QFontMetrics quiet(type.quiet);
-    const QString heat = heatWords(zone, wording);
-    const QString withCover = heat + QStringLiteral(" · ") + wording.coverName(zone.cover);
-    const QString shortHeat = wording.degrees(zone.setPoint.value_or(zone.expected)) + QStringLiteral("°");
-    const QString taken = say("%1 of %2").arg(wording.number(zone.taken), wording.number(zone.usable));
-    const QString shortTaken = wording.number(zone.taken) + u'/' + wording.number(zone.usable);
-    const QString trouble = troubledWords(zone.troubled, wording);
-    const QString mark = trouble.isEmpty() ? QString() : QStringLiteral("!");
-    const std::array<ZoneLabel, 9> candidates{{
-        {zone.name, withCover, trouble, taken},
-        {zone.name, withCover, trouble, shortTaken},
-        {zone.name, heat, trouble, shortTaken},
-        {zone.name, heat, mark, shortTaken},
-        {zone.name, shortHeat, mark, shortTaken},
-        {zone.name, shortHeat, mark, {}},
-        {zone.name, {}, mark, {}},
-        {zone.name, {}, {}, {}},
-        {},
-    }};
-    for (const ZoneLabel& label : candidates)
-        if (widthOf(label, strong, quiet) <= width) return label;
+ZoneLabel zoneLabel(const SceneZone& zone, int width, const PaintKit& kit) {
+    const Wording& wording = kit.wording;
+    const QString heatText = heatWords(zone, wording);
+    const QString degrees = wording.degrees(zone.setPoint.value_or(zone.expected)) + QStringLiteral("°");
+    const QString troubleText = troubledWords(zone.troubled, wording);
+    const Part none;
+    const Part name = measured(zone.name, kit.strong);
+    const Part full = measured(heatText + QStringLiteral(" · ") + wording.coverName(zone.cover), kit.quiet);
+    const Part heat = measured(heatText, kit.quiet);
+    const Part shortHeat = measured(degrees, kit.quiet);
+    const Part trouble = measured(troubleText, kit.quiet, headingGap);
+    const Part mark =
+        measured(troubleText.isEmpty() ? QString() : QStringLiteral("!"), kit.quiet, headingGap);
+    const Part taken =
+        measured(say("%1 of %2").arg(wording.number(zone.taken), wording.number(zone.usable)), kit.quiet);
+    const Part shortTaken =
+        measured(wording.number(zone.taken) + u'/' + wording.number(zone.usable), kit.quiet);
+    const std::array<std::array<const Part*, 3>, 8> candidates{{{&full, &trouble, &taken},
+                                                                {&full, &trouble, &shortTaken},
+                                                                {&heat, &trouble, &shortTaken},
+                                                                {&heat, &mark, &shortTaken},
+                                                                {&shortHeat, &mark, &shortTaken},
+                                                                {&shortHeat, &mark, &none},
+                                                                {&none, &mark, &none},
+                                                                {&none, &none, &none}}};
+    for (const auto& [first, second, third] : candidates)
+        if (headingGap + name.width + first->width + second->width + third->width <= width)
+            return {zone.name, first->words, second->words, third->words};
     return {};
 }
 

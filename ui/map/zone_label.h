@@ -1,8 +1,7 @@
 #pragma once
 
 #include "ui/map/map_scene.h"
-#include "ui/theme/type.h"
-#include "ui/words/wording.h"
+#include "ui/map/paint_kit.h"
 
 namespace warmbench::ui {
 
@@ -17,8 +16,7 @@ struct ZoneLabel {
 /// Pixels between the parts of a heading and at its ends.
 inline constexpr int headingGap = 8;
 
-[[nodiscard]] ZoneLabel zoneLabel(const SceneZone& zone, int width, const TypeSizes& type,
-                                  const Wording& wording);
+[[nodiscard]] ZoneLabel zoneLabel(const SceneZone& zone, int width, const PaintKit& kit);
 
 /// `18 °C`, `mat off, 11 °C` or `no mat, 11 °C`.
 [[nodiscard]] QString heatWords(const SceneZone& zone, const Wording& wording);

@@ -29,14 +29,14 @@ void LegendStrip::setLook(const Palette& palette, const TypeSizes& type, const W
 
 int LegendStrip::heightForWidth(int width) const {
     if (!m_type) return 0;
-    const Legend legend(*m_palette, *m_type, *m_wording, Surface::Pixels);
+    const Legend legend(*m_palette, *m_type, *m_wording);
     return static_cast<int>(std::ceil(legend.heightFor(width - 2 * sideRoom))) + 2 * topRoom;
 }
 
 void LegendStrip::paintEvent(QPaintEvent*) {
     if (!m_type) return;
     QPainter painter(this);
-    Legend(*m_palette, *m_type, *m_wording, Surface::Pixels)
+    Legend(*m_palette, *m_type, *m_wording)
         .paint(painter, QPointF(sideRoom, topRoom), width() - 2 * sideRoom);
 }
 
