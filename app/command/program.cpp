@@ -32,6 +32,8 @@ int runProgram(int argc, char** argv) {
     addExport(program, work);
     addImport(program, work);
     addFit(program, work);
+    addMap(program, work);
+    addOpen(program, work);
     addReckon(program, work);
     addRecipes(program, work);
     addSolve(program, work);

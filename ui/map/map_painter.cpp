@@ -12,9 +12,6 @@
 namespace warmbench::ui {
 namespace {
 
-/// The side of a slot, in pixels, from which its grid is shown.
-constexpr double gridFrom = 5;
-
 std::size_t nth(int index) {
     return static_cast<std::size_t>(index);
 }
@@ -142,9 +139,9 @@ void MapPainter::paintZone(const Canvas& canvas, int index) const {
     const QRect heading = canvas.layout.heading(canvas.scene, index);
     if (!(area | heading).intersects(canvas.clip)) return;
     paintGround(canvas, index, area);
+    paintGrid(canvas, index, area);
     for (int stay = zone.firstStay; stay < zone.endStay; ++stay)
         canvas.patches.paintArea(canvas.scene.stays[nth(stay)]);
-    paintGrid(canvas, index, area);
     for (int stay = zone.firstStay; stay < zone.endStay; ++stay)
         canvas.patches.paintDetail(canvas.scene.stays[nth(stay)]);
     // Two zones beside each other are told apart by a line of the bench between them.
@@ -172,14 +169,13 @@ void MapPainter::paintGrid(const Canvas& canvas, int index, const QRect& area) c
     const double side = canvas.slotSide(index);
     if (side < gridFrom) return;
     const SceneZone& zone = canvas.scene.zones[nth(index)];
-    const QColor line = faded(m_kit.palette.bench, side < 9 ? 0.45 : 0.75);
     const auto edge = [&](int start, int number) {
         return start + static_cast<int>(std::lround(number * side));
     };
     for (int col = 1; col < zone.cols; ++col)
-        canvas.painter.fillRect(QRect(edge(area.left(), col), area.top(), 1, area.height()), line);
+        canvas.painter.fillRect(QRect(edge(area.left(), col), area.top(), 1, area.height()), m_kit.freeLine);
     for (int row = 1; row < zone.rows; ++row)
-        canvas.painter.fillRect(QRect(area.left(), edge(area.top(), row), area.width(), 1), line);
+        canvas.painter.fillRect(QRect(area.left(), edge(area.top(), row), area.width(), 1), m_kit.freeLine);
 }
 
 void MapPainter::paintHeading(const Canvas& canvas, int index) const {

@@ -150,27 +150,38 @@ bool writePdf(const Sheet& sheet, QIODevice& device) {
     return painter.end();
 }
 
+using Writer = bool (*)(const Sheet&, QIODevice&);
+
+/// What writes files of a suffix; null where nothing does.
+Writer writerFor(const QString& file) {
+    const QString suffix = QFileInfo(file).suffix().toLower();
+    if (suffix == QLatin1String("png")) return &writePng;
+    if (suffix == QLatin1String("svg")) return &writeSvg;
+    if (suffix == QLatin1String("pdf")) return &writePdf;
+    return nullptr;
+}
+
 } // namespace
 
-Outcome writeMapSheet(const HouseBook& book, Day day, const QString& file, const SheetOptions& options,
-                      const Wording& wording) {
-    const QString suffix = QFileInfo(file).suffix().toLower();
-    const auto write = suffix == QLatin1String("png")   ? &writePng
-                       : suffix == QLatin1String("svg") ? &writeSvg
-                       : suffix == QLatin1String("pdf") ? &writePdf
-                                                        : nullptr;
-    if (!write)
-        return Refusal{file.toStdString(),
-                       "its name ends in '" + suffix.toStdString() + "'; expected png, svg or pdf"};
+Outcome checkMapSheet(const QString& file, const SheetOptions& options) {
+    if (!writerFor(file))
+        return Refusal{file.toStdString(), "its name ends in '" + QFileInfo(file).suffix().toStdString() +
+                                               "'; expected png, svg or pdf"};
     if (options.width < leastSheetWidth || options.width > mostSheetWidth)
         return Refusal{"width", std::to_string(options.width) + " pixels; expected " +
                                     std::to_string(leastSheetWidth) + " to " +
                                     std::to_string(mostSheetWidth)};
+    return std::nullopt;
+}
+
+Outcome writeMapSheet(const HouseBook& book, Day day, const QString& file, const SheetOptions& options,
+                      const Wording& wording) {
+    if (auto refusal = checkMapSheet(file, options)) return refusal;
     QSaveFile target(file);
     if (!target.open(QIODevice::WriteOnly))
         return Refusal{file.toStdString(), "it can't be written: " + target.errorString().toStdString()};
     const Sheet sheet(book, day, options, wording);
-    if (!write(sheet, target) || !target.commit())
+    if (!writerFor(file)(sheet, target) || !target.commit())
         return Refusal{file.toStdString(),
                        "the picture could not be written to the end: " + target.errorString().toStdString()};
     return std::nullopt;

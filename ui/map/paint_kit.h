@@ -34,13 +34,23 @@ public:
     [[nodiscard]] const QColor& inkOn(Progress progress) const {
         return m_inks[static_cast<std::size_t>(progress)];
     }
+    /// The grid's lines over a patch, opaque: blending thousands of thin lines is slow.
+    [[nodiscard]] const QColor& lineOn(Progress progress) const {
+        return m_lines[static_cast<std::size_t>(progress)];
+    }
+    /// The grid's lines over free slots.
+    const QColor freeLine;
     /// The width of a batch's letters in the strong font.
     [[nodiscard]] int widthOf(const QString& letters) const;
 
 private:
     std::array<QColor, 6> m_inks;
+    std::array<QColor, 6> m_lines;
     std::array<int, 26> m_widths{};
 };
+
+/// The side of a slot, in pixels, from which its grid is shown.
+inline constexpr double gridFrom = 5;
 
 [[nodiscard]] QColor faded(QColor colour, double share);
 

@@ -31,17 +31,35 @@ double PatchPainter::slotSide(const SceneStay& stay) const {
 
 void PatchPainter::paintArea(const SceneStay& stay) {
     const QColor& ground = m_kit.ground(stay.progress);
-    if (stay.patch.size() == 1 && stay.progress != Progress::Planned) {
-        m_painter.fillRect(pixels(stay, stay.patch.front()).adjusted(1, 1, -1, -1), ground);
-        return;
-    }
     const bool planned = stay.progress == Progress::Planned;
-    const QColor& rim = planned ? m_kit.palette.of(stay.progress) : m_kit.palette.slot;
-    for (const SlotRect& rect : stay.patch)
-        m_painter.fillRect(pixels(stay, rect).adjusted(-1, -1, 1, 1), rim);
+    if (stay.patch.size() == 1 && !planned) {
+        const QRect area = pixels(stay, stay.patch.front());
+        if (!area.intersects(m_clip)) return;
+        m_painter.fillRect(area.adjusted(1, 1, -1, -1), ground);
+    } else {
+        const QColor& rim = planned ? m_kit.palette.of(stay.progress) : m_kit.palette.slot;
+        for (const SlotRect& rect : stay.patch)
+            m_painter.fillRect(pixels(stay, rect).adjusted(-1, -1, 1, 1), rim);
+        for (const SlotRect& rect : stay.patch) {
+            m_painter.fillRect(pixels(stay, rect), ground);
+            if (planned) fillTexture(m_painter, pixels(stay, rect), Texture::Falling, faded(rim, 0.6));
+        }
+    }
+    if (slotSide(stay) >= gridFrom) paintGrid(stay);
+}
+
+void PatchPainter::paintGrid(const SceneStay& stay) {
+    const QColor& line = m_kit.lineOn(stay.progress);
     for (const SlotRect& rect : stay.patch) {
-        m_painter.fillRect(pixels(stay, rect), ground);
-        if (planned) fillTexture(m_painter, pixels(stay, rect), Texture::Falling, faded(rim, 0.6));
+        const QRect area = pixels(stay, rect);
+        for (int col = 1; col < rect.width; ++col) {
+            const int x = pixels(stay, {rect.row, rect.col + col, 1, 1}).left();
+            m_painter.fillRect(QRect(x, area.top() + 1, 1, area.height() - 2), line);
+        }
+        for (int row = 1; row < rect.height; ++row) {
+            const int y = pixels(stay, {rect.row + row, rect.col, 1, 1}).top();
+            m_painter.fillRect(QRect(area.left() + 1, y, area.width() - 2, 1), line);
+        }
     }
 }
 

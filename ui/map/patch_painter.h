@@ -17,9 +17,9 @@ public:
                  const QRect& clip)
         : m_painter(painter), m_kit(kit), m_scene(scene), m_layout(layout), m_clip(clip) {}
 
-    /// The patch as one area; to be painted before the zone's grid.
+    /// The patch as one area with its grid; to be painted over the zone's.
     void paintArea(const SceneStay& stay);
-    /// Its containers and letters; to be painted over the grid.
+    /// Its containers and letters; to be painted over all areas.
     void paintDetail(const SceneStay& stay);
     /// All of it once more, with a ring round it.
     void paintSelected(const SceneStay& stay);
@@ -29,6 +29,7 @@ private:
     [[nodiscard]] QRect pixels(const SceneStay& stay, const SlotRect& rect) const {
         return m_layout.slots(m_scene, stay.zone, rect);
     }
+    void paintGrid(const SceneStay& stay);
     void paintContainers(const SceneStay& stay, double side);
     void paintContainer(const QRect& area, Progress progress, bool tray);
     void paintPotText(const SceneStay& stay);

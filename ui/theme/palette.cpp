@@ -10,11 +10,6 @@ namespace {
 /// Set-points at which the heat scale is given, in tenths of a degree.
 constexpr std::array<std::int64_t, 4> heatStops{150, 180, 210, 240};
 
-QColor mix(const QColor& a, const QColor& b, double share) {
-    const auto between = [&](int from, int to) { return static_cast<int>(from + (to - from) * share + 0.5); };
-    return {between(a.red(), b.red()), between(a.green(), b.green()), between(a.blue(), b.blue())};
-}
-
 QColor rgb(unsigned value) {
     return QColor::fromRgb(value | 0xFF000000U);
 }
@@ -67,6 +62,11 @@ Palette makeDark() {
 }
 
 } // namespace
+
+QColor mix(const QColor& a, const QColor& b, double share) {
+    const auto between = [&](int from, int to) { return static_cast<int>(from + (to - from) * share + 0.5); };
+    return {between(a.red(), b.red()), between(a.green(), b.green()), between(a.blue(), b.blue())};
+}
 
 QColor Palette::heatAt(std::optional<Celsius> setPoint) const {
     if (!setPoint) return noHeat;

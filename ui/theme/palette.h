@@ -41,6 +41,9 @@ struct Palette {
     [[nodiscard]] QColor textOn(const QColor& ground) const;
 };
 
+/// The colour at a share of the way from a to b, 0 to 1.
+[[nodiscard]] QColor mix(const QColor& a, const QColor& b, double share);
+
 [[nodiscard]] const Palette& lightPalette();
 [[nodiscard]] const Palette& darkPalette();
 

@@ -1,0 +1,56 @@
+#include "app/window/run_window.h"
+
+#include "app/window/file_session.h"
+#include "ui/shell/main_window.h"
+#include "ui/words/wording.h"
+
+#include <QApplication>
+#include <QDate>
+#include <QSettings>
+
+namespace warmbench::app {
+namespace {
+
+bool hasDisplay() {
+#ifdef Q_OS_LINUX
+    for (const char* name : {"QT_QPA_PLATFORM", "DISPLAY", "WAYLAND_DISPLAY"})
+        if (!qEnvironmentVariableIsEmpty(name)) return true;
+    return false;
+#else
+    return true;
+#endif
+}
+
+QString lastBookKey() {
+    return QStringLiteral("lastBook");
+}
+
+} // namespace
+
+Outcome runWindow(const std::string& book) {
+    if (!hasDisplay()) return Refusal{"open", "there is no display to open a window on"};
+    int argumentCount = 1;
+    char name[] = "warmbench";
+    char* arguments[] = {name, nullptr};
+    QApplication application(argumentCount, arguments);
+    QApplication::setOrganizationName(QStringLiteral("Warmbench"));
+    QApplication::setApplicationName(QStringLiteral("Warmbench"));
+    QApplication::setApplicationVersion(QStringLiteral("0.1.0"));
+    FileOpener opener;
+    ui::MainWindow window(opener, ui::dayOf(QDate::currentDate()));
+    QSettings settings;
+    if (!book.empty()) {
+        auto session = opener.open(QString::fromStdString(book));
+        if (!session) return session.refusal();
+        window.setSession(std::move(*session));
+        settings.setValue(lastBookKey(), QString::fromStdString(book));
+    } else if (const QString last = settings.value(lastBookKey()).toString(); !last.isEmpty()) {
+        // A book that has gone meanwhile is no reason not to start.
+        if (auto session = opener.open(last)) window.setSession(std::move(*session));
+    }
+    window.show();
+    QApplication::exec();
+    return std::nullopt;
+}
+
+} // namespace warmbench::app
