@@ -60,6 +60,11 @@ std::string temporaryName(const std::string& path) {
     return path + ".part-" + QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
 }
 
+Refusal newerProgram(const std::string& path, int version) {
+    return {path, "it was written by a newer Warmbench (found version " + std::to_string(version) +
+                      ", expected at most " + std::to_string(BookFile::schemaVersion) + "); use that one"};
+}
+
 std::string wordsOfFirst(const std::vector<BrokenRule>& broken) {
     return broken.front().refusal.text() +
            (broken.size() > 1 ? " (and " + std::to_string(broken.size() - 1) + " more)" : "");
@@ -95,10 +100,14 @@ Outcome BookFile::connect() {
     database.setConnectOptions(options);
     if (!database.open())
         return Refusal{m_path, "it can't be opened: " + database.lastError().text().toStdString()};
-    if (m_mode == OpenMode::Write)
-        for (const char* pragma :
-             {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"})
-            if (auto refusal = run(database, QString::fromLatin1(pragma))) return at(m_path, *refusal);
+    return std::nullopt;
+}
+
+Outcome BookFile::prepareToWrite() {
+    for (const char* pragma :
+         {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"})
+        if (auto refusal = run(databaseOf(m_connection), QString::fromLatin1(pragma)))
+            return at(m_path, *refusal);
     return std::nullopt;
 }
 
@@ -111,6 +120,7 @@ Outcome BookFile::create(const std::string& path, const HouseBook& book) {
     {
         BookFile file(unfinished, OpenMode::Write);
         refusal = file.connect();
+        if (!refusal) refusal = file.prepareToWrite();
         const QSqlDatabase database = databaseOf(file.m_connection);
         if (!refusal)
             refusal = run(database, QStringLiteral("PRAGMA application_id = %1").arg(applicationId));
@@ -129,9 +139,7 @@ Result<std::unique_ptr<BookFile>> BookFile::open(const std::string& path, OpenMo
     if (head->application != applicationId)
         return Refusal{path, "this is no house book (found another program's database)"};
     if (head->version > static_cast<std::uint32_t>(schemaVersion))
-        return Refusal{path, "it was written by a newer Warmbench (found version " +
-                                 std::to_string(head->version) + ", expected at most " +
-                                 std::to_string(schemaVersion) + "); use that one"};
+        return newerProgram(path, static_cast<int>(head->version));
     const std::string folder = fs::absolute(path).parent_path().string();
     if (mode == OpenMode::Write && (::access(path.c_str(), W_OK) != 0 || ::access(folder.c_str(), W_OK) != 0))
         return Refusal{
@@ -143,9 +151,14 @@ Result<std::unique_ptr<BookFile>> BookFile::open(const std::string& path, OpenMo
     const bool whole = query.exec(QStringLiteral("PRAGMA quick_check(1)")) && query.next() &&
                        query.value(0).toString() == QStringLiteral("ok");
     if (!whole) return Refusal{path, "the file is damaged; open a backup, and keep this file as it is"};
+    // The log may hold a later version than the head of the file, until it is written back.
+    query.exec(QStringLiteral("PRAGMA user_version"));
+    const int version = query.next() ? query.value(0).toInt() : 0;
     query.finish();
     query.clear();
-    const int version = static_cast<int>(head->version);
+    if (version > schemaVersion) return newerProgram(path, version);
+    if (mode == OpenMode::Write)
+        if (auto refusal = file->prepareToWrite()) return *refusal;
     if (version < schemaVersion && mode == OpenMode::Write)
         if (auto refusal = file->migrate(version)) return *refusal;
     if (auto refusal = file->load()) return *refusal;
@@ -157,13 +170,9 @@ Outcome BookFile::migrate(int from) {
     std::error_code ignored;
     if (!fs::exists(saved, ignored)) {
         const std::string unfinished = temporaryName(saved);
-        QSqlQuery query(databaseOf(m_connection));
-        query.prepare(QStringLiteral("VACUUM INTO ?"));
-        query.addBindValue(QString::fromStdString(unfinished));
-        if (!query.exec())
-            return Refusal{m_path, "no backup can be made before it is brought up to date: " +
-                                       query.lastError().text().toStdString()};
-        query.finish();
+        if (auto refusal = copyInto(databaseOf(m_connection), unfinished))
+            return Refusal{m_path,
+                           "no backup can be made before it is brought up to date: " + refusal->text()};
         if (auto refusal = giveName(unfinished, saved)) return refusal;
     }
     if (auto refusal = applySteps(databaseOf(m_connection), from, schemaVersion))

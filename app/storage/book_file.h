@@ -85,6 +85,7 @@ private:
 
     BookFile(std::string path, OpenMode mode);
     Outcome connect();
+    Outcome prepareToWrite();
     Outcome migrate(int from);
     Outcome load();
     Outcome keep(const Change& change, const std::string& words);

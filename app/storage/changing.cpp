@@ -64,7 +64,9 @@ Outcome BookFile::keepNow(const Change& change, const std::string& said) {
     const auto seq = m_seq;
     const auto chain = m_chain;
     Outcome refusal = keep(change, said);
-    if (!refusal) refusal = run(databaseOf(m_connection), QStringLiteral("COMMIT"));
+    if (!refusal)
+        if (const auto failed = run(databaseOf(m_connection), QStringLiteral("COMMIT")))
+            refusal = Refusal{m_path, "it could not be kept: " + failed->text()};
     if (refusal) {
         m_seq = seq;
         m_chain = chain;

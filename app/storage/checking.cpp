@@ -89,12 +89,8 @@ Outcome BookFile::backup(const std::string& path) const {
         return Refusal{path, "there is a file of this name already; choose another"};
     const std::string unfinished =
         path + ".part-" + QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
-    QSqlQuery query(databaseOf(m_connection));
-    query.prepare(QStringLiteral("VACUUM INTO ?"));
-    query.addBindValue(QString::fromStdString(unfinished));
-    if (!query.exec())
-        return Refusal{path, "the copy can't be written: " + query.lastError().text().toStdString()};
-    query.finish();
+    if (auto refusal = copyInto(databaseOf(m_connection), unfinished))
+        return Refusal{path, "the copy can't be written: " + refusal->text()};
     Outcome refusal;
     if (const auto copy = open(unfinished, OpenMode::Read); !copy)
         refusal = copy.refusal();

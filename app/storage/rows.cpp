@@ -6,6 +6,9 @@
 #include <QSqlQuery>
 #include <QStringList>
 
+#include <filesystem>
+#include <system_error>
+
 namespace warmbench::app {
 namespace {
 
@@ -87,6 +90,16 @@ Outcome readKind(const QSqlDatabase& database, std::map<IdOf<E>, E>& things) {
 Outcome run(const QSqlDatabase& database, const QString& statement) {
     QSqlQuery query(database);
     return query.exec(statement) ? std::nullopt : failure(query);
+}
+
+Outcome copyInto(const QSqlDatabase& database, const std::string& path) {
+    QSqlQuery query(database);
+    query.prepare(QStringLiteral("VACUUM INTO ?"));
+    query.addBindValue(QString::fromStdString(path));
+    if (query.exec()) return std::nullopt;
+    std::error_code ignored;
+    std::filesystem::remove(path, ignored);
+    return failure(query);
 }
 
 Outcome writeRows(const QSqlDatabase& database, const Change& change) {

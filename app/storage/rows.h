@@ -6,6 +6,8 @@
 
 #include <QSqlDatabase>
 
+#include <string>
+
 namespace warmbench::app {
 
 /// The database behind a connection's name.
@@ -15,6 +17,9 @@ namespace warmbench::app {
 
 /// Runs one statement that takes no values.
 [[nodiscard]] Outcome run(const QSqlDatabase& database, const QString& statement);
+
+/// Writes a consistent copy of the whole database to a new file; leaves none where that fails.
+[[nodiscard]] Outcome copyInto(const QSqlDatabase& database, const std::string& path);
 
 /// Brings the tables from before a change to after it. Inside the caller's transaction.
 [[nodiscard]] Outcome writeRows(const QSqlDatabase& database, const Change& change);
