@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/rooting/beta_binomial.h"
-#include "core/rooting/forecast.h"
+#include "core/rooting/look.h"
 #include "core/rooting/proportion.h"
 #include "core/rooting/rooting_law.h"
 #include "core/rooting/sighting.h"
@@ -21,28 +21,48 @@ struct RootingPrior {
     double logSigmaDeviation = 1;
 };
 
+/// The share that roots among those alive, when the share of all struck has the law `take` and the part
+/// `deadPart` of them is dead. Those that never root die first: their shape shrinks to n / (n + deadPart / 2)
+/// of itself, n being the part expected never to root. A compromise between only such deaths and deaths by
+/// chance alone; tests/speed measures how both hold.
+BetaShape amongAlive(BetaShape take, double deadPart);
+
+/// What is known of a batch: sightings of single cuttings, and looks at samples of those that stand together.
+struct Evidence {
+    std::vector<Sighting> sightings;
+    std::vector<LookSeries> looks;
+};
+
+/// A grid in units of the belief's own deviations. What the defaults leave out is measured against a long run
+/// in tests/core/rooting.
+struct Quadrature {
+    double step = 0.7;
+    double radius = 5.6;
+};
+
 struct Moments {
     double mean = 0;
     double deviation = 0;
 };
 
 struct CountForecast {
-    double expected = 0; ///< rooted by the horizon, with those rooted now
-    Interval interval;   ///< of their number, at the level asked for
-    double sureness = 0; ///< chance that at least the wanted number has rooted
+    double expected = 0;         ///< rooted by the horizon, with those rooted now
+    Interval interval;           ///< of their number, at the level asked for
+    double sureness = 0;         ///< chance that at least the wanted number has rooted
+    std::vector<double> atLeast; ///< chance that at least 0, 1, 2, ... have
 };
 
 /// What is believed of a batch after its checks, by Bayes' rule: the prior times the likelihood of the
-/// sightings, summed over a grid of (ln(p / (1 - p)), mu, ln sigma) that is drawn in to where there is any
-/// weight. For one hump, as these priors give; no sampling, so that the same data give the same figures.
+/// evidence, summed over a grid of (ln(p / (1 - p)), mu, ln sigma). For one hump, as these priors give; no
+/// sampling, so that the same data give the same figures. resources/doc/rooting-model.md has the likelihood.
 class RootingBelief {
 public:
-    RootingBelief(const RootingPrior& prior, const std::vector<Sighting>& sightings);
+    RootingBelief(const RootingPrior& prior, const Evidence& evidence, const Quadrature& quadrature = {});
 
     [[nodiscard]] Moments share() const;
     [[nodiscard]] Moments mu() const;
     [[nodiscard]] Moments logSigma() const;
-    /// ln of the sightings' probability under the prior, without the multinomial coefficient.
+    /// ln of the evidence's probability under the prior, but for factors that depend on the evidence alone.
     [[nodiscard]] double logEvidence() const { return m_logEvidence; }
 
     /// The share of all struck that has rooted by a time.
@@ -52,23 +72,25 @@ public:
     /// The time by which the part `part` of those that ever root has rooted, with a probability of `sure`;
     /// both above 0 and below 1.
     [[nodiscard]] double readyTime(double part, double sure) const;
-    /// What becomes of a batch by `horizon`, not before now, if none die.
-    [[nodiscard]] CountForecast forecast(const BatchNow& now, double horizon, std::int64_t wanted,
+    /// How many of those that stand will have rooted by `horizon`, not before any look at them, if no more
+    /// die.
+    [[nodiscard]] CountForecast forecast(const std::vector<CuttingsLeft>& left, double horizon, double wanted,
                                          double level) const;
 
 private:
     struct Node {
         double share;
         double mu;
-        double logSigma;
+        double sigma;
         double weight; ///< 1 in sum
     };
 
-    [[nodiscard]] RootingLaw law(const Node& node) const;
     template <class Figure>
     [[nodiscard]] Moments moments(Figure figure) const;
     template <class Figure>
     [[nodiscard]] double quantile(Figure figure, double probability) const;
+    /// The part of those that root that has by a time.
+    [[nodiscard]] double timingBy(const Node& node, double time) const;
 
     Family m_family;
     std::vector<Node> m_nodes;

@@ -18,7 +18,7 @@ TEST_CASE("C24 what is believed of a batch after its checks (grid in R, confirme
                                  row.number("s0"),
                                  row.number("l0"),
                                  row.number("t0")};
-        const RootingBelief belief{prior, sightingsOf(given.at(set))};
+        const RootingBelief belief{prior, {sightingsOf(given.at(set)), {}}};
         CHECK(belief.share().mean == within(row.number("mean_pi"), 1e-3));
         CHECK(belief.share().deviation == within(row.number("sd_pi"), 1e-3));
         CHECK(belief.mu().mean == within(row.number("mean_mu"), 2e-3));
