@@ -1,0 +1,60 @@
+#include "core/planner/format/answer_format.h"
+#include "core/planner/format/problem_format.h"
+#include "core/planner/planner.h"
+#include "core/planner/verify/verify.h"
+#include "tests/support/planning_data.h"
+
+#include <catch2/catch.hpp>
+
+using namespace warmbench::planner;
+using warmbench::tests::fileText;
+using warmbench::tests::planningData;
+
+namespace {
+
+Problem problemOf(const std::string& name) {
+    return readProblem(fileText(planningData(name))).value();
+}
+
+Solved solved(const Problem& problem, std::int64_t rounds, std::uint64_t seed, int threads) {
+    Options options;
+    options.rounds = rounds;
+    options.seed = seed;
+    options.threads = threads;
+    return solve(problem, options).value();
+}
+
+} // namespace
+
+TEST_CASE("every kind of problem is solved with an answer that keeps all rules and says why") {
+    for (const char* name : {"example-problem.json", "p01-tiny.json", "p02-small.json", "p05-pinned.json",
+                             "p06-short.json", "p08-trays.json", "orlib/u120_00.json", "orlib/ngcut1.json"}) {
+        const Problem problem = problemOf(name);
+        const Solved found = solved(problem, 300, 1, 2);
+        const auto verdict = verifyAnswer(problem, answerText(problem, found.answer));
+        INFO(name << ": " << (verdict.violations.empty() ? "" : verdict.violations.front()));
+        CHECK(verdict.valid());
+        for (const UnplacedBatch& unplaced : found.answer.unplaced) CHECK_FALSE(unplaced.reason.empty());
+    }
+}
+
+TEST_CASE("the problem that was solved by hand costs 11.80") {
+    CHECK(solved(problemOf("p01-tiny.json"), 500, 1, 1).answer.cost.total() == 11800);
+}
+
+TEST_CASE("one seed and number of rounds give one answer whatever the threads") {
+    const Problem problem = problemOf("p02-small.json");
+    const std::string one = answerText(problem, solved(problem, 400, 7, 1).answer);
+    for (const int threads : {2, 3})
+        CHECK(answerText(problem, solved(problem, 400, 7, threads).answer) == one);
+}
+
+TEST_CASE("a search that is stopped before it begins still answers validly") {
+    const Problem problem = problemOf("p04-house.json");
+    std::stop_source stop;
+    stop.request_stop();
+    const auto found = solve(problem, {}, stop.get_token());
+    REQUIRE(found.ok());
+    CHECK(found->ending == Ending::Stopped);
+    CHECK(verifyAnswer(problem, answerText(problem, found->answer)).valid());
+}
