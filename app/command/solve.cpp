@@ -46,7 +46,8 @@ Outcome checkAnswerPlace(const SolveAsked& asked) {
     };
     if (path.empty() || fs::is_directory(path, none)) return refusal("the name of a file");
     if (!fs::is_directory(folder, none)) return refusal("a file in a folder that is there");
-    if (::access(folder.c_str(), W_OK) != 0 && !fs::exists(path, none))
+    const bool isDevice = fs::exists(path, none) && !fs::is_regular_file(path, none);
+    if (!isDevice && ::access(folder.c_str(), W_OK) != 0)
         return refusal("a file in a folder that can be written to");
     if (fs::equivalent(path, asked.problem, none)) return refusal("another file than the problem");
     return std::nullopt;

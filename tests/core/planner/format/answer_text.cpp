@@ -115,6 +115,8 @@ TEST_CASE("An answer that is not in the format is refused at its place") {
     CHECK(place("\"to\": 8, ", "") == "/placed/0/stays/1/to");
     CHECK(place("\"reason\": \"stock \\\"s\\\" has nothing before day 5\"", "\"reason\": \"\"") ==
           "/unplaced/0/reason");
+    CHECK(place("{ \"id\": \"C\", \"reason\": \"stock \\\"s\\\" has nothing before day 5\" }", "") ==
+          "/unplaced");
     CHECK(place("[0, 6, 15]", "[0, 6, 15.5]") == "/mats/0/runs/0/2");
     CHECK(place("\"late\": 2", "\"late\": 2.0001") == "/cost/late");
     CHECK(place("\"late\": 2", "\"late\": 3") == "/cost/total");
