@@ -49,8 +49,9 @@ private:
                  [&](Value v, const Pointer& at) { readUnplaced(v, at); });
         for (const Batch& batch : m_problem.batches)
             if (!m_listed.count(batch.id))
-                m_in.refuse(root / "unplaced", "batch " + json::inQuotes(batch.id) +
-                                      " is neither placed nor unplaced, expected once in one of them");
+                m_in.refuse(root / "unplaced",
+                            "batch " + json::inQuotes(batch.id) +
+                                " is neither placed nor unplaced, expected once in one of them");
         readEach(fields["mats"], root / "mats", [&](Value v, const Pointer& at) { readRuns(v, at); });
         readCost(fields["cost"], root / "cost");
         m_answer.bound = readBound(fields["bound"], root / "bound");

@@ -7,7 +7,6 @@
 
 namespace warmbench::planner {
 
-using json::Bounds;
 using json::Fields;
 using json::Pointer;
 using json::Value;

@@ -4,7 +4,6 @@
 #include "core/quantity/decimal.h"
 
 #include <algorithm>
-#include <ranges>
 
 namespace warmbench::planner::verify {
 namespace {
@@ -107,7 +106,9 @@ bool AnswerCheck::checkStay(Value value, const Pointer& at, const StayRule& rule
     if (!claim.slots.empty())
         m_verdict.cost.scatter += WideCost{10} * m_problem.scatterCost *
                                   (connectedGroups(covered, claim.slots.size(), zoneAt(claim.zone)) - 1);
-    m_use.add(claim.zone, std::views::keys(covered), claim.from, claim.to, who);
+    std::vector<std::int64_t> taken;
+    for (const auto& [slot, container] : covered) taken.push_back(slot);
+    m_use.add(claim.zone, taken, claim.from, claim.to, who);
     course.day = claim.to;
     course.before = std::move(claim);
     return true;

@@ -40,8 +40,8 @@ public:
     explicit SlotUse(const Problem& problem) : m_problem(problem) {}
 
     /// `who` covers the slots of a zone, numbered row by row, on the days from <= day < to.
-    template <class Slots>
-    void add(int zone, const Slots& slots, std::int64_t from, std::int64_t to, std::string who) {
+    void add(int zone, const std::vector<std::int64_t>& slots, std::int64_t from, std::int64_t to,
+             std::string who) {
         to = std::min<std::int64_t>(to, m_problem.days);
         if (from >= to) return;
         const auto name = static_cast<std::uint32_t>(m_names.size());
