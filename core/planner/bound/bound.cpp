@@ -56,13 +56,15 @@ private:
 
 constexpr int iterationsOfRound = 50;
 constexpr int roundsWithoutGain = 4;
-constexpr double gainOfRound = 3e-4; ///< share of the value
+constexpr int roundsWithoutTree = 60;           ///< the same where no tree follows
+constexpr std::size_t mostLinksOfTree = 60'000; ///< splits of more take too long
+constexpr double gainOfRound = 3e-4;            ///< share of the value
 
 /// Climbs at the root until that hardly gains, forbidding what is too costly for the incumbent on the way.
-void climbRoot(DualFunction& dual, Domain& domain, Ascent& ascent, Totals& totals,
+void climbRoot(DualFunction& dual, Domain& domain, Ascent& ascent, Totals& totals, int patience,
                const std::stop_token& stop) {
     int idle = 0;
-    while (idle < roundsWithoutGain && !stop.stop_requested()) {
+    while (idle < patience && !stop.stop_requested()) {
         const double before = ascent.value();
         const double cutoff = totals.cutoff();
         const bool done = ascent.climb(domain, {cutoff, iterationsOfRound}, stop);
@@ -90,8 +92,9 @@ void improveBound(const Problem& problem, const BoundOptions& options,
     Domain domain = wholeDomain(formulation);
     Ascent root(formulation, dual);
     root.start(domain, sharePrices(formulation));
-    climbRoot(dual, domain, root, totals, stop);
-    if (stop.stop_requested() || totals.proven()) return;
+    const bool treeFollows = formulation.links.size() <= mostLinksOfTree;
+    climbRoot(dual, domain, root, totals, treeFollows ? roundsWithoutGain : roundsWithoutTree, stop);
+    if (!treeFollows || stop.stop_requested() || totals.proven()) return;
 
     BoundTree tree(formulation, dual);
     tree.open(domain, root);

@@ -194,7 +194,7 @@ void DualFunction::fillHeld(const ZoneShelf& shelf, std::size_t zone, int day, d
 
 int DualFunction::forbidCostly(Domain& domain, double value, double limit) {
     int forbidden = 0;
-    for (std::size_t batch = 0; batch < m_options.size(); ++batch) {
+    for (std::size_t batch = 0; batch < m_options.size() && !m_stop.stop_requested(); ++batch) {
         const std::vector<double> detour = detours(static_cast<int>(batch));
         const StrikeOptions& options = m_options[batch];
         // A link in a period adds to the period's detour what it costs above the cheapest chain of the
