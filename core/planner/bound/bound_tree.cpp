@@ -7,8 +7,8 @@
 namespace warmbench::planner {
 namespace {
 
-constexpr std::size_t splitsTried = 8;
-constexpr int trialIterations = 25;
+constexpr std::size_t splitsTried = 2; ///< of each property
+constexpr int trialIterations = 12;
 constexpr int roundIterations = 60;
 constexpr int roundsOfBranch = 4;
 

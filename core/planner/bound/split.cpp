@@ -12,6 +12,8 @@ std::size_t at(int index) {
     return static_cast<std::size_t>(index);
 }
 
+using Property = Split::Property;
+
 class Splitter {
 public:
     Splitter(const Formulation& formulation, const Domain& domain, const std::vector<double>& usage)
@@ -19,7 +21,8 @@ public:
 
     void splitBatch(int batch) {
         const BatchChains& chains = m_formulation.batches[at(batch)];
-        if (m_domain.mayStayOut[at(batch)] != 0) add(batch, 0, [](const StayChoice&) { return true; });
+        if (m_domain.mayStayOut[at(batch)] != 0)
+            add(Property::Placed, batch, 0, [](const StayChoice&) { return true; });
         for (std::size_t stay = 0; stay + 1 < chains.stays.size(); ++stay) {
             std::map<int, double> kinds;
             std::map<std::pair<int, int>, double> states;
@@ -32,13 +35,15 @@ public:
                 days[choice.from] += m_usage[i];
             }
             for (const auto& [kind, share] : kinds)
-                add(batch, stay, [k = kind](const StayChoice& choice) { return choice.kind == k; });
+                add(Property::Kind, batch, stay,
+                    [k = kind](const StayChoice& choice) { return choice.kind == k; });
             for (const auto& [state, share] : states)
-                add(batch, stay, [s = state](const StayChoice& choice) {
+                add(Property::SetPoint, batch, stay, [s = state](const StayChoice& choice) {
                     return choice.kind == s.first && choice.setPoint == s.second;
                 });
             for (const auto& [day, share] : days)
-                add(batch, stay, [d = day](const StayChoice& choice) { return choice.from <= d; });
+                add(Property::Day, batch, stay,
+                    [d = day](const StayChoice& choice) { return choice.from <= d; });
         }
     }
 
@@ -57,6 +62,7 @@ public:
         }
         for (std::size_t state = 0; state < needs.size(); ++state) {
             Split split;
+            split.property = Property::ZoneDay;
             split.share = needs[state];
             for (const int index : m_covering[{kind, day}])
                 (m_formulation.links[at(index)].choice.setPoint + 1 == static_cast<int>(state)
@@ -79,19 +85,33 @@ public:
         for (const auto& [place, links] : m_covering) splitZone(place.first, place.second);
     }
 
-    std::vector<Split> take(std::size_t most) {
-        std::stable_sort(m_splits.begin(), m_splits.end(), [](const Split& a, const Split& b) {
-            return std::abs(a.share - 0.5) < std::abs(b.share - 0.5);
+    std::vector<Split> take(std::size_t each) {
+        std::stable_sort(m_splits.begin(), m_splits.end(), [&](const Split& a, const Split& b) {
+            if (a.property != b.property) return a.property < b.property;
+            return openness(a) > openness(b);
         });
-        if (m_splits.size() > most) m_splits.resize(most);
-        return std::move(m_splits);
+        std::vector<Split> taken;
+        std::size_t alike = 0;
+        for (Split& split : m_splits) {
+            alike = taken.empty() || taken.back().property != split.property ? 0 : alike;
+            if (++alike <= each) taken.push_back(std::move(split));
+        }
+        return taken;
     }
 
 private:
+    /// How much the solution leaves open, to compare splits of one property.
+    [[nodiscard]] double openness(const Split& split) const {
+        const double open = std::min(split.share, 1 - split.share);
+        return split.property == Property::Placed ? open * m_formulation.batches[at(split.batch)].value
+                                                  : open;
+    }
+
     template <class Has>
-    void add(int batch, std::size_t stay, const Has& has) {
+    void add(Property property, int batch, std::size_t stay, const Has& has) {
         const BatchChains& chains = m_formulation.batches[at(batch)];
         Split split;
+        split.property = property;
         split.batch = batch;
         for (std::size_t i = chains.stays[stay]; i < chains.stays[stay + 1]; ++i) {
             if (m_domain.links[i] == 0) continue;
@@ -120,12 +140,12 @@ private:
 } // namespace
 
 std::vector<Split> undecidedSplits(const Formulation& formulation, const Domain& domain,
-                                   const std::vector<double>& usage, std::size_t most) {
+                                   const std::vector<double>& usage, std::size_t each) {
     Splitter splitter(formulation, domain, usage);
     for (std::size_t batch = 0; batch < formulation.batches.size(); ++batch)
         splitter.splitBatch(static_cast<int>(batch));
     splitter.splitZones();
-    return splitter.take(most);
+    return splitter.take(each);
 }
 
 Domain firstDomain(const Domain& domain, const Split& split) {
