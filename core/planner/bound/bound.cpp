@@ -2,6 +2,7 @@
 
 #include "core/planner/bound/bound_tree.h"
 #include "core/planner/bound/cost_step.h"
+#include "core/planner/bound/plate_bound.h"
 #include "core/planner/bound/share_bound.h"
 #include "core/planner/bound/zone_kinds.h"
 
@@ -85,6 +86,8 @@ void improveBound(const Problem& problem, const BoundOptions& options,
     Totals totals(problem, incumbentTotal, onImproved);
     totals.report(static_cast<double>(shareBound(problem, zones, stop)));
     if (totals.proven()) return;
+    totals.report(static_cast<double>(plateBound(problem, zones, stop)));
+    if (totals.proven() || stop.stop_requested()) return;
 
     const Formulation formulation = formulate(problem, zones, stop);
     if (stop.stop_requested()) return;

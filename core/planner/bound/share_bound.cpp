@@ -52,16 +52,18 @@ std::int64_t cheapestChain(const Problem& problem, const ZoneKinds& zones, int i
 
 } // namespace
 
+std::int64_t leastCost(const Problem& problem, const ZoneKinds& zones, int index) {
+    const Batch& batch = problem.batches[static_cast<std::size_t>(index)];
+    const std::int64_t chain = cheapestChain(problem, zones, index);
+    if (!batch.pin) return std::min(chain, valueOf(batch));
+    return chain == std::numeric_limits<std::int64_t>::max() ? 0 : chain;
+}
+
 std::int64_t shareBound(const Problem& problem, const ZoneKinds& zones, const std::stop_token& stop) {
     Wide total = 0;
     for (int index = 0; index < static_cast<int>(problem.batches.size()); ++index) {
         if (stop.stop_requested()) break;
-        const Batch& batch = problem.batches[static_cast<std::size_t>(index)];
-        const std::int64_t chain = cheapestChain(problem, zones, index);
-        if (!batch.pin)
-            total += std::min(chain, valueOf(batch));
-        else if (chain != std::numeric_limits<std::int64_t>::max())
-            total += chain;
+        total += leastCost(problem, zones, index);
     }
     return static_cast<std::int64_t>(std::min<Wide>(total, 100 * highestCost));
 }

@@ -8,6 +8,9 @@
 
 namespace warmbench::planner {
 
+/// Thousandths that batch `index` costs at least, placed or not, with its slots' share of the mats.
+[[nodiscard]] std::int64_t leastCost(const Problem& problem, const ZoneKinds& zones, int index);
+
 /// A lower bound of the total in thousandths that looks at one batch at a time: the mat of a zone costs its
 /// day's money however many slots are taken, so each slot taken pays at least an equal share of it. With that
 /// share added to a batch's own costs, the batch costs at least its cheapest chain of stays, or its value.

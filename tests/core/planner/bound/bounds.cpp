@@ -109,6 +109,14 @@ TEST_CASE("A bin packing is proven optimal: its bound reaches the number of bins
         }
 }
 
+TEST_CASE("Trays on one plate are proven optimal: what is left out is decided by their shapes") {
+    for (const auto& [name, optimum] : knownOptima("orlib/"))
+        if (name.find("/ngcut") != std::string::npos) {
+            INFO(name);
+            CHECK(boundsOf(problemOf(name), optimum).back() == optimum);
+        }
+}
+
 TEST_CASE("Three houses are proven optimal, whose plain linear relaxations stop below nine tenths") {
     for (const auto& [name, optimum] : knownOptima(""))
         if (name == "p04-house.json" || name == "p05-pinned.json" || name == "p07-warm-floor.json") {
