@@ -2,10 +2,12 @@
 #include "app/command/cost_json.h"
 #include "app/command/figures.h"
 #include "app/command/number_option.h"
+#include "app/command/worth_table.h"
 
 #include "core/planner/format/answer_format.h"
 #include "core/planner/format/problem_format.h"
 #include "core/planner/planner.h"
+#include "core/planner/worth/worth.h"
 #include "core/quantity/decimal.h"
 
 #include <algorithm>
@@ -33,6 +35,7 @@ struct SolveAsked {
     std::int64_t seed = 1;
     std::int64_t threads = planner::Options{}.threads;
     bool progress = false;
+    bool worth = false;
     bool json = false;
 };
 
@@ -119,23 +122,37 @@ std::string costWords(const planner::Cost& cost) {
            decimalText(cost.scatter, 3) + ")";
 }
 
+/// What more room, stock, hands and mats are worth, if that is asked for.
+std::optional<planner::Worth> worthOf(const SolveAsked& asked, const Problem& problem, const Solved& solved) {
+    if (!asked.worth) return std::nullopt;
+    planner::Options options = optionsOf(asked);
+    options.seconds /= 4;
+    options.progress = nullptr;
+    return planner::worth(problem, solved, options);
+}
+
 void report(const SolveAsked& asked, const Problem& problem, const Solved& solved, double seconds) {
     const planner::Answer& answer = solved.answer;
+    const auto worth = worthOf(asked, problem, solved);
     if (asked.json) {
         const auto gap = greatestGap(answer);
-        printJson({{"placed", answer.placed.size()},
-                   {"batches", problem.batches.size()},
-                   {"cost", costJson(answer.cost)},
-                   {"bound", unitsJson(answer.bound)},
-                   {"gap_percent", gap ? nlohmann::ordered_json(*gap) : nlohmann::ordered_json()},
-                   {"ending", endingName(solved.ending)},
-                   {"rounds", solved.rounds},
-                   {"seconds", seconds}});
+        nlohmann::ordered_json json{
+            {"placed", answer.placed.size()},
+            {"batches", problem.batches.size()},
+            {"cost", costJson(answer.cost)},
+            {"bound", unitsJson(answer.bound)},
+            {"gap_percent", gap ? nlohmann::ordered_json(*gap) : nlohmann::ordered_json()},
+            {"ending", endingName(solved.ending)},
+            {"rounds", solved.rounds},
+            {"seconds", seconds}};
+        if (worth) json["worth"] = worthJson(problem, *worth);
+        printJson(json);
         return;
     }
     std::cout << answer.placed.size() << " of " << problem.batches.size() << " batches placed, "
               << costWords(answer.cost) << "; " << gapWords(answer) << "; " << fixedText(seconds, 1)
               << " s\n";
+    if (worth) std::cout << worthTable(problem, *worth);
 }
 
 int runSolve(const SolveAsked& asked) {
@@ -171,6 +188,9 @@ void addSolve(CLI::App& program, Work& work) {
     addWholeNumber(call, "--rounds", asked->rounds, atLeast(1),
                    "rounds of search in place of time: the same answer on every machine");
     call.add_flag("--progress", asked->progress, "tell of progress on standard error");
+    call.add_flag("--worth", asked->worth,
+                  "tell what one more unit of each zone, stock and working day would save, and what each mat "
+                  "costs and saves; each is solved again in a quarter of --seconds");
     call.add_flag("--json", asked->json, "print JSON");
     call.callback([asked, &work] { work = [asked] { return runSolve(*asked); }; });
 }

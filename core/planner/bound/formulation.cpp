@@ -218,12 +218,12 @@ private:
         return members;
     }
 
-    void addRow(double limit, int fromDay, int toDay, const std::vector<int>& members) {
+    void addRow(int stock, double limit, int fromDay, int toDay, const std::vector<int>& members) {
         if (members.empty()) return;
         for (const int batch : members)
             m_result.batches[static_cast<std::size_t>(batch)].strikeRows.push_back(
                 static_cast<int>(m_result.strikeRows.size()));
-        m_result.strikeRows.push_back({limit, fromDay, toDay});
+        m_result.strikeRows.push_back({stock, limit, fromDay, toDay});
     }
 
     void addDays() {
@@ -260,6 +260,8 @@ private:
         scale = std::max<std::int64_t>(1, scale);
         if (capacity / scale > mostCuttings) scale *= (capacity / scale + mostCuttings - 1) / mostCuttings;
         LabourDay labour;
+        labour.day = day;
+        labour.measure = scale;
         labour.cuttings = static_cast<int>(capacity / scale);
         for (const int batch : batches) {
             const BatchChains& chains = m_result.batches[static_cast<std::size_t>(batch)];
@@ -278,6 +280,7 @@ private:
         const Stock& stock = m_problem.stocks[static_cast<std::size_t>(index)];
         const auto mine = [&](const Batch& batch) { return batch.stock == index; };
         StockGroup group;
+        group.stock = index;
         std::set<int> batches;
         for (std::size_t i = 1; i <= stock.steps.size(); ++i) {
             const int next = i < stock.steps.size() ? stock.steps[i].day : m_problem.days;
@@ -293,7 +296,8 @@ private:
         group.batches.assign(batches.begin(), batches.end());
         if (group.batches.size() > mostInStockGroup) {
             for (std::size_t i = 0; i < group.ends.size(); ++i)
-                addRow(group.limits[i], 0, group.ends[i], scarceFor(group.limits[i], 0, group.ends[i], mine));
+                addRow(index, group.limits[i], 0, group.ends[i],
+                       scarceFor(group.limits[i], 0, group.ends[i], mine));
         } else if (!group.batches.empty()) {
             addGroup(std::move(group));
         }

@@ -53,6 +53,7 @@ struct BatchChains {
 
 /// At most `limit` cuttings of a stock are struck on the days of a row.
 struct StrikeRow {
+    int stock = 0;
     double limit = 0;
     int fromDay = 0;
     int toDay = 0; ///< first day after
@@ -63,6 +64,7 @@ struct StrikeRow {
 /// The batches of one scarce stock. A batch that is struck in a period counts to the limits of that period
 /// and of all later ones.
 struct StockGroup {
+    int stock = 0;
     std::vector<int> batches;
     std::vector<int> ends;      ///< by period: first day after; one more period follows without a limit
     std::vector<double> limits; ///< by period: cuttings struck up to its end
@@ -100,7 +102,9 @@ struct LabourDay {
         std::size_t price = 0;
         int cuttings = 0;
     };
-    int cuttings = 0; ///< that can be struck; in a coarser measure, as those of the strikes, if they are many
+    int day = 0;
+    std::int64_t measure = 1; ///< cuttings in which those below are counted, rounded down
+    int cuttings = 0;         ///< that can be struck
     std::vector<Strike> strikes;
 };
 

@@ -60,6 +60,27 @@ TEST_CASE("The program solves a problem and finds its own answer valid") {
     CHECK(verified.error.empty());
 }
 
+TEST_CASE("The program tells what one more unit and each mat are worth") {
+    const Answers answers;
+    std::vector<std::string> call = {
+        "solve", data("p01-tiny.json"), "--out", answers.answer, "--worth", "--rounds",
+        "200",   "--threads",           "1"};
+    const ProgramRun told = runProcess(WARMBENCH_PROGRAM, call);
+    CHECK(told.status == 0);
+    CHECK(has(told.out, "2 of 3 batches placed, cost 11.8"));
+    CHECK(has(told.out, "\nMat of"));
+    call.push_back("--json");
+    const ProgramRun json = runProcess(WARMBENCH_PROGRAM, call);
+    CHECK(json.status == 0);
+    const auto worth = nlohmann::json::parse(json.out).at("worth");
+    CHECK(worth.at("total") == 11.8);
+    REQUIRE(worth.at("mats").size() == 2);
+    // Without its mat, zone a can take none of the three, whose values are 5, 20 and 3.
+    CHECK(worth.at("mats").at(0).at("zone") == "a");
+    CHECK(worth.at("mats").at(0).at("cost") == 3);
+    CHECK(worth.at("mats").at(0).at("saves") == 28 - 11.8);
+}
+
 TEST_CASE("The program's exit status says whether an answer, the input or storage is wrong") {
     const Answers answers;
     const std::string tiny = data("p01-tiny.json");

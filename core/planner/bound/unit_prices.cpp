@@ -1,0 +1,86 @@
+#include "core/planner/bound/unit_prices.h"
+
+#include "core/planner/bound/ascent.h"
+#include "core/planner/bound/zone_kinds.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace warmbench::planner {
+namespace {
+
+constexpr int iterationsOfRound = 50;
+constexpr int mostRounds = 20;
+constexpr double gainOfRound = 1e-3; ///< share of the value
+
+std::size_t at(int index) {
+    return static_cast<std::size_t>(index);
+}
+
+/// A relaxation at its best multipliers, whose limits are moved one at a time.
+class Priced {
+public:
+    Priced(Formulation& formulation, const std::stop_token& stop)
+        : m_formulation(formulation), m_dual(formulation, stop), m_domain(wholeDomain(formulation)),
+          m_ascent(formulation, m_dual) {
+        m_ascent.start(m_domain, sharePrices(formulation));
+        for (int round = 0; round < mostRounds && !stop.stop_requested(); ++round) {
+            const double before = m_ascent.value();
+            m_ascent.climb(m_domain, {std::numeric_limits<double>::max() / 4, iterationsOfRound}, stop);
+            if (m_ascent.value() < before + gainOfRound * std::abs(before)) break;
+        }
+    }
+
+    /// Thousandths that the value falls by while `limit` is greater by `more`.
+    template <class Limit>
+    [[nodiscard]] std::int64_t fall(Limit& limit, Limit more) {
+        limit += more;
+        const double value = m_dual.evaluate(m_domain, m_ascent.prices());
+        limit -= more;
+        if (std::isinf(value)) return 0;
+        const double fallen = (m_ascent.value() - value) / Formulation::unitsPerThousandth;
+        return std::max<std::int64_t>(0, static_cast<std::int64_t>(fallen));
+    }
+
+private:
+    Formulation& m_formulation;
+    DualFunction m_dual;
+    Domain m_domain;
+    Ascent m_ascent;
+};
+
+} // namespace
+
+UnitPrices unitPrices(const Problem& problem, std::int64_t cuttings, const std::stop_token& stop) {
+    UnitPrices prices{std::vector<std::int64_t>(problem.zones.size(), 0),
+                      std::vector<std::int64_t>(problem.stocks.size(), 0),
+                      std::vector<std::int64_t>(at(problem.days), 0)};
+    const ZoneKinds zones = zoneKinds(problem);
+    Formulation formulation = formulate(problem, zones, stop);
+    if (stop.stop_requested()) return prices;
+    Priced priced(formulation, stop);
+    std::vector<std::int64_t> ofKind;
+    for (std::size_t kind = 0; kind < formulation.shelves.size(); ++kind) {
+        ZoneShelf& shelf = formulation.shelves[kind];
+        const int rows = problem.zones[at(zones.kinds[kind].zone)].rows;
+        const int column = rows / std::max(1, shelf.slotsScale);
+        ofKind.push_back(priced.fall(shelf.slots, column) / std::max(1, zones.kinds[kind].count));
+    }
+    for (std::size_t zone = 0; zone < problem.zones.size(); ++zone)
+        prices.zones[zone] = ofKind[at(zones.ofZone[zone])];
+    for (StockGroup& group : formulation.stockGroups) {
+        // All periods together: a stock's total rises on every day.
+        std::int64_t fall = 0;
+        for (double& limit : group.limits) fall += priced.fall(limit, static_cast<double>(cuttings));
+        prices.stocks[at(group.stock)] += fall;
+    }
+    for (StrikeRow& row : formulation.strikeRows)
+        prices.stocks[at(row.stock)] += priced.fall(row.limit, static_cast<double>(cuttings));
+    for (LabourDay& day : formulation.labour)
+        prices.days[at(day.day)] =
+            priced.fall(day.cuttings, static_cast<int>(std::max<std::int64_t>(1, cuttings / day.measure)));
+    return prices;
+}
+
+} // namespace warmbench::planner

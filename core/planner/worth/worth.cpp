@@ -1,0 +1,183 @@
+#include "core/planner/worth/worth.h"
+
+#include "core/planner/bound/stay_choices.h"
+#include "core/planner/bound/unit_prices.h"
+#include "core/planner/bound/zone_kinds.h"
+#include "core/planner/format/answer_format.h"
+#include "core/planner/verify/verify.h"
+
+#include <algorithm>
+#include <limits>
+#include <utility>
+
+namespace warmbench::planner {
+namespace {
+
+constexpr std::size_t mostStocks = 5; ///< that are solved again
+constexpr std::size_t mostDays = 5;
+
+std::size_t at(int index) {
+    return static_cast<std::size_t>(index);
+}
+
+Problem withColumn(Problem problem, int index) {
+    Zone& zone = problem.zones[at(index)];
+    std::vector<char> blocked;
+    for (int row = 0; row < zone.rows; ++row) {
+        const auto begin = zone.blocked.begin() + std::ptrdiff_t{row} * zone.cols;
+        blocked.insert(blocked.end(), begin, begin + zone.cols);
+        blocked.push_back(0);
+    }
+    zone.blocked = std::move(blocked);
+    ++zone.cols;
+    return problem;
+}
+
+Problem withStock(Problem problem, int index) {
+    for (StockStep& step : problem.stocks[at(index)].steps) step.total += cuttingsOfUnit;
+    return problem;
+}
+
+Problem withHands(Problem problem, int day) {
+    std::vector<std::int64_t> capacity;
+    for (int d = 0; d < problem.days; ++d) capacity.push_back(strikeCapacityOn(problem, d));
+    capacity[at(day)] += cuttingsOfUnit;
+    problem.strikeCapacity = std::move(capacity);
+    return problem;
+}
+
+Problem withUnit(const Problem& problem, const UnitWorth& unit) {
+    switch (unit.of) {
+    case UnitWorth::Of::Zone:
+        return withColumn(problem, unit.index);
+    case UnitWorth::Of::Stock:
+        return withStock(problem, unit.index);
+    case UnitWorth::Of::Day:
+        break;
+    }
+    return withHands(problem, unit.index);
+}
+
+Problem withMat(Problem problem, int index, std::optional<int> like) {
+    Zone& zone = problem.zones[at(index)];
+    zone.hasMat = like.has_value();
+    zone.setPoints = like ? problem.zones[at(*like)].setPoints : std::vector<SetPoint>{};
+    return problem;
+}
+
+/// Thousandths that the mat of `zone` costs in a plan.
+std::int64_t matCost(const Problem& problem, const Answer& answer, int zone) {
+    std::int64_t cost = 0;
+    for (const ZoneRuns& runs : answer.mats)
+        for (const MatRun& run : runs.runs)
+            if (runs.zone == zone)
+                cost +=
+                    10 * problem.zones[at(zone)].setPoints[at(run.setPoint)].costPerDay * (run.to - run.from);
+    return cost;
+}
+
+/// The units with a price, of stocks and of days the few dearest.
+std::vector<UnitWorth> pricedUnits(const Problem& problem, const ZoneKinds& zones, const UnitPrices& prices) {
+    std::vector<UnitWorth> units;
+    for (const ZoneKind& kind : zones.kinds)
+        if (const std::int64_t price = prices.zones[at(kind.zone)]; price > 0)
+            units.push_back({UnitWorth::Of::Zone, kind.zone, kind.count, price});
+    const auto addDearest = [&](UnitWorth::Of of, const std::vector<std::int64_t>& all, std::size_t most) {
+        std::vector<UnitWorth> dearest;
+        for (std::size_t i = 0; i < all.size(); ++i)
+            if (all[i] > 0) dearest.push_back({of, static_cast<int>(i), 1, all[i]});
+        std::stable_sort(dearest.begin(), dearest.end(),
+                         [](const UnitWorth& a, const UnitWorth& b) { return a.price > b.price; });
+        dearest.resize(std::min(most, dearest.size()));
+        units.insert(units.end(), dearest.begin(), dearest.end());
+    };
+    addDearest(UnitWorth::Of::Stock, prices.stocks, mostStocks);
+    if (!problem.strikeCapacity.empty()) addDearest(UnitWorth::Of::Day, prices.days, mostDays);
+    return units;
+}
+
+class Reckoner {
+public:
+    Reckoner(const Problem& problem, const Solved& base, const Options& options, const std::stop_token& stop)
+        : m_problem(problem), m_options(options), m_stop(stop), m_best(base.answer.cost.total()) {}
+
+    /// Into `saved`: the total, until the total to compare with is known.
+    void solveWith(UnitWorth& unit) {
+        unit.saved = std::numeric_limits<std::int64_t>::max();
+        const auto again = solve(withUnit(m_problem, unit), m_options, m_stop);
+        if (!again) return;
+        const std::int64_t total = again->answer.cost.total();
+        // A plan that does without the unit saves nothing by it.
+        if (total < m_best && isPlan(again->answer)) m_best = total;
+        unit.saved = total;
+        unit.exact = again->ending == Ending::Proven;
+    }
+
+    void solveWithout(MatWorth& mat, const Answer& base) {
+        mat.cost = matCost(m_problem, base, mat.zone);
+        const auto again = solve(withMat(m_problem, mat.zone, {}), m_options, m_stop);
+        if (!again) return;
+        mat.saves = again->answer.cost.total();
+        m_best = std::min(m_best, *mat.saves);
+    }
+
+    void solveWithAnother(MatWorth& mat) {
+        const Problem problem = withMat(m_problem, mat.zone, mat.like);
+        const auto again = solve(problem, m_options, m_stop);
+        if (!again) return;
+        mat.saves = again->answer.cost.total();
+        mat.cost = matCost(problem, again->answer, mat.zone);
+        if (mat.cost == 0) m_best = std::min(m_best, *mat.saves);
+    }
+
+    [[nodiscard]] std::int64_t best() const { return m_best; }
+
+private:
+    [[nodiscard]] bool isPlan(const Answer& answer) const {
+        Answer unbounded = answer;
+        unbounded.bound = 0;
+        return verifyAnswer(m_problem, answerText(m_problem, unbounded)).valid();
+    }
+
+    const Problem& m_problem;
+    const Options& m_options;
+    const std::stop_token& m_stop;
+    std::int64_t m_best; ///< thousandths, total of the best plan of the problem
+};
+
+} // namespace
+
+Worth worth(const Problem& problem, const Solved& base, const Options& options, const std::stop_token& stop) {
+    const ZoneKinds zones = zoneKinds(problem);
+    Worth result;
+    result.units = pricedUnits(problem, zones, unitPrices(problem, cuttingsOfUnit, stop));
+    Reckoner reckoner(problem, base, options, stop);
+    for (UnitWorth& unit : result.units) reckoner.solveWith(unit);
+    const auto heated = std::find_if(problem.zones.begin(), problem.zones.end(),
+                                     [](const Zone& zone) { return zone.hasMat; });
+    for (const ZoneKind& kind : zones.kinds) {
+        MatWorth mat{kind.zone, kind.count, {}, 0, {}};
+        if (problem.zones[at(kind.zone)].hasMat) {
+            reckoner.solveWithout(mat, base.answer);
+        } else if (heated != problem.zones.end()) {
+            mat.like = static_cast<int>(heated - problem.zones.begin());
+            reckoner.solveWithAnother(mat);
+        } else {
+            continue;
+        }
+        result.mats.push_back(mat);
+    }
+    result.total = reckoner.best();
+    const bool proven = base.ending == Ending::Proven && result.total == base.answer.cost.total();
+    for (UnitWorth& unit : result.units) {
+        unit.saved = std::max<std::int64_t>(0, result.total - unit.saved);
+        unit.exact = unit.exact && proven;
+    }
+    for (MatWorth& mat : result.mats)
+        if (mat.saves)
+            mat.saves = mat.like ? std::max<std::int64_t>(0, result.total - *mat.saves)
+                                 : std::max<std::int64_t>(0, *mat.saves - result.total);
+    return result;
+}
+
+} // namespace warmbench::planner
