@@ -2,11 +2,13 @@
 
 # To build and run the program.
 program_packages="g++ cmake ninja-build pkg-config qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev
-    libqt6sql6-sqlite nlohmann-json3-dev libboost-dev libcli11-dev coinor-libcbc-dev coinor-libclp-dev
-    fonts-dejavu-core"
+    libqt6sql6-sqlite nlohmann-json3-dev libboost-dev libcli11-dev fonts-dejavu-core"
 
 # To build and run the tests as well.
 test_packages="catch2 librapidcheck-dev libvalijson-dev poppler-utils"
+
+# To build the benchmark that runs the planner beside another solver (tests/speed).
+speed_packages="coinor-libcbc-dev"
 
 # To run the checks of .ci/run besides.
 check_packages="clang-format clang-tidy"

@@ -60,7 +60,7 @@ public:
             text += row[0] + std::string(widths[0] - row[0].size(), ' ');
             for (std::size_t i = 1; i + 1 < row.size(); ++i)
                 text += std::string(widths[i] - row[i].size() + 2, ' ') + row[i];
-            text += "  " + row.back() + '\n';
+            text += (row.back().empty() ? "" : "  ") + row.back() + '\n';
         }
         return text;
     }

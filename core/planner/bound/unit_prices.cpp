@@ -32,12 +32,13 @@ public:
         }
     }
 
-    /// Thousandths that the value falls by while `limit` is greater by `more`.
-    template <class Limit>
-    [[nodiscard]] std::int64_t fall(Limit& limit, Limit more) {
-        limit += more;
+    /// Thousandths that the value falls by while limits are greater: `raise(1)` makes them so, `raise(-1)`
+    /// takes that back.
+    template <class Raise>
+    [[nodiscard]] std::int64_t fall(const Raise& raise) {
+        raise(1);
         const double value = m_dual.evaluate(m_domain, m_ascent.prices());
-        limit -= more;
+        raise(-1);
         if (std::isinf(value)) return 0;
         const double fallen = (m_ascent.value() - value) / Formulation::unitsPerThousandth;
         return std::max<std::int64_t>(0, static_cast<std::int64_t>(fallen));
@@ -63,23 +64,25 @@ UnitPrices unitPrices(const Problem& problem, std::int64_t cuttings, const std::
     std::vector<std::int64_t> ofKind;
     for (std::size_t kind = 0; kind < formulation.shelves.size(); ++kind) {
         ZoneShelf& shelf = formulation.shelves[kind];
-        const int rows = problem.zones[at(zones.kinds[kind].zone)].rows;
-        const int column = rows / std::max(1, shelf.slotsScale);
-        ofKind.push_back(priced.fall(shelf.slots, column) / std::max(1, zones.kinds[kind].count));
+        const int column = problem.zones[at(zones.kinds[kind].zone)].rows / std::max(1, shelf.slotsScale);
+        ofKind.push_back(priced.fall([&](int sign) { shelf.slots += sign * column; }) /
+                         std::max(1, zones.kinds[kind].count));
     }
     for (std::size_t zone = 0; zone < problem.zones.size(); ++zone)
         prices.zones[zone] = ofKind[at(zones.ofZone[zone])];
-    for (StockGroup& group : formulation.stockGroups) {
-        // All periods together: a stock's total rises on every day.
-        std::int64_t fall = 0;
-        for (double& limit : group.limits) fall += priced.fall(limit, static_cast<double>(cuttings));
-        prices.stocks[at(group.stock)] += fall;
+    for (int stock = 0; stock < static_cast<int>(problem.stocks.size()); ++stock)
+        prices.stocks[at(stock)] = priced.fall([&](int sign) {
+            const auto more = static_cast<double>(sign * cuttings);
+            for (StockGroup& group : formulation.stockGroups)
+                if (group.stock == stock)
+                    for (double& limit : group.limits) limit += more;
+            for (StrikeRow& row : formulation.strikeRows)
+                if (row.stock == stock) row.limit += more;
+        });
+    for (LabourDay& day : formulation.labour) {
+        const auto more = static_cast<int>(std::max<std::int64_t>(1, cuttings / day.measure));
+        prices.days[at(day.day)] = priced.fall([&](int sign) { day.cuttings += sign * more; });
     }
-    for (StrikeRow& row : formulation.strikeRows)
-        prices.stocks[at(row.stock)] += priced.fall(row.limit, static_cast<double>(cuttings));
-    for (LabourDay& day : formulation.labour)
-        prices.days[at(day.day)] =
-            priced.fall(day.cuttings, static_cast<int>(std::max<std::int64_t>(1, cuttings / day.measure)));
     return prices;
 }
 

@@ -1,0 +1,149 @@
+#include "core/planner/planner.h"
+#include "core/planner/format/problem_format.h"
+#include "integer_program.h"
+
+#include <algorithm>
+#include <cstdio>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <optional>
+#include <sstream>
+#include <string>
+#include <vector>
+
+/// The planner beside CBC on every problem of a folder that has an `optimum.csv`, and of its folder `orlib`:
+/// speed_planner FOLDER [SECONDS [CBC-SECONDS [PART-OF-NAME]]]. Prints a table in Markdown.
+namespace warmbench::speed {
+namespace {
+
+namespace fs = std::filesystem;
+using planner::Problem;
+
+struct Known {
+    std::string file;
+    std::optional<double> optimum;
+    std::optional<double> best; ///< found by others, where no optimum is proven
+};
+
+std::vector<std::string> cells(const std::string& line) {
+    std::istringstream text(line);
+    std::vector<std::string> result;
+    for (std::string cell; std::getline(text, cell, ',');) result.push_back(cell);
+    return result;
+}
+
+std::vector<Known> knownOf(const fs::path& folder) {
+    std::ifstream table(folder / "optimum.csv");
+    std::string line;
+    std::getline(table, line);
+    const auto head = cells(line);
+    std::vector<Known> all;
+    while (std::getline(table, line)) {
+        const auto row = cells(line);
+        const auto number = [&](const char* name) -> std::optional<double> {
+            const auto column =
+                static_cast<std::size_t>(std::find(head.begin(), head.end(), name) - head.begin());
+            if (column >= std::min(head.size(), row.size()) || row[column].empty()) return std::nullopt;
+            return std::stod(row[column]);
+        };
+        all.push_back({row[0], number("optimum"), number("best_known")});
+    }
+    return all;
+}
+
+/// When a plan came within 1 % of a total, and the bound at some times.
+struct Watched {
+    static constexpr double times[] = {1, 10, 60};
+
+    double aim = 0;
+    std::optional<double> within;
+    std::map<double, double> bounds; ///< currency units, by time
+    double bound = 0;
+
+    void operator()(const planner::Progress& progress) {
+        for (const double time : times)
+            if (progress.seconds > time && !bounds.contains(time)) bounds[time] = bound;
+        bound = static_cast<double>(progress.bound) / 1000;
+        if (!within && static_cast<double>(progress.best) / 1000 <= aim * 1.01 + 1e-9)
+            within = progress.seconds;
+    }
+};
+
+std::string number(const std::optional<double>& value, int decimals) {
+    if (!value) return "-";
+    char text[40];
+    std::snprintf(text, sizeof text, "%.*f", decimals, *value);
+    return text;
+}
+
+void row(const fs::path& folder, const Known& known, double seconds, double cbcSeconds) {
+    const auto problem = planner::readProblemFile(folder / known.file);
+    if (!problem) {
+        std::fprintf(stderr, "%s\n", problem.refusal().text().c_str());
+        std::exit(2);
+    }
+    Watched watched;
+    watched.aim = known.optimum.value_or(known.best.value_or(0));
+    planner::Options options;
+    options.seconds = seconds;
+    double last = 0;
+    options.progress = [&](const planner::Progress& progress) {
+        watched(progress);
+        last = progress.seconds;
+    };
+    const auto solved = planner::solve(*problem, options);
+    if (!solved) return;
+    const double total = static_cast<double>(solved->answer.cost.total()) / 1000;
+    const double bound = static_cast<double>(solved->answer.bound) / 1000;
+    std::optional<double> over;
+    if (known.optimum) over = 100 * (total - *known.optimum) / std::max(*known.optimum, 1e-9);
+    const auto at = [&](double time) {
+        const auto found = watched.bounds.find(time);
+        return number(found == watched.bounds.end() ? bound : found->second, 2);
+    };
+    const bool proven = solved->ending == planner::Ending::Proven;
+    const auto cbc = cbcSeconds > 0 ? solveByCbc(*problem, cbcSeconds) : std::nullopt;
+    std::printf("| %s | %s | %.3f | %s | %s | %s | %.2f | %s | %s | %s | %s | %s | %s | %s |\n",
+                known.file.c_str(), number(known.optimum, 3).c_str(), total, number(over, 2).c_str(),
+                at(1).c_str(), at(10).c_str(), bound,
+                number(bound > 0 ? std::optional(100 * (total - bound) / bound) : std::nullopt, 1).c_str(),
+                proven ? (number(last, 1) + " s").c_str() : "no", number(watched.within, 2).c_str(),
+                cbc ? number(cbc->total, 3).c_str() : "-", cbc ? number(cbc->bound, 2).c_str() : "-",
+                cbc ? number(cbc->seconds, 1).c_str() : "-",
+                !cbc          ? "-"
+                : cbc->proven ? "yes"
+                              : "no");
+    std::fflush(stdout);
+}
+
+int run(int argc, char** argv) {
+    if (argc < 2) {
+        std::fprintf(stderr, "speed_planner FOLDER [SECONDS [CBC-SECONDS [PART-OF-NAME]]]\n");
+        return 2;
+    }
+    const fs::path folder = argv[1];
+    const double seconds = argc > 2 ? std::atof(argv[2]) : 10;
+    const double cbcSeconds = argc > 3 ? std::atof(argv[3]) : 60;
+    const std::string part = argc > 4 ? argv[4] : "";
+    std::printf(
+        "Planner %g s on 2 threads, CBC at most %g s on one. CBC counts slots and leaves scatter out, "
+        "but for ngcut.\n\n",
+        seconds, cbcSeconds);
+    std::puts("| problem | optimum | plan | over it, % | bound at 1 s | at 10 s | at end | gap, % | proven | "
+              "within "
+              "1 %, s | CBC plan | CBC bound | CBC s | CBC proven |\n"
+              "|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
+    for (const fs::path& place : {folder, folder / "orlib"})
+        for (const Known& known : knownOf(place))
+            if (known.file.find(part) != std::string::npos) row(place, known, seconds, cbcSeconds);
+    return 0;
+}
+
+} // namespace
+} // namespace warmbench::speed
+
+int main(int argc, char** argv) {
+    return warmbench::speed::run(argc, argv);
+}
