@@ -79,6 +79,14 @@ std::int64_t Inserter::best(const State& state, int batch, const Taste& taste, R
     return best;
 }
 
+std::int64_t Inserter::best(const State& state, const Wish& wish, const Taste& taste, Random& random,
+                            Plan& plan) {
+    m_wish = &wish;
+    const std::int64_t cost = best(state, wish.batch, taste, random, plan);
+    m_wish = nullptr;
+    return cost;
+}
+
 std::int64_t Inserter::search(Plan& plan) {
     ++m_stamp;
     Rest found;
@@ -88,8 +96,14 @@ std::int64_t Inserter::search(Plan& plan) {
     const int start = m_random->below(days);
     for (int i = 0; i < days; ++i) {
         const int day = m_batch->strikeFirst + (start + i) % days;
-        if (m_taste.dayBlink > 0 && m_random->onceIn(m_taste.dayBlink)) continue;
-        if (m_state->canStrike(m_index, day)) tryStands(0, day, found);
+        if (m_wish && m_wish->day != Wish::any ? m_wish->day != day
+                                               : m_taste.dayBlink > 0 && m_random->onceIn(m_taste.dayBlink))
+            continue;
+        if (!m_state->canStrike(m_index, day)) continue;
+        if (m_wish)
+            tryWish(day, found);
+        else
+            tryStands(0, day, found);
     }
     if (found.cost > m_batch->value) return never;
     plan.batch = m_index;
@@ -100,6 +114,18 @@ std::int64_t Inserter::search(Plan& plan) {
     plan.direct = 0;
     computeDirect(plan);
     return found.cost;
+}
+
+void Inserter::tryWish(int day, Rest& found) {
+    if (m_batch->pinnedZone >= 0 && m_batch->pinnedZone != m_wish->zone) return;
+    const StayModel& stay = m_batch->stays[0];
+    const int kind = m_model->zones[at(m_wish->zone)].zoneClass;
+    for (const StayOption& option : stay.options) {
+        if (option.zoneClass != kind || (m_wish->state != Wish::any && option.state != m_wish->state))
+            continue;
+        const StayTerms& terms = stay.terms(option, day);
+        if (terms.length > 0) tryZone(0, option, m_wish->zone, terms, day, found);
+    }
 }
 
 const Inserter::Rest& Inserter::rest(int stay, int day) {

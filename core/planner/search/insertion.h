@@ -17,6 +17,16 @@ struct Taste {
     int looks = 128;    ///< about so many zones, each at each state, are looked at for a stay and a day
 };
 
+/// Where the first stay of a batch is to stand.
+struct Wish {
+    static constexpr int any = -2; ///< state or day
+
+    int batch = 0;
+    int zone = 0;
+    int state = any;
+    int day = any;
+};
+
 /// Finds the cheapest way to place one batch into a state. Works back over the stays: what the rest of the
 /// stays costs from a day on is found once for each day and kept. Holds the working memory.
 class Inserter {
@@ -26,6 +36,8 @@ public:
     /// Fills `plan` with the cheapest way found and returns its whole cost, mats at their weight; `never`
     /// when there is none that costs at most what leaving the batch out costs.
     std::int64_t best(const State& state, int batch, const Taste& taste, Random& random, Plan& plan);
+    /// The same among the ways that keep a wish.
+    std::int64_t best(const State& state, const Wish& wish, const Taste& taste, Random& random, Plan& plan);
 
 private:
     struct Rest {
@@ -42,6 +54,8 @@ private:
 
     [[nodiscard]] static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     std::int64_t search(Plan& plan);
+    /// The cheapest stand for the first stay on a day that keeps the wish; replaces `found` when it costs less.
+    void tryWish(int day, Rest& found);
     const Rest& rest(int stay, int day);
     /// The cheapest stand for `stay` in any zone, from `day` on; replaces `found` when it costs less.
     void tryStands(int stay, int day, Rest& found);
@@ -65,6 +79,7 @@ private:
     const BatchModel* m_batch = nullptr;
     int m_index = 0;
     Taste m_taste;
+    const Wish* m_wish = nullptr;
     Random* m_random = nullptr;
     unsigned m_stamp = 0;
     std::vector<std::vector<Rest>> m_rest; ///< by stay and day after its first possible start

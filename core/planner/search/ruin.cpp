@@ -18,12 +18,14 @@ void Ruin::add(int batch, std::vector<int>& batches) {
     batches.push_back(batch);
 }
 
-void Ruin::choose(const State& state, int size, Random& random, std::vector<int>& batches) {
+void Ruin::choose(const State& state, int size, Random& random, std::vector<int>& batches,
+                  std::vector<Wish>& wishes) {
     ++m_call;
     batches.clear();
     const int count = static_cast<int>(m_model->batches.size());
     const int seed = random.below(count);
-    switch (random.below(8)) {
+    wishes.clear();
+    switch (random.below(12)) {
     case 0:
         for (int i = 0; i < size; ++i) add(random.below(count), batches);
         break;
@@ -44,8 +46,15 @@ void Ruin::choose(const State& state, int size, Random& random, std::vector<int>
     case 5:
         addRun(state, seed, size, random, batches);
         break;
+    case 6:
+    case 7:
+        makeRun(state, size, random, batches, wishes);
+        break;
+    case 8:
+        exchangeRuns(state, seed, random, batches, wishes);
+        break;
     default:
-        makeRoom(state, seed, random, batches);
+        makeRoom(state, seed, random, batches, wishes);
     }
     if (static_cast<int>(batches.size()) < size && random.onceIn(2))
         addAlike(state, seed, size - static_cast<int>(batches.size()), random, batches);
@@ -81,7 +90,8 @@ void Ruin::addAlike(const State& state, int seed, int size, Random& random, std:
     }
 }
 
-void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches) {
+void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches,
+                    std::vector<Wish>& wishes) {
     // Rather for one that is left out.
     const int count = static_cast<int>(m_model->batches.size());
     for (int tries = 0; tries < 16 && state.isPlaced(seed); ++tries) seed = random.below(count);
@@ -95,7 +105,10 @@ void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<in
         const StayTerms& terms = stay.terms(option, day);
         if (terms.length == 0) return;
         const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
-        const int zone = zones[at(random.below(static_cast<int>(zones.size())))];
+        const int zone = &stay == &batch.stays[0] && batch.pinnedZone >= 0
+                             ? batch.pinnedZone
+                             : zones[at(random.below(static_cast<int>(zones.size())))];
+        if (wishes.empty()) wishes.push_back({seed, zone, option.state, day});
         // What is in the way: another state, or as much as takes the slots that it needs.
         const std::vector<int>& stays = state.staysIn(zone);
         const int start = stays.empty() ? 0 : random.below(static_cast<int>(stays.size()));
@@ -113,6 +126,64 @@ void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<in
         }
         day += terms.length;
     }
+}
+
+void Ruin::makeRun(const State& state, int size, Random& random, std::vector<int>& batches,
+                   std::vector<Wish>& wishes) {
+    // A zone at another state for some days: what stands there in them, and others that it would suit.
+    const int zone = random.below(static_cast<int>(m_model->zones.size()));
+    const int kind = m_model->zones[at(zone)].zoneClass;
+    const int seed = random.below(static_cast<int>(m_model->batches.size()));
+    const StayModel& stay = m_model->batches[at(seed)].stays[0];
+    if (stay.lastStart < stay.firstStart) return;
+    int states = 0;
+    int wanted = Wish::any;
+    for (const StayOption& option : stay.options)
+        if (option.zoneClass == kind && random.onceIn(++states)) wanted = option.state;
+    if (wanted == Wish::any) return;
+    const int from = stay.firstStart + random.below(stay.lastStart - stay.firstStart + 1) - random.below(8);
+    const int to = from + 8 + random.below(32);
+    for (const int other : state.staysIn(zone)) {
+        const Stand& stand = state.stand(other);
+        if (stand.to > from && stand.from < to && stand.state != wanted)
+            add(m_model->batchOfStay[at(other)], batches);
+    }
+    add(seed, batches);
+    const int count = static_cast<int>(m_model->batches.size());
+    const int start = random.below(count);
+    for (int i = 0; i < std::min(count, 64) && static_cast<int>(batches.size()) < size + 4; ++i) {
+        const int batch = (start + i) % count;
+        const StayModel& first = m_model->batches[at(batch)].stays[0];
+        if (first.lastStart < from || first.firstStart >= to) continue;
+        if (std::any_of(first.options.begin(), first.options.end(), [&](const StayOption& option) {
+                return option.zoneClass == kind && option.state == wanted;
+            }))
+            add(batch, batches);
+    }
+    for (const int batch : batches) wishes.push_back({batch, zone, wanted, Wish::any});
+    for (std::size_t i = wishes.size(); i > 1; --i)
+        std::swap(wishes[i - 1], wishes[at(random.below(static_cast<int>(i)))]);
+}
+
+void Ruin::exchangeRuns(const State& state, int seed, Random& random, std::vector<int>& batches,
+                        std::vector<Wish>& wishes) {
+    const int count = static_cast<int>(m_model->batches.size());
+    for (int tries = 0; tries < 16 && !state.isPlaced(seed); ++tries) seed = random.below(count);
+    if (!state.isPlaced(seed)) return;
+    const Stand& stand = state.plan(seed).stands[0];
+    const StayModel& stay = m_model->batches[at(seed)].stays[0];
+    const StayOption& option = stay.options[at(random.below(static_cast<int>(stay.options.size())))];
+    const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
+    const int other = zones[at(random.below(static_cast<int>(zones.size())))];
+    if (other == stand.zone) return add(seed, batches);
+    const int wider = random.below(12);
+    addStaysIn(state, stand.zone, stand.from - wider, stand.to + wider, 8, random, batches);
+    const std::size_t first = batches.size();
+    addStaysIn(state, other, stand.from - wider, stand.to + wider, 8, random, batches);
+    for (std::size_t i = 0; i < batches.size(); ++i)
+        wishes.push_back({batches[i], i < first ? other : stand.zone, Wish::any, Wish::any});
+    for (std::size_t i = wishes.size(); i > 1; --i)
+        std::swap(wishes[i - 1], wishes[at(random.below(static_cast<int>(i)))]);
 }
 
 void Ruin::addRun(const State& state, int seed, int size, Random& random, std::vector<int>& batches) {

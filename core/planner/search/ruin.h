@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planner/search/insertion.h"
 #include "core/planner/search/random.h"
 #include "core/planner/search/state.h"
 
@@ -13,8 +14,10 @@ class Ruin {
 public:
     explicit Ruin(const Model& model);
 
-    /// Fills `batches` with distinct batches, placed or not, about `size` of them.
-    void choose(const State& state, int size, Random& random, std::vector<int>& batches);
+    /// Fills `batches` with distinct batches, placed or not, about `size` of them, and `wishes` with where some
+    /// of them are to stand when they are placed again, the first first.
+    void choose(const State& state, int size, Random& random, std::vector<int>& batches,
+                std::vector<Wish>& wishes);
 
 private:
     static std::size_t at(int i) { return static_cast<std::size_t>(i); }
@@ -22,7 +25,12 @@ private:
     void addStaysIn(const State& state, int zone, int from, int to, int size, Random& random,
                     std::vector<int>& batches);
     void addAlike(const State& state, int seed, int size, Random& random, std::vector<int>& batches);
-    void makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches);
+    void makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches,
+                  std::vector<Wish>& wishes);
+    void makeRun(const State& state, int size, Random& random, std::vector<int>& batches,
+                 std::vector<Wish>& wishes);
+    void exchangeRuns(const State& state, int seed, Random& random, std::vector<int>& batches,
+                      std::vector<Wish>& wishes);
     void addRun(const State& state, int seed, int size, Random& random, std::vector<int>& batches);
     void addLeftOut(const State& state, int size, Random& random, std::vector<int>& batches);
 

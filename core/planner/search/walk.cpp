@@ -102,10 +102,9 @@ void Walk::round(std::int64_t heat) {
     if (m_atBest) saveBest();
     const int most = std::clamp(static_cast<int>(m_model->batches.size()) / 2, 2, 10);
     m_heldZone = -1;
-    m_ruin.choose(m_state, 1 + m_random.below(most), m_random, m_batches);
+    m_ruin.choose(m_state, 1 + m_random.below(most), m_random, m_batches, m_wishes);
     if (m_random.onceIn(8)) rechooseHeld();
     if (m_heldZone < 0) takeOut(m_batches);
-    const std::vector<int> order = m_batches;
     std::vector<int> placing = m_batches;
     orderForPlacing(placing);
     Taste taste;
@@ -113,6 +112,11 @@ void Walk::round(std::int64_t heat) {
     taste.blink = m_random.onceIn(3) ? 0 : 30;
     taste.dayBlink = m_random.onceIn(2) ? 0 : 2;
     taste.looks = 64;
+    for (const Wish& wish : m_wishes) {
+        if (m_inserter.best(m_state, wish, taste, m_random, m_plan) == never) continue;
+        m_state.place(m_plan);
+        std::erase(placing, wish.batch);
+    }
     placeAnew(placing, taste);
     const std::int64_t after = m_state.cost();
     if (after > before + ((heat * m_random.exponential()) >> 10)) return undo();

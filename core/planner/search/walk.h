@@ -49,6 +49,7 @@ private:
     Inserter m_inserter;
     Ruin m_ruin;
     std::vector<int> m_batches;
+    std::vector<Wish> m_wishes;
     std::vector<Plan> m_before; ///< plans of what was taken out, in the order of m_batches
     std::vector<std::int64_t> m_order;
     int m_heldZone = -1; ///< zone whose held choice this round changed, and what it was
