@@ -48,7 +48,8 @@ Outcome brokenPin(const Problem& problem, const Answer& answer) {
 class Run {
 public:
     Run(const Problem& problem, const Options& options, std::stop_token stop)
-        : m_problem(problem), m_options(options), m_stop(std::move(stop)), m_model(problem) {}
+        : m_problem(problem), m_options(options), m_stop(std::move(stop)), m_model(problem, options.threads) {
+    }
 
     Result<Solved> solve() {
         if (const Outcome refusal = impossible(m_model)) return *refusal;
@@ -64,7 +65,8 @@ public:
         Solved solved;
         solved.answer = best.answer();
         giveReasons(
-            m_problem, best.plans(), best.held(), [&] { return reasonsOutOfTime(); }, solved.answer);
+            m_problem, best.plans(), best.held(),
+            [&] { return tooManyReasons(best.answer()) || reasonsOutOfTime(); }, solved.answer);
         solved.answer.bound = std::min(m_bound.load(), solved.answer.cost.total());
         solved.rounds = rounds();
         solved.ending = proven()                  ? Ending::Proven
@@ -78,6 +80,7 @@ private:
     static constexpr int streamCount = 2;
     static constexpr double lastPart = 0.08; ///< of the time, for giving slots with care and for the reasons,
     static constexpr double longestLast = 2; ///< and at most so many seconds
+    static constexpr std::size_t mostReasons = 100'000; ///< batches left out times zones
     static constexpr int exchanges = 16;     ///< times at which streams by rounds look at each other
     static constexpr std::int64_t step = 16; ///< rounds between two looks at the clock
 
@@ -102,6 +105,11 @@ private:
     }
     [[nodiscard]] bool reasonsOutOfTime() const {
         return m_stop.stop_requested() || (!m_options.rounds && elapsed() > m_options.seconds);
+    }
+    /// The reasons look at every zone for every batch that is left out; in a house where that is more work
+    /// than planning, they name the rule only.
+    [[nodiscard]] bool tooManyReasons(const Answer& answer) const {
+        return answer.unplaced.size() * m_problem.zones.size() > mostReasons;
     }
 
     void report() {

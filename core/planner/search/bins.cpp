@@ -6,11 +6,16 @@ namespace warmbench::planner::search {
 
 namespace {
 
+/// What a stay that begins on one day only costs and lasts.
+const StayTerms& onlyTerms(const StayModel& stay, const StayOption& option) {
+    return stay.terms(option, stay.firstStart);
+}
+
 bool sameOptions(const StayModel& a, const StayModel& b) {
     return std::equal(a.options.begin(), a.options.end(), b.options.begin(), b.options.end(),
-                      [](const StayOption& x, const StayOption& y) {
+                      [&](const StayOption& x, const StayOption& y) {
                           return x.zoneClass == y.zoneClass && x.state == y.state &&
-                                 x.terms.front().length == y.terms.front().length;
+                                 onlyTerms(a, x).length() == onlyTerms(b, y).length();
                       });
 }
 
@@ -44,14 +49,15 @@ std::optional<Bins> Bins::of(const Model& model, std::uint64_t seed) {
         if (place.slots != bins.m_capacity || !place.held.empty() || place.placed) return {};
     }
     const int day = first.strikeFirst;
-    const int length = option.terms.front().length;
+    const int length = onlyTerms(first.stays[0], option).length();
     bins.m_stand = {0, option.state, day, day + length};
     bins.m_zoneCost =
         kind.hasMat ? kind.costAt(option.state) * (std::min(day + length, model.days) - day) : 0;
     if (bins.m_zoneCost == 0) return {};
     for (int batch = 0; batch < static_cast<int>(model.batches.size()); ++batch) {
         const BatchModel& made = model.batches[at(batch)];
-        bins.m_direct.push_back(made.stays[0].options[0].terms.front().offIdeal + made.late(day + length));
+        bins.m_direct.push_back(onlyTerms(made.stays[0], made.stays[0].options[0]).offIdeal() +
+                                made.late(day + length));
         if (bins.m_direct.back() + bins.m_zoneCost > made.value) return {};
         bins.m_fixedCost += bins.m_direct.back();
         bins.m_loose.push_back(batch);

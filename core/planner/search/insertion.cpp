@@ -27,7 +27,7 @@ std::int64_t directCost(const Model& model, const Plan& plan) {
     std::vector<SlotRect> before;
     for (std::size_t k = 0; k < plan.stands.size(); ++k) {
         const Stand& stand = plan.stands[k];
-        direct += termsAt(model, batch.stays[k], stand).offIdeal;
+        direct += termsAt(model, batch.stays[k], stand).offIdeal();
         const bool placed = model.zones[static_cast<std::size_t>(stand.zone)].placed;
         std::vector<SlotRect> slots;
         if (placed) {
@@ -124,7 +124,7 @@ void Inserter::tryWish(int day, Rest& found) {
         if (option.zoneClass != kind || (m_wish->state != Wish::any && option.state != m_wish->state))
             continue;
         const StayTerms& terms = stay.terms(option, day);
-        if (terms.length > 0) tryZone(0, option, m_wish->zone, terms, day, found);
+        if (terms.length() > 0) tryZone(0, option, m_wish->zone, terms, day, found);
     }
 }
 
@@ -142,11 +142,11 @@ void Inserter::tryStands(int stay, int day, Rest& found) {
     const bool isLast = at(stay) + 1 == m_batch->stays.size();
     for (const StayOption& option : stayModel.options) {
         const StayTerms& terms = stayModel.terms(option, day);
-        if (terms.length == 0) continue;
-        const std::int64_t least = terms.offIdeal + (isLast ? m_batch->late(day + terms.length) : 0);
+        if (terms.length() == 0) continue;
+        const std::int64_t least = terms.offIdeal() + (isLast ? m_batch->late(day + terms.length()) : 0);
         if (least >= found.cost) continue;
         if (!isLast) {
-            const std::int64_t after = rest(stay + 1, day + terms.length).cost;
+            const std::int64_t after = rest(stay + 1, day + terms.length()).cost;
             if (after == never || least + after >= found.cost) {
                 // Only a stay that keeps the zone of this one could still be cheaper.
                 const StayModel& next = m_batch->stays[at(stay) + 1];
@@ -185,10 +185,10 @@ void Inserter::tryStands(int stay, int day, Rest& found) {
 
 void Inserter::tryZone(int stay, const StayOption& option, int zone, const StayTerms& terms, int day,
                        Rest& found) {
-    const Stand stand{zone, option.state, day, day + terms.length};
+    const Stand stand{zone, option.state, day, day + terms.length()};
     const std::int64_t mat = matCost(zone, option.state, stand.from, stand.to);
-    if (terms.offIdeal + mat >= found.cost) return;
-    const std::int64_t cost = terms.offIdeal + mat + following(stay, stand);
+    if (terms.offIdeal() + mat >= found.cost) return;
+    const std::int64_t cost = terms.offIdeal() + mat + following(stay, stand);
     if (cost >= found.cost) return;
     found.cost = cost;
     found.stand = stand;
@@ -222,11 +222,11 @@ std::int64_t Inserter::staying(int stay, const Stand& before, Stand& next) {
     for (const StayOption& option : stayModel.options) {
         if (option.zoneClass != kind || (beyond && option.state != before.state)) continue;
         const StayTerms& terms = stayModel.terms(option, before.to);
-        if (terms.length == 0) continue;
-        const Stand stand{before.zone, option.state, before.to, before.to + terms.length};
+        if (terms.length() == 0) continue;
+        const Stand stand{before.zone, option.state, before.to, before.to + terms.length()};
         const std::int64_t mat = beyond ? 0 : matCost(stand.zone, stand.state, stand.from, stand.to);
-        if (terms.offIdeal + mat >= least) continue;
-        const std::int64_t cost = terms.offIdeal + mat + following(stay, stand);
+        if (terms.offIdeal() + mat >= least) continue;
+        const std::int64_t cost = terms.offIdeal() + mat + following(stay, stand);
         if (cost >= least) continue;
         least = cost;
         next = stand;
@@ -258,7 +258,7 @@ bool Inserter::agreesWithItself(const Plan& plan) const {
 void Inserter::computeDirect(Plan& plan) const {
     plan.direct = m_batch->late(plan.stands.back().to);
     for (std::size_t k = 0; k < plan.stands.size(); ++k) {
-        plan.direct += termsAt(*m_model, m_batch->stays[k], plan.stands[k]).offIdeal;
+        plan.direct += termsAt(*m_model, m_batch->stays[k], plan.stands[k]).offIdeal();
         if (k > 0 && plan.stands[k].zone != plan.stands[k - 1].zone) plan.direct += m_batch->moveCost;
     }
 }

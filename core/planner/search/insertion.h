@@ -54,7 +54,8 @@ private:
 
     [[nodiscard]] static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     std::int64_t search(Plan& plan);
-    /// The cheapest stand for the first stay on a day that keeps the wish; replaces `found` when it costs less.
+    /// The cheapest stand for the first stay on a day that keeps the wish; replaces `found` when it costs
+    /// less.
     void tryWish(int day, Rest& found);
     const Rest& rest(int stay, int day);
     /// The cheapest stand for `stay` in any zone, from `day` on; replaces `found` when it costs less.

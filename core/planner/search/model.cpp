@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <numeric>
+#include <thread>
 #include <tuple>
 
 namespace warmbench::planner::search {
@@ -25,22 +26,65 @@ bool suits(std::int64_t low, std::int64_t high, const Zone& zone, int state, int
     return true;
 }
 
-StayTerms termsOf(const StayRule& rule, const Zone& zone, int state, int from) {
-    if (!suits(rule.low, rule.high, zone, state, from, from + 1)) return {};
-    const std::optional<int> length = stayLength(rule.duration, zone, state, from);
-    if (!length || !suits(rule.low, rule.high, zone, state, from, from + *length)) return {};
-    std::int64_t degrees = 0;
-    for (int day = from; day < from + *length; ++day)
-        degrees += std::abs(rootZone(zone, state, day) - rule.ideal);
-    return {degrees * rule.offIdeal, *length};
-}
+/// What a stay costs and how long it lasts from each day of a run of days on, found with one look at each day
+/// that any of them covers: a stay that begins later never ends sooner.
+class TermsByDay {
+public:
+    TermsByDay(const StayRule& rule, const Zone& zone, int state)
+        : m_rule(rule), m_zone(zone), m_state(state) {}
 
-/// The root zone is the same on every day at this state.
-bool steadyAt(const Zone& zone, int state) {
-    return std::all_of(zone.floor.begin(), zone.floor.end(), [&](std::int64_t floor) {
-        return std::max(floor, state == off ? floor : zone.setPoints[index(state)].tenths) ==
-               rootZone(zone, state, 0);
-    });
+    /// Of a stay from `day` on; days must be asked in order.
+    StayTerms from(int day) {
+        if (m_end <= day) {
+            m_end = day;
+            m_gained = 0;
+            m_degrees = 0;
+        } else {
+            for (; m_begin < day; ++m_begin) leave(m_begin);
+        }
+        m_begin = day;
+        while (!isLongEnough()) {
+            const std::int64_t warmth = rootZone(m_zone, m_state, m_end);
+            if (m_end - day == longestStay || warmth < m_rule.low || warmth > m_rule.high) return {};
+            m_gained += gain(warmth);
+            m_degrees += std::abs(warmth - m_rule.ideal);
+            ++m_end;
+        }
+        return StayTerms::of(m_degrees, m_rule.offIdeal, m_end - day);
+    }
+
+private:
+    [[nodiscard]] bool isLongEnough() const {
+        const int days = m_end - m_begin;
+        if (m_rule.duration.days) return days >= *m_rule.duration.days;
+        return days > 0 && m_gained >= m_rule.duration.degreeDays;
+    }
+    [[nodiscard]] std::int64_t gain(std::int64_t warmth) const {
+        const Duration& duration = m_rule.duration;
+        return std::max<std::int64_t>(0, std::min(warmth, duration.cap.value_or(warmth)) - duration.base);
+    }
+    void leave(int day) {
+        const std::int64_t warmth = rootZone(m_zone, m_state, day);
+        m_gained -= gain(warmth);
+        m_degrees -= std::abs(warmth - m_rule.ideal);
+    }
+
+    const StayRule& m_rule;
+    const Zone& m_zone;
+    int m_state;
+    int m_begin = 0; ///< the days looked at, [m_begin, m_end), are all warm enough and not too warm
+    int m_end = 0;
+    std::int64_t m_gained = 0;
+    std::int64_t m_degrees = 0; ///< off ideal
+};
+
+StateWarmth warmthOf(const Zone& zone, int state) {
+    StateWarmth warmth{rootZone(zone, state, 0), rootZone(zone, state, 0)};
+    for (int day = 1; day < static_cast<int>(zone.floor.size()); ++day) {
+        warmth.least = std::min(warmth.least, rootZone(zone, state, day));
+        warmth.most = std::max(warmth.most, rootZone(zone, state, day));
+    }
+    return warmth;
 }
 
 void classify(Model& model) {
@@ -58,6 +102,8 @@ void classify(Model& model) {
             made.hasMat = zone.hasMat;
             for (const SetPoint& point : zone.setPoints)
                 made.matCost.push_back(point.costPerDay * thousandths);
+            for (int state = off; state < static_cast<int>(zone.setPoints.size()); ++state)
+                made.warmth.push_back(warmthOf(zone, state));
             model.classes.push_back(made);
         }
         ZoneModel& place = model.zones[z];
@@ -111,22 +157,29 @@ void addOptions(const Model& model, const StayRule& rule, StayModel& stay, int& 
         const Zone& zone = model.problem->zones[index(model.classes[c].zones.front())];
         if (!rule.accepts(zone.cover)) continue;
         for (int state = off; state < static_cast<int>(zone.setPoints.size()); ++state) {
+            const StateWarmth& warmth = model.classes[c].warmth[index(state + 1)];
+            if (warmth.most < rule.low || warmth.least > rule.high) continue;
             StayOption option;
             option.zoneClass = static_cast<int>(c);
-            option.state = state;
-            option.steady = steadyAt(zone, state);
+            option.state = static_cast<std::int16_t>(state);
+            option.steady = warmth.least == warmth.most;
+            option.firstTerms = static_cast<std::uint32_t>(stay.allTerms.size());
             const int last = option.steady ? stay.firstStart : stay.lastStart;
             bool possible = false;
+            TermsByDay terms(rule, zone, state);
             for (int day = stay.firstStart; day <= last; ++day) {
-                option.terms.push_back(termsOf(rule, zone, state, day));
-                const int length = option.terms.back().length;
+                stay.allTerms.push_back(terms.from(day));
+                const int length = stay.allTerms.back().length();
                 if (length == 0) continue;
                 possible = true;
                 shortest = std::min(shortest, length);
                 longest = std::max(longest, length);
             }
-            if (!possible) continue;
-            stay.options.push_back(std::move(option));
+            if (!possible) {
+                stay.allTerms.resize(option.firstTerms);
+                continue;
+            }
+            stay.options.push_back(option);
             stay.choices += static_cast<int>(model.classes[c].zones.size());
         }
     }
@@ -140,7 +193,8 @@ int slotsOf(const Model& model, const Batch& batch) {
     return each > most || each * batch.containers > most ? 0 : static_cast<int>(each * batch.containers);
 }
 
-BatchModel batchOf(const Model& model, const Batch& batch) {
+/// `stay` is working memory, kept from batch to batch so that it seldom grows.
+BatchModel batchOf(const Model& model, const Batch& batch, StayModel& stay) {
     BatchModel made;
     made.strikeFirst = batch.strikeFirst;
     made.strikeLast = std::min(batch.strikeLast, model.days - 1);
@@ -157,7 +211,9 @@ BatchModel batchOf(const Model& model, const Batch& batch) {
     int first = made.strikeFirst;
     int last = made.strikeLast;
     for (const StayRule& rule : batch.stays) {
-        StayModel stay;
+        stay.options.clear();
+        stay.allTerms.clear();
+        stay.choices = 0;
         stay.firstStart = first;
         stay.lastStart = last;
         int shortest = longestStay;
@@ -166,29 +222,30 @@ BatchModel batchOf(const Model& model, const Batch& batch) {
         if (stay.options.empty()) made.strikeLast = made.strikeFirst - 1;
         first += shortest;
         last += longest;
-        made.stays.push_back(std::move(stay));
+        made.stays.push_back(stay);
     }
     return made;
 }
 
 } // namespace
 
-Model::Model(const Problem& source)
+Model::Model(const Problem& source, int threads)
     : problem(&source), days(source.days), scatterCost(source.scatterCost * thousandths),
       zones(source.zones.size()) {
     classify(*this);
     addHeld(*this);
-    for (const Batch& batch : source.batches) {
-        BatchModel made = batchOf(*this, batch);
+    makeBatches(threads);
+    for (std::size_t b = 0; b < batches.size(); ++b) {
+        const Batch& batch = source.batches[b];
+        BatchModel& made = batches[b];
         made.firstStay = stayCount;
         made.firstSlot = placeCount;
         stayCount += static_cast<int>(batch.stays.size());
         if (made.slots > 0) placeCount += static_cast<int>(batch.stays.size()) * batch.containers;
         if (!made.pinned) worth += made.value;
-        batchOfStay.insert(batchOfStay.end(), batch.stays.size(), static_cast<int>(batches.size()));
+        batchOfStay.insert(batchOfStay.end(), batch.stays.size(), static_cast<int>(b));
         anyPlaced = anyPlaced || !made.single;
         if (batch.pin && !batch.pin->slots.empty()) zones[index(*batch.pin->zone)].placed = true;
-        batches.push_back(std::move(made));
     }
     for (ZoneModel& zone : zones) zone.placed = zone.placed || anyPlaced;
     anyPlaced = std::any_of(zones.begin(), zones.end(), [](const ZoneModel& zone) { return zone.placed; });
@@ -202,6 +259,17 @@ Model::Model(const Problem& source)
             for (int day = step.day; day < days; ++day) total[index(day)] = step.total;
         yield.push_back(std::move(total));
     }
+}
+
+void Model::makeBatches(int threads) {
+    batches.resize(problem->batches.size());
+    const auto make = [this](std::size_t first, std::size_t last) {
+        StayModel memory;
+        for (std::size_t b = first; b < last; ++b) batches[b] = batchOf(*this, problem->batches[b], memory);
+    };
+    const std::size_t half = threads > 1 ? batches.size() / 2 : batches.size();
+    const std::jthread other([&] { make(half, batches.size()); });
+    make(0, half);
 }
 
 bool Model::fitsGrid(int batch, int zone) const {

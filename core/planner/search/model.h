@@ -14,39 +14,65 @@ namespace warmbench::planner::search {
 inline constexpr int off = -1;
 inline constexpr std::int64_t never = std::numeric_limits<std::int64_t>::max() / 4;
 
+/// Between which temperatures a zone's root zone is on all days, at one state; tenths.
+struct StateWarmth {
+    std::int64_t least = 0;
+    std::int64_t most = 0;
+};
+
 /// Zones that differ at most in their grids: one cover, one floor, one mat.
 struct ZoneClass {
     std::vector<int> zones;
     bool hasMat = false;
     std::vector<std::int64_t> matCost; ///< a day, by set-point
+    std::vector<StateWarmth> warmth;   ///< off first, then by set-point
 
     [[nodiscard]] std::int64_t costAt(int state) const {
         return state == off ? 0 : matCost[static_cast<std::size_t>(state)];
     }
 };
 
-/// What a stay costs and how long it lasts when it begins on one day.
-struct StayTerms {
-    std::int64_t offIdeal = 0;
-    int length = 0; ///< days; 0: not allowed
+/// What a stay costs and how long it lasts when it begins on one day, in eight bytes: there are millions.
+class StayTerms {
+public:
+    StayTerms() = default;
+    /// Off ideal by `degrees` (tenths, all days together) at `rate` (hundredths for a degree and day); beyond
+    /// 10^13 currency units it counts as that.
+    [[nodiscard]] static StayTerms of(std::int64_t degrees, std::int64_t rate, int length) {
+        StayTerms terms;
+        const bool isBeyond = rate > 0 && degrees > mostOffIdeal / rate;
+        terms.m_packed = (isBeyond ? mostOffIdeal : degrees * rate) << lengthBits | length;
+        return terms;
+    }
+
+    [[nodiscard]] std::int64_t offIdeal() const { return m_packed >> lengthBits; }
+    /// Days; 0: not allowed.
+    [[nodiscard]] int length() const { return static_cast<int>(m_packed & ((1 << lengthBits) - 1)); }
+
+private:
+    static constexpr int lengthBits = 9; // longestStay is below 512
+    static constexpr std::int64_t mostOffIdeal = 10'000'000'000'000'000;
+
+    std::int64_t m_packed = 0;
 };
 
 /// One way in which a stay can stand: in a zone of one class, at one state.
 struct StayOption {
     int zoneClass = 0;
-    int state = off;
-    bool steady = false;          ///< the same terms whatever the day: `terms` has one entry
-    std::vector<StayTerms> terms; ///< from StayModel::firstStart on
+    std::int16_t state = off;
+    bool steady = false;          ///< the same terms whatever the day: they are given once
+    std::uint32_t firstTerms = 0; ///< index in StayModel::allTerms of those of its first start
 };
 
 struct StayModel {
     int firstStart = 0; ///< days on which it can begin at all
     int lastStart = -1;
     std::vector<StayOption> options;
-    int choices = 0; ///< zones of all options together
+    std::vector<StayTerms> allTerms; ///< option by option, day by day
+    int choices = 0;                 ///< zones of all options together
 
     [[nodiscard]] const StayTerms& terms(const StayOption& option, int day) const {
-        return option.terms[option.steady ? 0 : static_cast<std::size_t>(day - firstStart)];
+        return allTerms[option.firstTerms + (option.steady ? 0U : static_cast<unsigned>(day - firstStart))];
     }
 };
 
@@ -85,7 +111,8 @@ struct ZoneModel {
 };
 
 struct Model {
-    explicit Model(const Problem& problem);
+    /// Uses up to two threads; the model is the same.
+    explicit Model(const Problem& problem, int threads = 1);
 
     const Problem* problem;
     int days = 0;
@@ -103,6 +130,9 @@ struct Model {
 
     /// The grid of `zone` is large enough for one container of the batch, blocked slots aside.
     [[nodiscard]] bool fitsGrid(int batch, int zone) const;
+
+private:
+    void makeBatches(int threads);
 };
 
 } // namespace warmbench::planner::search

@@ -103,7 +103,7 @@ void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<in
     for (const StayModel& stay : batch.stays) {
         const StayOption& option = stay.options[at(random.below(static_cast<int>(stay.options.size())))];
         const StayTerms& terms = stay.terms(option, day);
-        if (terms.length == 0) return;
+        if (terms.length() == 0) return;
         const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
         const int zone = &stay == &batch.stays[0] && batch.pinnedZone >= 0
                              ? batch.pinnedZone
@@ -113,18 +113,18 @@ void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<in
         const std::vector<int>& stays = state.staysIn(zone);
         const int start = stays.empty() ? 0 : random.below(static_cast<int>(stays.size()));
         int lacking = 0;
-        for (int d = day; d < std::min(day + terms.length, m_model->days); ++d)
+        for (int d = day; d < std::min(day + terms.length(), m_model->days); ++d)
             lacking = std::max(lacking, batch.slots - state.freeSlots(zone, d));
         for (std::size_t i = 0; i < stays.size(); ++i) {
             const int other = stays[(i + at(start)) % stays.size()];
             const Stand& stand = state.stand(other);
-            if (stand.to <= day || stand.from >= day + terms.length) continue;
+            if (stand.to <= day || stand.from >= day + terms.length()) continue;
             const int owner = m_model->batchOfStay[at(other)];
             if (stand.state == option.state && lacking <= 0) continue;
             if (stand.state == option.state) lacking -= m_model->batches[at(owner)].slots;
             add(owner, batches);
         }
-        day += terms.length;
+        day += terms.length();
     }
 }
 

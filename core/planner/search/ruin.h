@@ -14,8 +14,8 @@ class Ruin {
 public:
     explicit Ruin(const Model& model);
 
-    /// Fills `batches` with distinct batches, placed or not, about `size` of them, and `wishes` with where some
-    /// of them are to stand when they are placed again, the first first.
+    /// Fills `batches` with distinct batches, placed or not, about `size` of them, and `wishes` with where
+    /// some of them are to stand when they are placed again, the first first.
     void choose(const State& state, int size, Random& random, std::vector<int>& batches,
                 std::vector<Wish>& wishes);
 
