@@ -1,5 +1,7 @@
 #include "core/planner/bound/bound_tree.h"
 
+#include "core/planner/bound/leaf_cost.h"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -55,6 +57,26 @@ void BoundTree::settle(Domain domain, const Prices& prices, double atLeast, doub
     keep(domain, ascent, atLeast);
 }
 
+bool BoundTree::settleLeaf() {
+    const auto lowest = m_open.begin();
+    Prices none;
+    none.stand.assign(m_formulation.prices, 0);
+    none.strike.assign(m_formulation.strikeRows.size(), 0);
+    const double free = m_dual.evaluate(lowest->second.domain, none);
+    if (std::isinf(free) && free < 0) return false; // stopped
+    double cost = free;
+    if (!std::isinf(free)) {
+        cost = leafCost(m_formulation, m_dual.usedLinks);
+        for (const int batch : m_dual.staysOut)
+            cost += m_formulation.batches[static_cast<std::size_t>(batch)].value;
+    }
+    if (cost <= lowest->first) return false;
+    auto leaf = m_open.extract(lowest);
+    leaf.key() = cost;
+    m_open.insert(std::move(leaf));
+    return true;
+}
+
 bool BoundTree::splitLowest(double cutoff, const std::stop_token& stop) {
     const auto lowest = m_open.begin();
     const double value = lowest->first;
@@ -82,13 +104,7 @@ bool BoundTree::splitLowest(double cutoff, const std::stop_token& stop) {
         }
         if (stop.stop_requested()) return false;
     }
-    if (chosen == nullptr) {
-        // One chain is left to each batch: only better prices can close the branch.
-        const Domain domain = branch.domain;
-        m_open.erase(lowest);
-        settle(domain, prices, value, cutoff, stop);
-        return !stop.stop_requested() && bound() > value;
-    }
+    if (chosen == nullptr) return settleLeaf();
     const Domain first = firstDomain(branch.domain, *chosen);
     const Domain second = secondDomain(branch.domain, *chosen);
     settle(first, prices, value, cutoff, stop);

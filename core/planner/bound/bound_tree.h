@@ -48,6 +48,10 @@ private:
     void settle(Domain domain, const Prices& prices, double atLeast, double cutoff,
                 const std::stop_token& stop);
 
+    /// Puts the lowest branch, in which one chain is left to each batch, where its solution's cost is. False
+    /// where it is there already.
+    bool settleLeaf();
+
     const Formulation& m_formulation;
     DualFunction& m_dual;
     std::multimap<double, Branch> m_open;

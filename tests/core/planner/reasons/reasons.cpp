@@ -1,0 +1,146 @@
+#include "core/planner/planner.h"
+
+#include <catch2/catch.hpp>
+
+using namespace warmbench::planner;
+using Catch::Contains;
+
+namespace {
+
+/// A batch of `containers` containers and ten cuttings that is struck on day 1 and stands for a day, at 15
+/// degrees or more; value in units.
+Batch batchOf(const std::string& id, std::int64_t value, int containers = 1) {
+    Batch batch;
+    batch.id = id;
+    batch.containers = containers;
+    batch.cuttings = 10;
+    batch.strikeFirst = batch.strikeLast = 1;
+    batch.value = 100 * value;
+    StayRule stay;
+    stay.covers = 1U << static_cast<unsigned>(warmbench::Cover::Open);
+    stay.low = 150;
+    stay.ideal = 150;
+    stay.high = 250;
+    stay.duration.days = 1;
+    batch.stays = {stay};
+    return batch;
+}
+
+Zone zoneOf(const std::string& id, int cols) {
+    Zone zone;
+    zone.id = id;
+    zone.cols = cols;
+    zone.blocked.assign(static_cast<std::size_t>(cols), 0);
+    zone.cover = warmbench::Cover::Open;
+    zone.floor = {150};
+    return zone;
+}
+
+/// Three days, two batches of 5 and 3 units, and room, stock and hands for both.
+Problem amplePair() {
+    Problem problem;
+    problem.days = 3;
+    problem.zones = {zoneOf("bench", 4)};
+    problem.stocks = {{"row", {{0, 20}}}};
+    problem.strikeCapacity = {20};
+    problem.batches = {batchOf("first", 5), batchOf("second", 3)};
+    for (Batch& batch : problem.batches) batch.stock = 0;
+    return problem;
+}
+
+Answer solved(const Problem& problem) {
+    Options options;
+    options.rounds = 200;
+    options.threads = 1;
+    const auto result = solve(problem, options);
+    REQUIRE(result.ok());
+    return result->answer;
+}
+
+/// Why the second batch is left out, which it must be.
+std::string reasonOfSecond(const Problem& problem) {
+    const Answer answer = solved(problem);
+    REQUIRE(answer.unplaced.size() == 1);
+    REQUIRE(answer.unplaced[0].batch == 1);
+    return answer.unplaced[0].reason;
+}
+
+bool allPlaced(const Problem& problem) {
+    return solved(problem).unplaced.empty();
+}
+
+} // namespace
+
+TEST_CASE("A pair with room, stock and hands for both is placed") {
+    CHECK(allPlaced(amplePair()));
+}
+
+TEST_CASE("Short stock is told by how many cuttings, and so many more place the batch") {
+    Problem problem = amplePair();
+    problem.stocks[0].steps[0].total = 13;
+    CHECK_THAT(reasonOfSecond(problem), Contains("stock row is short by 7 cuttings on day 1"));
+    problem.stocks[0].steps[0].total += 6;
+    CHECK_FALSE(allPlaced(problem));
+    problem.stocks[0].steps[0].total += 1;
+    CHECK(allPlaced(problem));
+}
+
+TEST_CASE("Short hands are told by how many cuttings and on which day, and so many more place the batch") {
+    Problem problem = amplePair();
+    problem.strikeCapacity = {0, 14, 0};
+    CHECK_THAT(reasonOfSecond(problem), Contains("hands are short by 6 cuttings on day 1"));
+    problem.strikeCapacity[1] += 5;
+    CHECK_FALSE(allPlaced(problem));
+    problem.strikeCapacity[1] += 1;
+    CHECK(allPlaced(problem));
+}
+
+TEST_CASE("Short space is told by how many slots of which cover and when, and so many more place the batch") {
+    Problem problem = amplePair();
+    problem.batches = {batchOf("first", 5, 3), batchOf("second", 3, 3)};
+    // No other day helps: hands are there on day 1 only.
+    problem.strikeCapacity = {0, 20, 0};
+    CHECK_THAT(reasonOfSecond(problem), Contains("there is room for only 1 of its 3 containers") &&
+                                            Contains("2 more open slots would be needed in bench on day 1"));
+    problem.zones = {zoneOf("bench", 5)};
+    CHECK_FALSE(allPlaced(problem));
+    problem.zones = {zoneOf("bench", 6)};
+    CHECK(allPlaced(problem));
+}
+
+TEST_CASE("Another strike day is told with its cost, and the batch is placed when it may be struck then") {
+    Problem problem = amplePair();
+    problem.strikeCapacity = {10};
+    problem.batches[1].due = 2;
+    problem.batches[1].latePerDay = 100;
+    const std::string reason = reasonOfSecond(problem);
+    CHECK_THAT(reason, Contains("struck 1 day earlier, on day 0, it would cost 0.00"));
+    CHECK_THAT(reason, Contains("or 1 day later, on day 2, it would cost 1.00"));
+    problem.batches[1].strikeFirst = 0;
+    CHECK(solved(problem).cost.total() == 0);
+    problem.batches[1].strikeFirst = problem.batches[1].strikeLast = 2;
+    CHECK(solved(problem).cost.total() == 1000);
+}
+
+TEST_CASE(
+    "A warmth that no zone offers is told with the nearest, and a mat that offers it places the batch") {
+    Problem problem = amplePair();
+    problem.batches[1].stays[0].low = 200;
+    CHECK_THAT(reasonOfSecond(problem),
+               Contains("no open zone offers 20 to 25 °C; the nearest is 15 °C in bench"));
+    problem.zones.push_back(zoneOf("warm", 1));
+    problem.zones[1].hasMat = true;
+    problem.zones[1].setPoints = {{200, 10}};
+    CHECK(allPlaced(problem));
+}
+
+TEST_CASE(
+    "A batch that costs more than its value alone in the house is told so, and one of more value placed") {
+    Problem problem = amplePair();
+    problem.batches[1].due = 0;
+    problem.batches[1].latePerDay = 200; // two days late on day 2
+    CHECK_THAT(reasonOfSecond(problem),
+               Contains("even alone in the house it would cost 4.00, more than its value of 3.00"));
+    problem.batches[1].value = 401;
+    CHECK(allPlaced(problem));
+}
