@@ -11,7 +11,10 @@ test_packages="catch2 librapidcheck-dev libvalijson-dev poppler-utils"
 speed_packages="coinor-libcbc-dev"
 
 # To run the checks of .ci/run besides.
-check_packages="clang-format clang-tidy"
+check_packages="clang-format"
+
+# To run .ci/lint besides.
+lint_packages="clang-tidy"
 
 # install_missing PACKAGE...: installs those that are not there; says nothing when all are.
 install_missing() {

@@ -27,24 +27,26 @@ struct EditVariant<std::tuple<E...>> {
 };
 } // namespace detail
 
-using AnyEdit = detail::EditVariant<Kinds>::type;
+/// An edit of a thing of any kind: a variant, whose copying is compiled once, as its kinds are many and
+/// large.
+struct AnyEdit : detail::EditVariant<Kinds>::type {
+    template <class E>
+    AnyEdit(Edit<E> edit) : detail::EditVariant<Kinds>::type(std::move(edit)) {}
+    AnyEdit(const AnyEdit& other);
+    AnyEdit(AnyEdit&& other) noexcept;
+    AnyEdit& operator=(const AnyEdit& other);
+    AnyEdit& operator=(AnyEdit&& other) noexcept;
+    ~AnyEdit();
+};
+bool operator==(const AnyEdit& a, const AnyEdit& b);
 
 /// What a command did to a book, thing by thing in the order in which it was done. It is all that undo, redo,
 /// storage, the journal and the views need to know.
 struct Change {
     std::vector<AnyEdit> edits;
 
-    [[nodiscard]] Change inverse() const {
-        Change back;
-        for (auto edit = edits.rbegin(); edit != edits.rend(); ++edit)
-            std::visit(
-                [&](auto swapped) {
-                    std::swap(swapped.before, swapped.after);
-                    back.edits.emplace_back(std::move(swapped));
-                },
-                *edit);
-        return back;
-    }
+    /// What takes the change back.
+    [[nodiscard]] Change inverse() const;
     friend bool operator==(const Change&, const Change&) = default;
 };
 

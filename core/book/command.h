@@ -3,6 +3,8 @@
 #include "core/book/house_book.h"
 
 #include <string>
+#include <type_traits>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -121,8 +123,17 @@ struct Group {
     std::vector<Command> commands;
 };
 
-/// Any command.
+/// Any command. Its copying is compiled once, as its kinds are many and large.
 struct Command {
+    template <class C>
+    requires(!std::is_same_v<std::remove_cvref_t<C>, Command>) Command(C command)
+        : what(std::move(command)) {}
+    Command(const Command& other);
+    Command(Command&& other) noexcept;
+    Command& operator=(const Command& other);
+    Command& operator=(Command&& other) noexcept;
+    ~Command();
+
     std::variant<Put<Nursery>, Put<HandDay>, Put<House>, Put<Bench>, Put<Zone>, Put<ContainerType>,
                  Put<Medium>, Put<Taxon>, Put<Recipe>, Put<Stock>, Put<Target>, Remove<HandDay>,
                  Remove<House>, Remove<Bench>, Remove<Zone>, Remove<ContainerType>, Remove<Medium>,

@@ -41,6 +41,16 @@ HouseBook::HouseBook() {
     std::get<std::map<NurseryId, Nursery>>(m_things).emplace(NurseryId{1}, Nursery{});
 }
 
+HouseBook::HouseBook(const HouseBook& other) = default;
+HouseBook::HouseBook(HouseBook&& other) noexcept = default;
+HouseBook& HouseBook::operator=(const HouseBook& other) = default;
+HouseBook& HouseBook::operator=(HouseBook&& other) noexcept = default;
+HouseBook::~HouseBook() = default;
+
+bool operator==(const HouseBook& a, const HouseBook& b) {
+    return a.m_things == b.m_things;
+}
+
 HouseBook::HouseBook(Things things) : m_things(std::move(things)) {
     std::apply(
         [&](const auto&... kind) {

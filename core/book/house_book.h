@@ -48,6 +48,11 @@ class HouseBook {
 public:
     /// A book with a nursery of default settings and nothing else.
     HouseBook();
+    HouseBook(const HouseBook& other);
+    HouseBook(HouseBook&& other) noexcept;
+    HouseBook& operator=(const HouseBook& other);
+    HouseBook& operator=(HouseBook&& other) noexcept;
+    ~HouseBook();
     /// The book of all these things, or every rule that they break.
     static std::variant<HouseBook, std::vector<BrokenRule>> make(Things things);
 
@@ -112,7 +117,8 @@ public:
     /// the change was made on, or where it would break a rule; nothing is changed then.
     Outcome apply(const Change& change);
 
-    friend bool operator==(const HouseBook& a, const HouseBook& b) { return a.m_things == b.m_things; }
+    /// Whether both hold the same things.
+    friend bool operator==(const HouseBook& a, const HouseBook& b);
 
 private:
     template <class E>

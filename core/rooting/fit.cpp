@@ -6,12 +6,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace warmbench::rooting {
 namespace {
-
-constexpr double always = std::numeric_limits<double>::infinity();
 
 /// Whether one log-likelihood is greater than another by more than rounding.
 bool clearlyGreater(double value, double other) {

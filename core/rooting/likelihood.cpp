@@ -4,13 +4,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <span>
 
 namespace warmbench::rooting {
 namespace {
-
-constexpr double always = std::numeric_limits<double>::infinity();
 
 /// ln p for log-odds.
 double logShare(double odds) {

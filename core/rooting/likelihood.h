@@ -4,10 +4,14 @@
 #include "core/rooting/sighting.h"
 
 #include <array>
+#include <limits>
 #include <optional>
 #include <vector>
 
 namespace warmbench::rooting {
+
+/// The log-odds of what happens always.
+inline constexpr double always = std::numeric_limits<double>::infinity();
 
 /// A rooting law in the coordinates in which its likelihood is easiest to climb: a time t has
 /// z = level + steepness * (ln t - centre) / scale, with the likelihood's own centre and scale. With a share

@@ -1,4 +1,5 @@
 #include "brute_force.h"
+#include "core/planner/index.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -13,10 +14,6 @@ namespace {
 using namespace planner;
 
 constexpr std::int64_t none = std::numeric_limits<std::int64_t>::max();
-
-std::size_t at(int index) {
-    return static_cast<std::size_t>(index);
-}
 
 std::int64_t gain(const Duration& duration, std::int64_t warmth) {
     if (duration.cap && warmth > *duration.cap) warmth = *duration.cap;

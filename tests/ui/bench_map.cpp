@@ -15,12 +15,12 @@ using namespace warmbench::ui;
 namespace {
 
 /// The map of the small nursery, shown at 900 by 700.
-struct Shown {
+struct ShownMap {
     TypeSizes type = typeSizes(QFont());
     Wording wording;
     BenchMap map;
 
-    Shown() {
+    ShownMap() {
         const HouseBook book = tests::smallNursery();
         map.setLook(lightPalette(), type, wording);
         map.resize(900, 700);
@@ -44,7 +44,7 @@ struct Shown {
 } // namespace
 
 TEST_CASE("A click chooses the batch under it, the zone where no batch stands, nothing beside the benches") {
-    Shown shown;
+    ShownMap shown;
     const QSignalSpy changes(&shown.map, &BenchMap::selectionChanged);
     const SceneStay& stay = shown.stay(0);
     const SlotRect& rect = stay.patch[static_cast<std::size_t>(stay.labelRect)];
@@ -59,7 +59,7 @@ TEST_CASE("A click chooses the batch under it, the zone where no batch stands, n
 }
 
 TEST_CASE("Arrows go from zone to zone as they lie, and stay at the edge of the house") {
-    Shown shown;
+    ShownMap shown;
     shown.press(Qt::Key_Right);
     CHECK(shown.map.selection() == Selection{shown.zone(0).id});
     shown.press(Qt::Key_Right);
@@ -73,7 +73,7 @@ TEST_CASE("Arrows go from zone to zone as they lie, and stay at the edge of the 
 }
 
 TEST_CASE("Enter goes from a zone to its batches, arrows from batch to batch, Escape back out") {
-    Shown shown;
+    ShownMap shown;
     shown.press(Qt::Key_Right);
     shown.press(Qt::Key_Return);
     const auto* first = std::get_if<BatchId>(&shown.map.selection());
@@ -90,7 +90,7 @@ TEST_CASE("Enter goes from a zone to its batches, arrows from batch to batch, Es
 }
 
 TEST_CASE("Every zone and batch can be reached with the arrows alone") {
-    Shown shown;
+    ShownMap shown;
     shown.press(Qt::Key_Right);
     std::set<ZoneId> seen{std::get<ZoneId>(shown.map.selection())};
     for (const Qt::Key row : {Qt::Key_Right, Qt::Key_Left, Qt::Key_Right})
@@ -102,7 +102,7 @@ TEST_CASE("Every zone and batch can be reached with the arrows alone") {
 }
 
 TEST_CASE("Zooming keeps what is under the pointer there, fitting shows everything again") {
-    Shown shown;
+    ShownMap shown;
     const QPointF about(300, 250);
     const double before = shown.map.mapLayout().scale();
     for (int i = 0; i < 6; ++i) shown.map.zoomBy(1.25, about);
@@ -119,7 +119,7 @@ TEST_CASE("Zooming keeps what is under the pointer there, fitting shows everythi
 }
 
 TEST_CASE("Dragging the ground moves the map and chooses nothing") {
-    Shown shown;
+    ShownMap shown;
     for (int i = 0; i < 6; ++i) shown.map.zoomIn();
     const int before = shown.map.horizontalScrollBar()->value();
     QTest::mousePress(shown.map.viewport(), Qt::LeftButton, {}, {400, 300});
@@ -130,7 +130,7 @@ TEST_CASE("Dragging the ground moves the map and chooses nothing") {
 }
 
 TEST_CASE("Assistive programs find every zone and every batch in it, named by what they hold") {
-    Shown shown;
+    ShownMap shown;
     QAccessibleInterface* map = QAccessible::queryAccessibleInterface(&shown.map);
     REQUIRE(map);
     CHECK(map->text(QAccessible::Name) == QStringLiteral("Bench map"));

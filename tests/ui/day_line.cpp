@@ -14,14 +14,14 @@ using namespace warmbench::ui;
 
 namespace {
 
-struct Shown {
+struct ShownLine {
     HouseBook book = tests::smallNursery();
     Day today = tests::smallNurseryToday();
     TypeSizes type = typeSizes(QFont());
     Wording wording;
     DayLine line{today};
 
-    Shown() {
+    ShownLine() {
         line.setLook(lightPalette(), type, wording);
         line.setSource([this](Day from, Day to) { return slotLoad(book, from, to); });
         line.resize(900, 132);
@@ -37,7 +37,7 @@ struct Shown {
 } // namespace
 
 TEST_CASE("Keys move the day line by a day, a week, and back to today") {
-    Shown shown;
+    ShownLine shown;
     const QSignalSpy changes(&shown.line, &DayLine::dayChanged);
     CHECK(shown.press(Qt::Key_Right) == shown.today + 1);
     CHECK(shown.press(Qt::Key_PageDown) == shown.today + 8);
@@ -50,7 +50,7 @@ TEST_CASE("Keys move the day line by a day, a week, and back to today") {
 }
 
 TEST_CASE("The handle follows the mouse, and every day has a place of its own") {
-    Shown shown;
+    ShownLine shown;
     for (int ahead = -20; ahead < 80; ++ahead)
         CHECK(shown.line.dayAt(shown.line.xOf(shown.today + ahead)) == shown.today + ahead);
     const auto at = [&](int ahead) {
@@ -64,7 +64,7 @@ TEST_CASE("The handle follows the mouse, and every day has a place of its own") 
 }
 
 TEST_CASE("The line moves on when the handle nears its end, and goes on showing the book") {
-    Shown shown;
+    ShownLine shown;
     for (int week = 0; week < 40; ++week) {
         const Day day = shown.press(Qt::Key_PageDown);
         CHECK(shown.line.load().from <= day);
@@ -78,7 +78,7 @@ TEST_CASE("The line moves on when the handle nears its end, and goes on showing 
 }
 
 TEST_CASE("Space plays the days and stops them") {
-    Shown shown;
+    ShownLine shown;
     shown.press(Qt::Key_Space);
     CHECK(shown.line.isPlaying());
     CHECK(QTest::qWaitFor([&] { return shown.line.day() > shown.today; }, 5000));
@@ -87,7 +87,7 @@ TEST_CASE("Space plays the days and stops them") {
 }
 
 TEST_CASE("The fullest day shown has as many slots taken as any") {
-    Shown shown;
+    ShownLine shown;
     REQUIRE(shown.line.fullest());
     const SlotLoad& load = shown.line.load();
     for (int i = 0; i < load.days(); ++i)
@@ -95,7 +95,7 @@ TEST_CASE("The fullest day shown has as many slots taken as any") {
 }
 
 TEST_CASE("Assistive programs see a slider whose value is the day in words") {
-    Shown shown;
+    ShownLine shown;
     QAccessibleInterface* line = QAccessible::queryAccessibleInterface(&shown.line);
     REQUIRE(line);
     CHECK(line->role() == QAccessible::Slider);

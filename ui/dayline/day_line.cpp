@@ -1,6 +1,7 @@
 #include "ui/dayline/day_line.h"
 
 #include "ui/dayline/day_line_access.h"
+#include "ui/words/say.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -20,10 +21,6 @@ constexpr int daysKept = 7;
 constexpr double strikeBand = 22;
 constexpr double tickBand = 22;
 constexpr double sideRoom = 12;
-
-QString say(const char* text) {
-    return QCoreApplication::translate("DayLine", text);
-}
 
 } // namespace
 

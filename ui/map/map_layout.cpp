@@ -10,10 +10,6 @@ namespace {
 constexpr double leastScale = 0.004;
 constexpr double mostScale = 1.2;
 
-std::size_t nth(int index) {
-    return static_cast<std::size_t>(index);
-}
-
 /// Lengths of columns and widths of rows of houses, in millimetres.
 struct Arrangement {
     std::vector<double> columns;

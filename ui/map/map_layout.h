@@ -11,6 +11,11 @@
 
 namespace warmbench::ui {
 
+/// What Qt counts in `int`, as the index of a vector; never below 0.
+inline std::size_t nth(int index) {
+    return static_cast<std::size_t>(index);
+}
+
 /// Pixels between things that do not grow with the scale.
 inline constexpr double mapMargin = 16;
 inline constexpr double houseTitleHeight = 32;

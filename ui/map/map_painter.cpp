@@ -12,10 +12,6 @@
 namespace warmbench::ui {
 namespace {
 
-std::size_t nth(int index) {
-    return static_cast<std::size_t>(index);
-}
-
 struct CoverTexture {
     Texture texture;
     QColor colour;

@@ -14,10 +14,6 @@ constexpr double potTextFrom = 46;
 
 constexpr double markSide = 10;
 
-std::size_t nth(int index) {
-    return static_cast<std::size_t>(index);
-}
-
 QColor ringColour(const PaintKit& kit, Progress progress) {
     return progress == Progress::Planned ? faded(kit.palette.of(progress), 0.6)
                                          : faded(kit.inkOn(progress), 0.28);

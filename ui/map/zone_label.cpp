@@ -1,15 +1,13 @@
 #include "ui/map/zone_label.h"
 
+#include "ui/words/say.h"
+
 #include <QStringList>
 
 #include <array>
 
 namespace warmbench::ui {
 namespace {
-
-QString say(const char* text) {
-    return QCoreApplication::translate("ZoneLabel", text);
-}
 
 QString troubledWords(int troubled, const Wording& wording) {
     if (troubled == 0) return {};

@@ -3,16 +3,13 @@
 #include "core/book/load.h"
 #include "core/book/query.h"
 #include "core/crop/safety.h"
+#include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
 #include <algorithm>
 
 namespace warmbench::ui {
 namespace {
-
-QString say(const char* text) {
-    return QCoreApplication::translate("Facts", text);
-}
 
 QString mediumWords(const std::vector<MediumComponent>& parts) {
     QStringList words;

@@ -2,6 +2,7 @@
 
 #include "core/book/query.h"
 #include "core/crop/safety.h"
+#include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
 #include <map>
@@ -9,10 +10,6 @@
 
 namespace warmbench::ui {
 namespace {
-
-QString say(const char* text) {
-    return QCoreApplication::translate("StrikeSheet", text);
-}
 
 QString cell(const QString& html) {
     return QStringLiteral("<td style='padding:4px 16px 4px 0'>") + html + QStringLiteral("</td>");

@@ -1,17 +1,14 @@
 #include "ui/shell/window_menus.h"
 
+#include "ui/words/say.h"
+
 #include <QActionGroup>
-#include <QCoreApplication>
 #include <QMainWindow>
 #include <QMenu>
 #include <QMenuBar>
 
 namespace warmbench::ui {
 namespace {
-
-QString say(const char* text) {
-    return QCoreApplication::translate("WindowMenus", text);
-}
 
 QAction* add(QMenu* menu, const char* name, const QString& words, const QKeySequence& keys = {}) {
     QAction* action = menu->addAction(words);

@@ -4,6 +4,7 @@
 #include "core/book/query.h"
 #include "core/crop/safety.h"
 #include "core/season/month_problem.h"
+#include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
 #include <array>
@@ -13,10 +14,6 @@ namespace {
 
 /// Of each hazard the weightiest notes, for a panel; the rest stand in the strike list.
 constexpr std::size_t notesShown = 2;
-
-QString say(const char* text) {
-    return QCoreApplication::translate("Facts", text);
-}
 
 QString costWords(const HouseBook& book, const Zone& zone, Celsius setPoint, Day day,
                   const Wording& wording) {

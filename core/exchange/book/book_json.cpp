@@ -3,6 +3,8 @@
 #include "core/exchange/book/field_reader.h"
 #include "core/exchange/book/field_writer.h"
 
+#include <optional>
+
 namespace warmbench {
 namespace {
 
@@ -103,11 +105,9 @@ std::string editText(const Edit<E>& edit) {
 AnyEdit readEdit(json::Reader& reader, json::Value value, const json::Pointer& at) {
     const json::Fields fields = reader.object(value, at, {"kind", "before", "after"});
     const std::string kind = reader.name(fields["kind"], at / std::string_view("kind"));
-    AnyEdit any;
-    bool known = false;
+    std::optional<AnyEdit> any;
     forEachKind([&]<class E>() {
         if (kind != kindName<E>.many) return;
-        known = true;
         Edit<E> edit;
         FieldReader reading(reader);
         reading.read(fields["before"], at / std::string_view("before"), edit.before);
@@ -115,10 +115,10 @@ AnyEdit readEdit(json::Reader& reader, json::Value value, const json::Pointer& a
         if (!edit.before && !edit.after) reader.refuse(at, "neither before nor after, expected one or both");
         any = std::move(edit);
     });
-    if (!known)
+    if (!any)
         reader.refuse(at / std::string_view("kind"),
                       "found " + json::inQuotes(kind) + ", expected a kind of thing");
-    return any;
+    return *std::move(any);
 }
 
 } // namespace

@@ -9,7 +9,7 @@
 namespace warmbench::exchange {
 namespace {
 
-enum Column : std::size_t { timeColumn, celsiusColumn };
+enum ReadingColumn : std::size_t { timeColumn, celsiusColumn };
 constexpr double absoluteZero = -273.15;
 constexpr double hottest = 1000;
 constexpr double microsecondsPerHour = 3.6e9;

@@ -13,7 +13,7 @@ namespace {
 using rooting::Outcome;
 using rooting::Sighting;
 
-enum Column : std::size_t { groupColumn, fromColumn, toColumn, countColumn, outcomeColumn };
+enum SightingColumn : std::size_t { groupColumn, fromColumn, toColumn, countColumn, outcomeColumn };
 
 std::optional<Outcome> outcomeFromName(std::string_view name) {
     if (name == "rooted") return Outcome::Rooted;
@@ -47,7 +47,7 @@ Result<Sighting> unrootedSighting(const CsvReader& reader) {
 
 /// Its times are not used, but what stands there must make sense.
 Result<Sighting> neverSighting(const CsvReader& reader) {
-    for (const Column column : {fromColumn, toColumn})
+    for (const SightingColumn column : {fromColumn, toColumn})
         if (!reader.cell(column).empty() && !timeOf(reader.cell(column)))
             return reader.refusal(column, "an empty cell, or degree-days of at least 0");
     const auto from = timeOf(reader.cell(fromColumn));

@@ -1,17 +1,14 @@
 #include "core/planner/bound/batch_pricing.h"
 
+#include "core/planner/index.h"
+
 #include <algorithm>
 #include <limits>
 
 namespace warmbench::planner {
 namespace {
 
-constexpr double infinity = std::numeric_limits<double>::infinity();
 constexpr double highestExact = 4503599627370496.0; // 2^52
-
-std::size_t at(int index) {
-    return static_cast<std::size_t>(index);
-}
 
 } // namespace
 

@@ -1,5 +1,7 @@
 #include "core/planner/bound/dual_function.h"
 
+#include "core/planner/index.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -9,12 +11,7 @@
 namespace warmbench::planner {
 namespace {
 
-constexpr double infinity = std::numeric_limits<double>::infinity();
 constexpr double highestExact = 4503599627370496.0; // 2^52
-
-std::size_t at(int index) {
-    return static_cast<std::size_t>(index);
-}
 
 } // namespace
 

@@ -1,5 +1,7 @@
 #include "core/planner/bound/split.h"
 
+#include "core/planner/index.h"
+
 #include <algorithm>
 #include <cstdlib>
 #include <map>
@@ -7,10 +9,6 @@
 
 namespace warmbench::planner {
 namespace {
-
-std::size_t at(int index) {
-    return static_cast<std::size_t>(index);
-}
 
 using Property = Split::Property;
 

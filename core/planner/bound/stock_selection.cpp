@@ -1,16 +1,13 @@
 #include "core/planner/bound/stock_selection.h"
 
+#include "core/planner/index.h"
+
 #include <algorithm>
 
 namespace warmbench::planner {
 namespace {
 
-constexpr double infinity = std::numeric_limits<double>::infinity();
 constexpr int mostSteps = 20'000;
-
-std::size_t at(int index) {
-    return static_cast<std::size_t>(index);
-}
 
 } // namespace
 

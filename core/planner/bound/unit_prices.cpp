@@ -2,6 +2,7 @@
 
 #include "core/planner/bound/ascent.h"
 #include "core/planner/bound/zone_kinds.h"
+#include "core/planner/index.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,10 +14,6 @@ namespace {
 constexpr int iterationsOfRound = 50;
 constexpr int mostRounds = 20;
 constexpr double gainOfRound = 1e-3; ///< share of the value
-
-std::size_t at(int index) {
-    return static_cast<std::size_t>(index);
-}
 
 /// A relaxation at its best multipliers, whose limits are moved one at a time.
 class Priced {

@@ -1,5 +1,6 @@
 #include "core/planner/reasons/reasons.h"
 
+#include "core/planner/index.h"
 #include "core/planner/reasons/ruled_out.h"
 #include "core/planner/reasons/words.h"
 #include "core/planner/search/insertion.h"
@@ -15,10 +16,6 @@ namespace {
 using search::never;
 using search::Plan;
 using search::Stand;
-
-std::size_t at(int i) {
-    return static_cast<std::size_t>(i);
-}
 
 /// How far other strike days are tried, in days.
 constexpr int shift = 21;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/planner/answer.h"
+#include "core/planner/index.h"
 #include "core/planner/packing/repack.h"
 #include "core/planner/search/state.h"
 #include "core/planner/search/strips.h"
@@ -35,7 +36,6 @@ private:
         long rounds = 0;       ///< of packing that it was given
     };
 
-    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     /// The loads of a zone, in the order of days.
     void gather(const std::vector<Plan>& plans, int zone, int held, ZonePacking& into) const;
     void packWithCare(int zone, long rounds);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planner/index.h"
 #include "core/planner/search/random.h"
 #include "core/planner/search/state.h"
 
@@ -34,7 +35,6 @@ private:
     };
 
     Bins(const Model& model, std::uint64_t seed) : m_model(&model), m_random(seed) {}
-    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     [[nodiscard]] int slotsOf(int batch) const { return m_model->batches[at(batch)].slots; }
     void chooseBins();
     /// Fills new bins with all of m_loose.

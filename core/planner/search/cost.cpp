@@ -1,5 +1,6 @@
 #include "core/planner/search/cost.h"
 
+#include "core/planner/index.h"
 #include "core/planner/packing/cells.h"
 
 #include <algorithm>
@@ -8,12 +9,6 @@
 namespace warmbench::planner::search {
 
 namespace {
-
-constexpr std::int64_t thousandths = 10;
-
-std::size_t at(int i) {
-    return static_cast<std::size_t>(i);
-}
 
 void addBatch(const Problem& problem, const PlacedBatch& placed, const std::vector<std::vector<int>>& states,
               Cost& cost) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planner/index.h"
 #include "core/planner/packing/placement.h"
 #include "core/planner/search/random.h"
 #include "core/planner/search/state.h"
@@ -52,7 +53,6 @@ private:
         int to;
     };
 
-    [[nodiscard]] static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     std::int64_t search(Plan& plan);
     /// The cheapest stand for the first stay on a day that keeps the wish; replaces `found` when it costs
     /// less.

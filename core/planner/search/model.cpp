@@ -1,5 +1,8 @@
 #include "core/planner/search/model.h"
 
+#include "core/planner/index.h"
+#include "core/planner/search/cost.h"
+
 #include <algorithm>
 #include <map>
 #include <numeric>
@@ -10,13 +13,8 @@ namespace warmbench::planner::search {
 
 namespace {
 
-constexpr std::int64_t thousandths = 10;
 /// More than all else together can cost, and small enough to be added some millions of times.
 constexpr std::int64_t pinnedValue = 1'000'000'000'000;
-
-std::size_t index(int i) {
-    return static_cast<std::size_t>(i);
-}
 
 bool suits(std::int64_t low, std::int64_t high, const Zone& zone, int state, int from, int to) {
     for (int day = from; day < to; ++day) {
@@ -110,14 +108,14 @@ void classify(Model& model) {
         place.zoneClass = entry->second;
         place.slots = zone.rows * zone.cols -
                       static_cast<int>(std::count(zone.blocked.begin(), zone.blocked.end(), char{1}));
-        model.classes[index(entry->second)].zones.push_back(static_cast<int>(z));
+        model.classes[at(entry->second)].zones.push_back(static_cast<int>(z));
     }
 }
 
 void addHeld(Model& model) {
     const Problem& problem = *model.problem;
     for (std::size_t h = 0; h < problem.held.size(); ++h)
-        model.zones[index(problem.held[h].zone)].held.push_back(static_cast<int>(h));
+        model.zones[at(problem.held[h].zone)].held.push_back(static_cast<int>(h));
     for (std::size_t z = 0; z < problem.zones.size(); ++z) {
         ZoneModel& place = model.zones[z];
         const Zone& zone = problem.zones[z];
@@ -126,25 +124,25 @@ void addHeld(Model& model) {
             HeldChoice choice;
             choice.state = state;
             for (const int h : place.held) {
-                const Held& held = problem.held[index(h)];
+                const Held& held = problem.held[at(h)];
                 const std::optional<int> length = stayLength(held.duration, zone, state, 0);
                 if (!length || !suits(held.low, held.high, zone, state, 0, *length)) break;
                 choice.until.push_back(*length);
             }
             if (choice.until.size() < place.held.size()) continue;
             choice.days = std::min(model.days, *std::max_element(choice.until.begin(), choice.until.end()));
-            choice.slotsByDay.assign(index(choice.days), 0);
+            choice.slotsByDay.assign(at(choice.days), 0);
             for (std::size_t i = 0; i < place.held.size(); ++i) {
                 int slots = 0;
-                for (const SlotRect& rect : problem.held[index(place.held[i])].slots)
+                for (const SlotRect& rect : problem.held[at(place.held[i])].slots)
                     slots += rect.height * rect.width;
                 for (int day = 0; day < std::min(choice.until[i], model.days); ++day)
-                    choice.slotsByDay[index(day)] += slots;
+                    choice.slotsByDay[at(day)] += slots;
             }
             place.heldChoices.push_back(choice);
         }
         // The cheapest first: it is begun with.
-        const ZoneClass& kind = model.classes[index(place.zoneClass)];
+        const ZoneClass& kind = model.classes[at(place.zoneClass)];
         std::stable_sort(place.heldChoices.begin(), place.heldChoices.end(),
                          [&](const HeldChoice& a, const HeldChoice& b) {
                              return kind.costAt(a.state) * a.days < kind.costAt(b.state) * b.days;
@@ -154,10 +152,10 @@ void addHeld(Model& model) {
 
 void addOptions(const Model& model, const StayRule& rule, StayModel& stay, int& shortest, int& longest) {
     for (std::size_t c = 0; c < model.classes.size(); ++c) {
-        const Zone& zone = model.problem->zones[index(model.classes[c].zones.front())];
+        const Zone& zone = model.problem->zones[at(model.classes[c].zones.front())];
         if (!rule.accepts(zone.cover)) continue;
         for (int state = off; state < static_cast<int>(zone.setPoints.size()); ++state) {
-            const StateWarmth& warmth = model.classes[c].warmth[index(state + 1)];
+            const StateWarmth& warmth = model.classes[c].warmth[at(state + 1)];
             if (warmth.most < rule.low || warmth.least > rule.high) continue;
             StayOption option;
             option.zoneClass = static_cast<int>(c);
@@ -245,18 +243,18 @@ Model::Model(const Problem& source, int threads)
         if (!made.pinned) worth += made.value;
         batchOfStay.insert(batchOfStay.end(), batch.stays.size(), static_cast<int>(b));
         anyPlaced = anyPlaced || !made.single;
-        if (batch.pin && !batch.pin->slots.empty()) zones[index(*batch.pin->zone)].placed = true;
+        if (batch.pin && !batch.pin->slots.empty()) zones[at(*batch.pin->zone)].placed = true;
     }
     for (ZoneModel& zone : zones) zone.placed = zone.placed || anyPlaced;
     anyPlaced = std::any_of(zones.begin(), zones.end(), [](const ZoneModel& zone) { return zone.placed; });
-    hands.assign(index(days), never);
+    hands.assign(at(days), never);
     if (!source.strikeCapacity.empty())
         for (int day = 0; day < days; ++day)
-            hands[index(day)] = source.strikeCapacity[index(day) % source.strikeCapacity.size()];
+            hands[at(day)] = source.strikeCapacity[at(day) % source.strikeCapacity.size()];
     for (const Stock& stock : source.stocks) {
-        std::vector<std::int64_t> total(index(days), 0);
+        std::vector<std::int64_t> total(at(days), 0);
         for (const StockStep& step : stock.steps)
-            for (int day = step.day; day < days; ++day) total[index(day)] = step.total;
+            for (int day = step.day; day < days; ++day) total[at(day)] = step.total;
         yield.push_back(std::move(total));
     }
 }
@@ -273,8 +271,8 @@ void Model::makeBatches(int threads) {
 }
 
 bool Model::fitsGrid(int batch, int zone) const {
-    const Batch& wanted = problem->batches[index(batch)];
-    const Zone& grid = problem->zones[index(zone)];
+    const Batch& wanted = problem->batches[at(batch)];
+    const Zone& grid = problem->zones[at(zone)];
     const auto [height, width] = wanted.footprint;
     return (height <= grid.rows && width <= grid.cols) ||
            (wanted.turn && width <= grid.rows && height <= grid.cols);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planner/index.h"
 #include "core/planner/search/insertion.h"
 #include "core/planner/search/random.h"
 #include "core/planner/search/state.h"
@@ -20,7 +21,6 @@ public:
                 std::vector<Wish>& wishes);
 
 private:
-    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     void add(int batch, std::vector<int>& batches);
     void addStaysIn(const State& state, int zone, int from, int to, int size, Random& random,
                     std::vector<int>& batches);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planner/index.h"
 #include "core/planner/packing/occupancy.h"
 #include "core/planner/search/model.h"
 
@@ -62,7 +63,6 @@ public:
     void chooseHeld(int zone, int choice);
 
 private:
-    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     [[nodiscard]] std::size_t cell(int zone, int day) const { return at(zone) * at(m_model->days) + at(day); }
     void strike(int batch, int day, std::int64_t cuttings);
     void demand(int zone, int state, int from, int to, int slots);

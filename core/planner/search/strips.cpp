@@ -1,14 +1,12 @@
 #include "core/planner/search/strips.h"
 
+#include "core/planner/index.h"
+
 #include <algorithm>
 
 namespace warmbench::planner::search {
 
 namespace {
-
-std::size_t at(int i) {
-    return static_cast<std::size_t>(i);
-}
 
 std::int64_t scatterOf(const std::vector<std::vector<SlotRect>>& slots) {
     std::int64_t groups = 0;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planner/index.h"
 #include "core/planner/search/insertion.h"
 #include "core/planner/search/random.h"
 #include "core/planner/search/ruin.h"
@@ -34,7 +35,6 @@ public:
     void restart(const std::vector<Plan>& plans, const std::vector<int>& held);
 
 private:
-    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
     void orderForPlacing(std::vector<int>& batches);
     void takeOut(const std::vector<int>& batches);
     void placeAnew(const std::vector<int>& batches, const Taste& taste);

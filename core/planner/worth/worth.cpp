@@ -4,6 +4,7 @@
 #include "core/planner/bound/unit_prices.h"
 #include "core/planner/bound/zone_kinds.h"
 #include "core/planner/format/answer_format.h"
+#include "core/planner/index.h"
 #include "core/planner/verify/verify.h"
 
 #include <algorithm>
@@ -15,10 +16,6 @@ namespace {
 
 constexpr std::size_t mostStocks = 5; ///< that are solved again
 constexpr std::size_t mostDays = 5;
-
-std::size_t at(int index) {
-    return static_cast<std::size_t>(index);
-}
 
 Problem withColumn(Problem problem, int index) {
     Zone& zone = problem.zones[at(index)];

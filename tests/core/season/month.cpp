@@ -9,13 +9,10 @@
 using namespace warmbench;
 using namespace warmbench::season;
 using warmbench::testing::builtIn;
+using warmbench::testing::on;
 using warmbench::testing::SeasonBook;
 
 namespace {
-
-Day on(unsigned month, unsigned day) {
-    return *Day::make(2027, month, day);
-}
 
 planner::Answer solved(const planner::Problem& problem) {
     planner::Options options;

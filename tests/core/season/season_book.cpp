@@ -15,6 +15,10 @@ std::string text(const std::string& name) {
 
 } // namespace
 
+Day on(unsigned month, unsigned day) {
+    return *Day::make(2027, month, day);
+}
+
 MonthlyCelsius allYear(Celsius temperature) {
     MonthlyCelsius year;
     year.fill(temperature);

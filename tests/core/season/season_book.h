@@ -24,6 +24,8 @@ struct SeasonBook {
     BatchId strike(Day strikeDay, int cuttings, int days, std::optional<TargetId> target = {});
 };
 
+/// A day of 2027, the year of these tests.
+Day on(unsigned month, unsigned day);
 /// Twelve times one temperature.
 MonthlyCelsius allYear(Celsius temperature);
 /// A semi-ripe recipe: season 07-15 to 09-30, 18 °C over base 6, 28 to 56 days, take 65 to 90 %, 10 and 20

@@ -5,13 +5,10 @@
 
 using namespace warmbench;
 using namespace warmbench::season;
+using warmbench::testing::on;
 using warmbench::testing::SeasonBook;
 
 namespace {
-
-Day on(unsigned month, unsigned day) {
-    return *Day::make(2027, month, day);
-}
 
 std::vector<std::pair<int, std::int64_t>> steps(const SeasonBook& nursery, Day from, int days) {
     std::vector<std::pair<int, std::int64_t>> found;

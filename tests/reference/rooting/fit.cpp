@@ -3,14 +3,6 @@
 using namespace warmbench::rooting;
 using namespace warmbench::tests;
 
-namespace {
-
-Family familyOf(const CheckRow& row) {
-    return familyFromName(row.text("dist")).value();
-}
-
-} // namespace
-
 TEST_CASE("C19 times of rooting where all root (R survival::survreg, interval2)") {
     const auto given = byText(checkRows("C19_parametric_in.csv"), "dataset");
     for (const CheckRow& row : checkRows("C19_parametric_expected.csv")) {

@@ -11,10 +11,6 @@ using namespace warmbench::tests;
 
 namespace {
 
-Family familyOf(const CheckRow& row) {
-    return familyFromName(row.text("dist")).value();
-}
-
 std::vector<CheckRound> roundsOf(const std::vector<CheckRow>& rows, double until) {
     std::vector<CheckRound> rounds;
     for (const CheckRow& row : rows)

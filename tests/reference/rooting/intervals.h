@@ -27,6 +27,11 @@ inline std::vector<rooting::Sighting> sightingsOf(const std::vector<CheckRow>& r
     return sightings;
 }
 
+/// The family that a row's column `dist` names.
+inline rooting::Family familyOf(const CheckRow& row) {
+    return rooting::familyFromName(row.text("dist")).value();
+}
+
 /// The status that a check's column `boundary` calls for.
 inline rooting::FitStatus statusOf(const CheckRow& row) {
     switch (static_cast<int>(row.number("boundary"))) {

@@ -1,14 +1,8 @@
 #include "bench.h"
 
+#include "core/planner/index.h"
+
 namespace warmbench::planner::packing::test {
-
-namespace {
-
-std::size_t at(int index) {
-    return static_cast<std::size_t>(index);
-}
-
-} // namespace
 
 Zone zoneOf(int rows, int cols, const std::vector<SlotRect>& blocked) {
     Zone zone;
