@@ -36,6 +36,7 @@ struct SolveAsked {
     std::int64_t threads = planner::Options{}.threads;
     bool progress = false;
     bool worth = false;
+    bool why = false;
     bool json = false;
 };
 
@@ -131,6 +132,17 @@ std::optional<planner::Worth> worthOf(const SolveAsked& asked, const Problem& pr
     return planner::worth(problem, solved, options);
 }
 
+/// A line for each batch that is left out, late or off its ideal heat.
+void printWhy(const Problem& problem, const Solved& solved) {
+    const auto print = [&](int batch, const std::string& words) {
+        std::cout << problem.batches[static_cast<std::size_t>(batch)].id << ' ' << words << '\n';
+    };
+    for (const planner::UnplacedBatch& unplaced : solved.answer.unplaced)
+        print(unplaced.batch, "is left out: " + unplaced.reason);
+    for (const planner::Compromise& compromise : solved.compromises)
+        print(compromise.batch, compromise.reason);
+}
+
 void report(const SolveAsked& asked, const Problem& problem, const Solved& solved, double seconds) {
     const planner::Answer& answer = solved.answer;
     const auto worth = worthOf(asked, problem, solved);
@@ -152,6 +164,7 @@ void report(const SolveAsked& asked, const Problem& problem, const Solved& solve
     std::cout << answer.placed.size() << " of " << problem.batches.size() << " batches placed, "
               << costWords(answer.cost) << "; " << gapWords(answer) << "; " << fixedText(seconds, 1)
               << " s\n";
+    if (asked.why) printWhy(problem, solved);
     if (worth) std::cout << worthTable(problem, *worth);
 }
 
@@ -188,6 +201,8 @@ void addSolve(CLI::App& program, Work& work) {
     addWholeNumber(call, "--rounds", asked->rounds, atLeast(1),
                    "rounds of search in place of time: the same answer on every machine");
     call.add_flag("--progress", asked->progress, "tell of progress on standard error");
+    call.add_flag("--why", asked->why,
+                  "tell why each batch that is left out, late or off its ideal heat is so");
     call.add_flag("--worth", asked->worth,
                   "tell what one more unit of each zone, stock and working day would save, and what each mat "
                   "costs and saves; each is solved again in a quarter of --seconds");

@@ -26,6 +26,12 @@ struct UnplacedBatch {
     std::string reason; ///< the rule that held it back, in words
 };
 
+/// A placed batch that is late or off its ideal heat.
+struct Compromise {
+    int batch = 0;
+    std::string reason; ///< what it loses and why it is not better, in words
+};
+
 struct MatRun {
     int from = 0;
     int to = 0;       ///< first day after

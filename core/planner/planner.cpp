@@ -4,6 +4,7 @@
 #include "core/planner/bound/cost_step.h"
 #include "core/planner/bound/share_bound.h"
 #include "core/planner/bound/zone_kinds.h"
+#include "core/planner/reasons/compromises.h"
 #include "core/planner/reasons/reasons.h"
 #include "core/planner/search/stream.h"
 
@@ -67,6 +68,8 @@ public:
         giveReasons(
             m_problem, best.plans(), best.held(),
             [&] { return tooManyReasons(best.answer()) || reasonsOutOfTime(); }, solved.answer);
+        solved.compromises =
+            compromises(m_problem, best.plans(), best.held(), [&] { return reasonsOutOfTime(); });
         solved.answer.bound = std::min(m_bound.load(), solved.answer.cost.total());
         solved.rounds = rounds();
         solved.ending = proven()                  ? Ending::Proven

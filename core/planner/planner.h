@@ -7,6 +7,7 @@
 #include <functional>
 #include <optional>
 #include <stop_token>
+#include <vector>
 
 namespace warmbench::planner {
 
@@ -33,6 +34,7 @@ struct Solved {
     Answer answer;
     Ending ending = Ending::TimeUp;
     std::int64_t rounds = 0;
+    std::vector<Compromise> compromises; ///< in the order of the batches, as far as there was time
 };
 
 /// Solves a problem: a plan that keeps every rule of the problem format, of the least cost that is found.

@@ -144,3 +144,48 @@ TEST_CASE(
     problem.batches[1].value = 401;
     CHECK(allPlaced(problem));
 }
+
+TEST_CASE("A late batch is told what being in time would cost, and is in time where it pays for it") {
+    Problem problem = amplePair();
+    problem.strikeCapacity = {10};
+    for (Batch& batch : problem.batches) batch.strikeLast = 2;
+    problem.batches[1].due = 2;
+    problem.batches[1].latePerDay = 100;
+    problem.batches[0].due = 2;
+    problem.batches[0].latePerDay = 200;
+    Options options;
+    options.rounds = 200;
+    options.threads = 1;
+    const auto taken = solve(problem, options);
+    REQUIRE(taken->compromises.size() == 1);
+    CHECK(taken->compromises[0].batch == 1);
+    CHECK(
+        taken->compromises[0].reason ==
+        "ends 1 day late, for 1.00: hands or stock are short for it on the strike days that would be better");
+    problem.strikeCapacity = {20};
+    CHECK(solve(problem, options)->compromises.empty());
+}
+
+TEST_CASE("A batch off its ideal heat is told what its ideal would cost, or that no zone offers it") {
+    Problem problem = amplePair();
+    problem.batches.resize(1);
+    StayRule& stay = problem.batches[0].stays[0];
+    stay.ideal = 180;
+    stay.offIdeal = 10;
+    Options options;
+    options.rounds = 200;
+    options.threads = 1;
+    const auto unheated = solve(problem, options);
+    REQUIRE(unheated->compromises.size() == 1);
+    CHECK(unheated->compromises[0].reason ==
+          "is off its ideal heat, for 0.30: no zone offers it anything nearer to its ideal");
+    problem.zones.push_back(zoneOf("warm", 1));
+    problem.zones[1].hasMat = true;
+    problem.zones[1].setPoints = {{180, 50}};
+    const auto heated = solve(problem, options);
+    REQUIRE(heated->compromises.size() == 1);
+    CHECK(heated->compromises[0].reason ==
+          "is off its ideal heat, for 0.30: nearer to its ideal it would cost 0.20 more");
+    problem.zones[1].setPoints[0].costPerDay = 29;
+    CHECK(solve(problem, options)->compromises.empty());
+}

@@ -1,0 +1,151 @@
+#include "core/planner/reasons/compromises.h"
+
+#include "core/planner/reasons/words.h"
+#include "core/planner/search/insertion.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <limits>
+#include <optional>
+
+namespace warmbench::planner {
+
+namespace {
+
+using search::never;
+using search::Plan;
+
+std::size_t at(int i) {
+    return static_cast<std::size_t>(i);
+}
+
+/// Forms of one batch, added to the problem: as it is; with what it lacks made dear; the same with hands and
+/// stock enough.
+enum Form : int { AsItIs, Better, BetterSupplied, forms };
+
+enum class Lack : std::uint8_t { Late, OffIdeal };
+
+constexpr std::int64_t mostDearness = 10'000;   ///< times as dear
+constexpr std::int64_t dearEnough = 10'000'000; ///< hundredths: a rate above it is left as it is
+
+/// Thousandths that a plan of `batch` loses by being late or off ideal.
+std::int64_t loss(const Problem& problem, const Batch& batch, const Plan& plan, Lack lack) {
+    if (lack == Lack::Late) {
+        const std::int64_t days = batch.due ? plan.stands.back().to - *batch.due : 0;
+        return 10 * batch.latePerDay * std::max<std::int64_t>(0, days);
+    }
+    std::int64_t sum = 0;
+    for (std::size_t i = 0; i < plan.stands.size(); ++i) {
+        const search::Stand& stand = plan.stands[i];
+        const StayRule& rule = batch.stays[i];
+        for (int day = stand.from; day < stand.to; ++day)
+            sum += rule.offIdeal *
+                   std::abs(rootZone(problem.zones[at(stand.zone)], stand.state, day) - rule.ideal);
+    }
+    return sum;
+}
+
+class Trial {
+public:
+    Trial(const Problem& problem, const Batch& batch, int index, Lack lack, const std::vector<Plan>& plans,
+          const std::vector<int>& held)
+        : m_problem(withForms(problem, batch, lack)), m_model(m_problem), m_state(m_model), m_empty(m_model),
+          m_inserter(m_model), m_batch(batch), m_lack(lack),
+          m_first(static_cast<int>(problem.batches.size())),
+          m_loss(loss(problem, batch, plans[at(index)], lack)) {
+        for (int zone = 0; zone < static_cast<int>(held.size()); ++zone)
+            if (held[at(zone)] != m_state.heldChoice(zone)) m_state.chooseHeld(zone, held[at(zone)]);
+        for (const Plan& plan : plans)
+            if (plan.strike >= 0 && plan.batch != index) m_state.place(plan);
+    }
+
+    std::string why() {
+        const std::int64_t now = cost(m_state, AsItIs);
+        if (const std::int64_t better = cost(m_state, Better); better != never && m_newLoss < m_loss) {
+            const std::int64_t more = better - (dearnessFor(m_batch) - 1) * m_newLoss - now;
+            return wish() + " it would cost " + money(std::max<std::int64_t>(0, more)) + " more";
+        }
+        if (cost(m_empty, Better) == never || m_newLoss >= m_loss)
+            return m_lack == Lack::Late ? "even alone in the house it would not end sooner"
+                                        : "no zone offers it anything nearer to its ideal";
+        if (cost(m_state, BetterSupplied) != never && m_newLoss < m_loss)
+            return "hands or stock are short for it on the strike days that would be better";
+        return "the slots and set-points that would suit it better are taken";
+    }
+
+private:
+    static std::int64_t dearnessFor(const Batch& batch) {
+        std::int64_t rate = batch.latePerDay;
+        for (const StayRule& stay : batch.stays) rate = std::max(rate, stay.offIdeal);
+        return rate > dearEnough ? 1 : mostDearness;
+    }
+
+    static Problem withForms(const Problem& problem, const Batch& batch, Lack lack) {
+        Problem wider = problem;
+        Batch form = batch;
+        form.value = std::numeric_limits<std::int64_t>::max() / 10'000; // beyond all that a plan costs
+        form.pin.reset();
+        wider.batches.push_back(form);
+        const std::int64_t dearness = dearnessFor(batch);
+        if (lack == Lack::Late) form.latePerDay *= dearness;
+        for (StayRule& stay : form.stays)
+            if (lack == Lack::OffIdeal) stay.offIdeal *= dearness;
+        wider.batches.push_back(form);
+        form.cuttings = 0;
+        form.stock.reset();
+        wider.batches.push_back(form);
+        return wider;
+    }
+
+    /// Of the cheapest way to place a form; leaves what is lost by it, at the true price, in m_newLoss.
+    std::int64_t cost(const search::State& state, Form form) {
+        const search::Taste thorough{16, 0, 0, std::numeric_limits<int>::max()};
+        const std::int64_t cost = m_inserter.best(state, m_first + form, thorough, m_random, m_plan);
+        if (cost != never) m_newLoss = loss(m_problem, m_batch, m_plan, m_lack);
+        return cost;
+    }
+
+    [[nodiscard]] std::string wish() const {
+        if (m_lack == Lack::OffIdeal) return "nearer to its ideal";
+        return m_newLoss == 0 ? "in time" : "sooner";
+    }
+
+    Problem m_problem;
+    search::Model m_model;
+    search::State m_state;
+    search::State m_empty; ///< nothing placed but what is held
+    search::Inserter m_inserter;
+    search::Random m_random{1};
+    const Batch& m_batch;
+    Lack m_lack;
+    int m_first; ///< form
+    std::int64_t m_loss;
+    std::int64_t m_newLoss = 0;
+    Plan m_plan;
+};
+
+} // namespace
+
+std::vector<Compromise> compromises(const Problem& problem, const std::vector<Plan>& plans,
+                                    const std::vector<int>& held, const std::function<bool()>& stopped) {
+    std::vector<Compromise> found;
+    for (const Plan& plan : plans) {
+        if (plan.strike < 0) continue;
+        const Batch& batch = problem.batches[at(plan.batch)];
+        for (const Lack lack : {Lack::Late, Lack::OffIdeal}) {
+            if (stopped()) return found;
+            const std::int64_t lost = loss(problem, batch, plan, lack);
+            if (lost == 0) continue;
+            std::string text =
+                lack == Lack::Late
+                    ? "ends " + counted(plan.stands.back().to - *batch.due, "day") + " late, for "
+                    : std::string("is off its ideal heat, for ");
+            text += money(lost) + ": ";
+            text += batch.pin ? "it is pinned" : Trial(problem, batch, plan.batch, lack, plans, held).why();
+            found.push_back({plan.batch, std::move(text)});
+        }
+    }
+    return found;
+}
+
+} // namespace warmbench::planner
