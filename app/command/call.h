@@ -29,6 +29,7 @@ void addImport(CLI::App& program, Work& work);
 void addMap(CLI::App& program, Work& work);
 void addNew(CLI::App& program, Work& work);
 void addOpen(CLI::App& program, Work& work);
+void addOwnRecipe(CLI::App& program, Work& work);
 void addPlan(CLI::App& program, Work& work);
 void addReckon(CLI::App& program, Work& work);
 void addRecipes(CLI::App& program, Work& work);

@@ -36,6 +36,7 @@ int runProgram(int argc, char** argv) {
     addOpen(program, work);
     addReckon(program, work);
     addRecipes(program, work);
+    addOwnRecipe(program, work);
     addSolve(program, work);
     addVerify(program, work);
     try {

@@ -1,5 +1,7 @@
 #include "app/window/file_session.h"
 
+#include "app/resource/built_in_recipes.h"
+
 #include <QCoreApplication>
 #include <QFileInfo>
 
@@ -28,8 +30,17 @@ Result<std::unique_ptr<ui::BookSession>> FileOpener::open(const QString& name) {
     return std::unique_ptr<ui::BookSession>(std::make_unique<FileSession>(std::move(*file)));
 }
 
+Result<std::unique_ptr<ui::BookSession>> FileOpener::create(const QString& name) {
+    if (auto refusal = BookFile::create(name.toStdString(), HouseBook())) return *refusal;
+    return open(name);
+}
+
+const RecipeLibrary& FileOpener::recipes() {
+    return builtInRecipes();
+}
+
 QString FileOpener::fileFilter() const {
-    return QCoreApplication::translate("FileOpener", "All files (*)");
+    return QCoreApplication::translate("FileOpener", "House books (*.warmbench);;All files (*)");
 }
 
 } // namespace warmbench::app

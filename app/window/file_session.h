@@ -31,6 +31,8 @@ private:
 class FileOpener : public ui::BookOpener {
 public:
     Result<std::unique_ptr<ui::BookSession>> open(const QString& name) override;
+    Result<std::unique_ptr<ui::BookSession>> create(const QString& name) override;
+    [[nodiscard]] const RecipeLibrary& recipes() override;
     [[nodiscard]] QString fileFilter() const override;
 };
 

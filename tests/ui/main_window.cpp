@@ -12,6 +12,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QTest>
 #include <QTextBrowser>
@@ -195,4 +196,18 @@ TEST_CASE("No text is cut at 1280 by 720, whatever is selected") {
         QApplication::processEvents();
         CHECK(cutTexts(open.window).join(QStringLiteral(" | ")).toStdString() == "");
     }
+}
+
+TEST_CASE("A new house book opens empty, and one of a name that is taken is refused") {
+    OpenWindow open;
+    CHECK_FALSE(open.window.createBook(QStringLiteral("mine")));
+    CHECK(open.window.session()->name() == QStringLiteral("mine"));
+    CHECK(open.window.session()->book().all<House>().empty());
+    CHECK(cutTexts(open.window).isEmpty());
+
+    QTimer::singleShot(0, [] {
+        if (auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget())) box->accept();
+    });
+    CHECK(open.window.createBook(QStringLiteral("taken")));
+    CHECK(open.window.session()->name() == QStringLiteral("mine"));
 }

@@ -1,8 +1,13 @@
+#include "tests/core/season/season_book.h"
 #include "tests/ui/window.h"
 #include "ui/map/map_sheet.h"
+#include "ui/plan/plan_dialog.h"
+#include "ui/shell/style.h"
 
 #include <QApplication>
+#include <QLabel>
 #include <QPixmap>
+#include <QPushButton>
 
 #include <cstdio>
 
@@ -52,6 +57,26 @@ void writeWindows(const QString& folder) {
     grab(mirrored, folder + QStringLiteral("window-right-to-left.png"));
 }
 
+/// The plan dialog before planning and with a proposal, of which a part has no place.
+void writePlans(const QString& folder, const ui::Palette& palette, const QString& look) {
+    using testing::on;
+    testing::SeasonBook nursery;
+    nursery.want(40, on(12, 1));
+    nursery.want(20, on(12, 20));
+    nursery.want(170, on(12, 22));
+    ui::PlanDialog dialog(nursery.book, testing::builtIn(), on(8, 1), ui::Wording());
+    dialog.setPalette(ui::qtPalette(palette));
+    dialog.setStyleSheet(ui::windowStyleSheet(palette));
+    dialog.show();
+    QApplication::processEvents();
+    dialog.grab().save(folder + QStringLiteral("plan-before") + look);
+    auto* plan = dialog.findChild<QPushButton*>("planStart");
+    plan->click();
+    while (!plan->isEnabled()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    QApplication::processEvents();
+    dialog.grab().save(folder + QStringLiteral("plan-proposal") + look);
+}
+
 void writeSheets(const QString& folder) {
     const ui::Wording wording;
     const auto write = [&](const char* name, const ui::SheetOptions& options) {
@@ -80,5 +105,7 @@ int main(int argc, char** argv) {
     }
     const QString folder = QString::fromLocal8Bit(argv[1]) + u'/';
     warmbench::tests::writeSheets(folder);
+    warmbench::tests::writePlans(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
+    warmbench::tests::writePlans(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writeWindows(folder);
 }

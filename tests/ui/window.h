@@ -16,6 +16,14 @@ public:
         return std::unique_ptr<ui::BookSession>(
             std::make_unique<ui::MemorySession>(smallNursery(), QStringLiteral("Sample nursery")));
     }
+    Result<std::unique_ptr<ui::BookSession>> create(const QString& name) override {
+        if (name == QLatin1String("taken")) return Refusal{"taken", "there is a file of that name already"};
+        return std::unique_ptr<ui::BookSession>(std::make_unique<ui::MemorySession>(HouseBook(), name));
+    }
+    const RecipeLibrary& recipes() override {
+        static const RecipeLibrary none;
+        return none;
+    }
     [[nodiscard]] QString fileFilter() const override { return QStringLiteral("House books (*.wbook)"); }
 };
 

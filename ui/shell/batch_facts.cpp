@@ -2,6 +2,7 @@
 
 #include "core/book/load.h"
 #include "core/book/query.h"
+#include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
@@ -13,20 +14,36 @@ namespace {
 
 QString mediumWords(const std::vector<MediumComponent>& parts) {
     QStringList words;
-    for (const MediumComponent& part : parts)
-        words += text(part.name).toHtmlEscaped() + u' ' + QString::number(part.parts);
+    for (const MediumComponent& part : parts) words += text(part.name) + u' ' + QString::number(part.parts);
     return words.join(QStringLiteral(", "));
 }
 
+/// A figure of a recipe with the source or mark that it stands under.
+template <class T>
+QString sourced(const QString& words, const Figure<T>& figure) {
+    if (figure.source.empty()) return words.toHtmlEscaped();
+    return words.toHtmlEscaped() + QStringLiteral(" <small>(") + text(figure.source).toHtmlEscaped() +
+           QStringLiteral(")</small>");
+}
+
 QString recipeWords(const Recipe& recipe, const Wording& wording) {
-    QStringList words{wording.temperature(recipe.rootZoneIdeal.value)};
-    if (!recipe.covers.value.empty()) words.back() += u' ' + wording.cover(recipe.covers.value.front());
+    QStringList words{sourced(wording.temperature(recipe.rootZoneIdeal.value), recipe.rootZoneIdeal)};
+    if (!recipe.covers.value.empty())
+        words += sourced(wording.cover(recipe.covers.value.front()), recipe.covers);
     if (isWithoutHormone(recipe.hormone.value))
-        words += say("no hormone");
+        words += sourced(say("no hormone"), recipe.hormone);
     else if (!recipe.hormone.value.empty())
-        words +=
-            (text(recipe.hormone.value) + u' ' + text(recipe.hormoneForm.value)).trimmed().toHtmlEscaped();
-    if (!recipe.medium.value.empty()) words += mediumWords(recipe.medium.value);
+        words += sourced((text(recipe.hormone.value) + u' ' + text(recipe.hormoneForm.value)).trimmed(),
+                         recipe.hormone);
+    if (!recipe.medium.value.empty()) words += sourced(mediumWords(recipe.medium.value), recipe.medium);
+    if (recipe.daysToRoot.value.high > 0)
+        words += sourced(say("roots in %1")
+                             .arg(text(withUnit(FigureKind::DaysToRoot, valueText(recipe.daysToRoot.value)))),
+                         recipe.daysToRoot);
+    if (recipe.takePercent.value.high > 0)
+        words += sourced(
+            say("take %1").arg(text(withUnit(FigureKind::TakePercent, valueText(recipe.takePercent.value)))),
+            recipe.takePercent);
     return words.join(QStringLiteral("<br>"));
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/book/command.h"
 #include "core/book/house_book.h"
+#include "core/crop/library/library.h"
 
 #include <QObject>
 #include <QString>
@@ -42,6 +43,10 @@ public:
 
     /// The book of this name; refused with words for a propagator.
     virtual Result<std::unique_ptr<BookSession>> open(const QString& name) = 0;
+    /// Makes an empty book of this name and opens it; refused where there is one already.
+    virtual Result<std::unique_ptr<BookSession>> create(const QString& name) = 0;
+    /// The built-in recipes, for planning.
+    [[nodiscard]] virtual const RecipeLibrary& recipes() = 0;
     /// Files that it opens, as a file dialog wants them: `House books (*.wbook)`.
     [[nodiscard]] virtual QString fileFilter() const = 0;
 };

@@ -3,6 +3,7 @@
 #include "core/book/load.h"
 #include "core/book/query.h"
 #include "ui/map/map_sheet.h"
+#include "ui/plan/plan_dialog.h"
 #include "ui/shell/day_bar.h"
 #include "ui/shell/find_entries.h"
 #include "ui/shell/house_page.h"
@@ -14,6 +15,7 @@
 #include <QCloseEvent>
 #include <QCompleter>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -80,6 +82,7 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     connect(m_house, &HousePage::chosen, this, &MainWindow::choose);
     connect(m_house, &HousePage::strikeWanted, this, &MainWindow::strikeSelected);
     connect(&m_dayBar->line(), &DayLine::dayChanged, this, &MainWindow::showDay);
+    connect(m_start, &StartPage::newWanted, this, &MainWindow::chooseFileToCreate);
     connect(m_start, &StartPage::openWanted, this, &MainWindow::chooseFileToOpen);
     restoreState();
     applyLook();
@@ -117,6 +120,7 @@ void MainWindow::buildPlaces() {
 
 void MainWindow::connectMenus() {
     DayLine& line = m_dayBar->line();
+    connect(m_menus.create, &QAction::triggered, this, &MainWindow::chooseFileToCreate);
     connect(m_menus.open, &QAction::triggered, this, &MainWindow::chooseFileToOpen);
     connect(m_menus.saveMap, &QAction::triggered, this, &MainWindow::chooseFileForMap);
     connect(m_menus.quit, &QAction::triggered, this, &QWidget::close);
@@ -152,6 +156,7 @@ void MainWindow::connectMenus() {
     connect(m_menus.removeBatch, &QAction::triggered, this, [this] {
         if (const Batch* batch = selectedBatch()) perform({RemoveBatch{batch->id}});
     });
+    connect(m_menus.planDays, &QAction::triggered, this, &MainWindow::planDays);
     connect(m_menus.strikeList, &QAction::triggered, this, [this] { showPlace(StrikeListPlace); });
     connect(m_menus.backToHouse, &QAction::triggered, this, [this] { showPlace(HousePlace); });
     connect(m_menus.keys, &QAction::triggered, this, &MainWindow::showKeys);
@@ -204,7 +209,14 @@ void MainWindow::applyLook() {
 }
 
 Outcome MainWindow::openBook(const QString& name) {
-    auto opened = m_opener.open(name);
+    return showOpened(m_opener.open(name));
+}
+
+Outcome MainWindow::createBook(const QString& name) {
+    return showOpened(m_opener.create(name));
+}
+
+Outcome MainWindow::showOpened(Result<std::unique_ptr<BookSession>> opened) {
     if (!opened) {
         QMessageBox box(QMessageBox::Warning, tr("Warmbench"),
                         QString::fromStdString(opened.refusal().text()), QMessageBox::Ok, this);
@@ -313,9 +325,9 @@ void MainWindow::updateActions() {
     const bool open = m_session != nullptr;
     const Batch* batch = selectedBatch();
     const bool planned = batch && batch->state == BatchState::Planned;
-    for (QAction* action :
-         {m_menus.saveMap, m_menus.find, m_menus.zoomIn, m_menus.zoomOut, m_menus.fit, m_menus.dayBack,
-          m_menus.dayOn, m_menus.today, m_menus.play, m_menus.strikeList, m_menus.backToHouse})
+    for (QAction* action : {m_menus.saveMap, m_menus.find, m_menus.zoomIn, m_menus.zoomOut, m_menus.fit,
+                            m_menus.dayBack, m_menus.dayOn, m_menus.today, m_menus.play, m_menus.planDays,
+                            m_menus.strikeList, m_menus.backToHouse})
         action->setEnabled(open);
     m_menus.showBatch->setEnabled(batch);
     m_menus.strike->setEnabled(planned);
@@ -341,6 +353,19 @@ void MainWindow::tell(const Outcome& refusal, const QString& done) {
 
 void MainWindow::strikeSelected() {
     if (const Batch* batch = selectedBatch()) perform({StrikeBatch{batch->id, m_today}});
+}
+
+void MainWindow::planDays() {
+    PlanDialog dialog(m_session->book(), m_opener.recipes(), day(), m_wording, this);
+    if (dialog.exec() == QDialog::Accepted) perform(dialog.command());
+}
+
+void MainWindow::chooseFileToCreate() {
+    QString name = QFileDialog::getSaveFileName(this, tr("New house book"),
+                                                QStringLiteral("nursery.warmbench"), m_opener.fileFilter());
+    if (name.isEmpty()) return;
+    if (QFileInfo(name).suffix().isEmpty()) name += QStringLiteral(".warmbench");
+    (void)createBook(name);
 }
 
 void MainWindow::chooseFileToOpen() {

@@ -38,6 +38,8 @@ public:
     [[nodiscard]] BookSession* session() const { return m_session.get(); }
     /// Opens the book of a name; a refusal is told in the window as well.
     Outcome openBook(const QString& name);
+    /// Makes an empty book of a name and opens it; a refusal is told in the window as well.
+    Outcome createBook(const QString& name);
 
     void setTheme(Theme theme);
     void setFahrenheit(bool on);
@@ -64,6 +66,9 @@ private:
     void perform(const Command& command);
     void tell(const Outcome& refusal, const QString& done);
     void strikeSelected();
+    Outcome showOpened(Result<std::unique_ptr<BookSession>> opened);
+    void planDays();
+    void chooseFileToCreate();
     void chooseFileToOpen();
     void chooseFileForMap();
     void findEntry(const QString& words);

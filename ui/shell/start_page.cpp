@@ -20,12 +20,16 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
     auto* open = new QPushButton(tr("Open a house book…"), this);
     open->setObjectName(QStringLiteral("startOpen"));
     open->setProperty("primary", true);
+    auto* create = new QPushButton(tr("New house book…"), this);
+    create->setObjectName(QStringLiteral("startNew"));
     column->addStretch(2);
     column->addWidget(title, 0, Qt::AlignHCenter);
     column->addWidget(what);
     column->addSpacing(12);
     column->addWidget(open, 0, Qt::AlignHCenter);
+    column->addWidget(create, 0, Qt::AlignHCenter);
     column->addStretch(3);
+    connect(create, &QPushButton::clicked, this, &StartPage::newWanted);
     connect(open, &QPushButton::clicked, this, &StartPage::openWanted);
 }
 

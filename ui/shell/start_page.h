@@ -14,6 +14,7 @@ public:
     void setType(const TypeSizes& type);
 
 Q_SIGNALS:
+    void newWanted();
     void openWanted();
 };
 

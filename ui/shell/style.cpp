@@ -48,6 +48,10 @@ QFrame#factRule { background: @rule; border: none; }
 QPushButton { background: @panel; border: 1px solid @rule; border-radius: 5px; padding: 3px 12px; min-height: 20px; }
 QPushButton:hover { background: @accentGround; }
 QPushButton:focus { border: 2px solid @accentColour; padding: 2px 11px; }
+QPushButton:disabled { color: @benchEdge; background: transparent; }
+QTreeView { background: @panel; border: 1px solid @rule; }
+QTreeView:focus { border: 2px solid @accentColour; }
+QTreeView::item { padding: 4px 6px; }
 QPushButton[primary="true"] { background: @accentColour; color: @onAccent; border-color: @accentColour; }
 QPushButton[primary="true"]:focus { border-color: @ink; }
 QPushButton[place="true"] { border: none; border-radius: 0; background: transparent; color: @quietInk; padding: 7px 12px 5px 12px; border-bottom: 3px solid transparent; }

@@ -22,6 +22,7 @@ QAction* add(QMenu* menu, const char* name, const QString& words, const QKeySequ
 WindowMenus::WindowMenus(QMainWindow& window) {
     QMenuBar& bar = *window.menuBar();
     QMenu* file = bar.addMenu(say("&File"));
+    create = add(file, "new", say("&New house book…"), QKeySequence::New);
     open = add(file, "open", say("&Open a house book…"), QKeySequence::Open);
     saveMap = add(file, "saveMap", say("Save the &map as a picture…"));
     file->addSeparator();
@@ -64,6 +65,7 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     removeBatch = add(batches, "removeBatch", say("&Remove the selected planned batch"));
 
     QMenu* plan = bar.addMenu(say("&Plan"));
+    planDays = add(plan, "planDays", say("&Plan the striking…"), QKeySequence(Qt::CTRL | Qt::Key_L));
     strikeList = add(plan, "strikeList", say("&Strike list"), QKeySequence(Qt::CTRL | Qt::Key_2));
 
     QMenu* help = bar.addMenu(say("He&lp"));

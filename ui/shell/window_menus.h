@@ -11,6 +11,7 @@ namespace warmbench::ui {
 struct WindowMenus {
     explicit WindowMenus(QMainWindow& window);
 
+    QAction* create;
     QAction* open;
     QAction* saveMap;
     QAction* quit;
@@ -31,6 +32,7 @@ struct WindowMenus {
     QAction* strike;
     QAction* removeBatch;
     QAction* showBatch;
+    QAction* planDays;
     QAction* strikeList;
     QAction* backToHouse;
     QAction* keys;

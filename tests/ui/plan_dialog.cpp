@@ -1,0 +1,69 @@
+#include "ui/plan/plan_dialog.h"
+
+#include "core/book/query.h"
+#include "tests/core/season/season_book.h"
+
+#include <catch2/catch.hpp>
+
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QTest>
+#include <QTreeWidget>
+
+using namespace warmbench;
+using namespace warmbench::ui;
+using warmbench::testing::builtIn;
+using warmbench::testing::on;
+using warmbench::testing::SeasonBook;
+
+namespace {
+
+struct ShownPlan {
+    PlanDialog dialog;
+
+    ShownPlan(const HouseBook& book, Day from) : dialog(book, builtIn(), from, Wording()) {
+        child<QDoubleSpinBox>({})->setValue(0.5);
+        dialog.show();
+    }
+    template <class Widget>
+    Widget* child(const QString& name) {
+        return dialog.findChild<Widget*>(name);
+    }
+    void plan() {
+        QTest::mouseClick(child<QPushButton>("planStart"), Qt::LeftButton);
+        REQUIRE(QTest::qWaitFor([&] { return child<QPushButton>("planStart")->isEnabled(); }, 60000));
+    }
+};
+
+} // namespace
+
+TEST_CASE("A plan is made from the window, and what is ticked of it goes into the book in one step") {
+    SeasonBook nursery;
+    nursery.want(60, on(12, 20));
+    nursery.want(30, on(12, 22));
+    ShownPlan shown(nursery.book, on(8, 1));
+    CHECK_FALSE(shown.child<QPushButton>("planAccept")->isEnabled());
+    shown.plan();
+
+    auto* list = shown.child<QTreeWidget>("planList");
+    REQUIRE(list->topLevelItemCount() >= 2);
+    CHECK(shown.child<QLabel>("planState")->text().contains("Ticked: 2 of 2 batches"));
+    list->topLevelItem(0)->setCheckState(0, Qt::Unchecked);
+    CHECK(shown.child<QLabel>("planState")->text().contains("Ticked: 1 of 2 batches"));
+
+    HouseBook book = nursery.book;
+    REQUIRE(book.perform(shown.dialog.command()));
+    CHECK(book.all<Batch>().size() == 1);
+    list->topLevelItem(1)->setCheckState(0, Qt::Unchecked);
+    CHECK_FALSE(shown.child<QPushButton>("planAccept")->isEnabled());
+}
+
+TEST_CASE("With no targets the window says that nothing is to be planned, and accepts nothing") {
+    SeasonBook nursery;
+    ShownPlan shown(nursery.book, on(8, 1));
+    shown.plan();
+    CHECK(shown.child<QTreeWidget>("planList")->topLevelItemCount() == 0);
+    CHECK(shown.child<QLabel>("planState")->text().startsWith("No target needs striking in these days"));
+    CHECK_FALSE(shown.child<QPushButton>("planAccept")->isEnabled());
+}

@@ -1,0 +1,202 @@
+#include "ui/plan/plan_dialog.h"
+
+#include "core/book/query.h"
+#include "ui/words/taxon_text.h"
+
+#include <QDateEdit>
+#include <QDoubleSpinBox>
+#include <QFormLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QTreeWidget>
+#include <QVBoxLayout>
+
+namespace warmbench::ui {
+namespace {
+
+enum Column : int { DayColumn, TaxonColumn, CuttingsColumn, PlaceColumn, HeatColumn, NoteColumn };
+
+constexpr int mostDays = 366;
+
+/// Money in thousandths, without decimals.
+QString costText(std::int64_t thousandths, const Wording& wording) {
+    return wording.locale().toString(static_cast<double>(thousandths) / 1000, 'f', 0);
+}
+
+} // namespace
+
+PlanDialog::PlanDialog(const HouseBook& book, const RecipeLibrary& library, Day from, const Wording& wording,
+                       QWidget* parent)
+    : QDialog(parent), m_book(book), m_library(library), m_wording(wording), m_from(new QDateEdit(this)),
+      m_days(new QSpinBox(this)), m_sureness(new QSpinBox(this)), m_seconds(new QDoubleSpinBox(this)),
+      m_plan(new QPushButton(tr("&Plan"), this)), m_stop(new QPushButton(tr("&Stop here"), this)),
+      m_accept(new QPushButton(tr("&Accept what is ticked"), this)), m_state(new QLabel(this)),
+      m_list(new QTreeWidget(this)) {
+    setWindowTitle(tr("Plan the striking"));
+    setObjectName(QStringLiteral("planDialog"));
+    build(from);
+    setRunning(false);
+    m_accept->setEnabled(false);
+    m_state->setText(tr("Targets that no batch covers yet are planned round all that stands. Nothing is in "
+                        "the book until you accept it."));
+}
+
+PlanDialog::~PlanDialog() = default;
+
+void PlanDialog::build(Day from) {
+    m_from->setDate(qDate(from));
+    m_from->setCalendarPopup(true);
+    m_days->setRange(1, mostDays);
+    m_days->setValue(28);
+    m_days->setSuffix(tr(" days"));
+    m_sureness->setRange(50, 99);
+    m_sureness->setValue(m_book.nursery().surenessPermille / 10);
+    m_sureness->setSuffix(tr(" % sure to meet each target"));
+    m_seconds->setRange(0.5, 600);
+    m_seconds->setDecimals(1);
+    m_seconds->setValue(2);
+    m_seconds->setSuffix(tr(" s"));
+    auto* form = new QFormLayout;
+    form->addRow(tr("&First day"), m_from);
+    form->addRow(tr("Days on which &cuttings may be struck"), m_days);
+    form->addRow(tr("How s&ure"), m_sureness);
+    form->addRow(tr("&Time to search"), m_seconds);
+
+    m_state->setWordWrap(true);
+    m_state->setObjectName(QStringLiteral("planState"));
+    m_list->setObjectName(QStringLiteral("planList"));
+    m_list->setAccessibleName(tr("Proposed batches"));
+    m_list->setHeaderLabels(
+        {tr("Strike"), tr("Taxon"), tr("Cuttings"), tr("Place"), tr("Mat"), tr("For and why")});
+    m_list->setRootIsDecorated(false);
+    m_list->setWordWrap(true);
+    m_list->setUniformRowHeights(false);
+    m_list->header()->setStretchLastSection(true);
+    connect(m_list, &QTreeWidget::itemChanged, this, &PlanDialog::countChosen);
+
+    m_plan->setObjectName(QStringLiteral("planStart"));
+    m_plan->setDefault(true);
+    m_stop->setObjectName(QStringLiteral("planStop"));
+    m_accept->setObjectName(QStringLiteral("planAccept"));
+    auto* close = new QPushButton(tr("&Close"), this);
+    auto* buttons = new QHBoxLayout;
+    buttons->addWidget(m_plan);
+    buttons->addWidget(m_stop);
+    buttons->addStretch(1);
+    buttons->addWidget(m_accept);
+    buttons->addWidget(close);
+    connect(m_plan, &QPushButton::clicked, this, &PlanDialog::start);
+    connect(m_stop, &QPushButton::clicked, this, [this] {
+        if (m_planning) m_planning->stop();
+    });
+    connect(m_accept, &QPushButton::clicked, this, &QDialog::accept);
+    connect(close, &QPushButton::clicked, this, &QDialog::reject);
+
+    auto* column = new QVBoxLayout(this);
+    column->addLayout(form);
+    column->addWidget(m_state);
+    column->addWidget(m_list, 1);
+    column->addLayout(buttons);
+    resize(980, 640);
+}
+
+void PlanDialog::start() {
+    season::PlanRequest request;
+    request.from = dayOf(m_from->date());
+    request.days = m_days->value();
+    request.surenessPermille = m_sureness->value() * 10;
+    m_list->clear();
+    m_accept->setEnabled(false);
+    m_state->setText(tr("Looking at targets, recipes, stocks and benches…"));
+    setRunning(true);
+    m_planning = std::make_unique<Planning>(m_book, m_library, request, m_seconds->value());
+    connect(m_planning.get(), &Planning::progressed, this, &PlanDialog::showProgress);
+    connect(m_planning.get(), &Planning::finished, this, &PlanDialog::showProposal);
+    connect(m_planning.get(), &Planning::refused, this, &PlanDialog::showRefusal);
+}
+
+void PlanDialog::setRunning(bool running) {
+    for (QWidget* widget :
+         {static_cast<QWidget*>(m_from), static_cast<QWidget*>(m_days), static_cast<QWidget*>(m_sureness),
+          static_cast<QWidget*>(m_seconds), static_cast<QWidget*>(m_plan)})
+        widget->setEnabled(!running);
+    m_stop->setEnabled(running);
+}
+
+void PlanDialog::showProgress(const planner::Progress& progress) {
+    m_state->setText(tr("%1 s: the best plan so far costs %2, none can cost less than %3")
+                         .arg(m_wording.locale().toString(progress.seconds, 'f', 1),
+                              costText(progress.best, m_wording), costText(progress.bound, m_wording)));
+}
+
+void PlanDialog::showRefusal(const QString& why) {
+    setRunning(false);
+    m_state->setText(tr("No plan keeps all that stands or is fixed: %1").arg(why));
+}
+
+void PlanDialog::showProposal(const season::Proposal& proposal) {
+    setRunning(false);
+    const HouseBook& book = m_planning->book();
+    m_proposal = proposal;
+    const QSignalBlocker quiet(m_list);
+    for (const season::StrikeLine& line : proposal.lines) {
+        auto* item = new QTreeWidgetItem(m_list);
+        item->setText(DayColumn, m_wording.shortDate(line.batch.strikeDay));
+        item->setText(TaxonColumn, text(book.get<Taxon>(line.batch.taxon).name));
+        item->setText(CuttingsColumn, m_wording.number(line.batch.cuttings()));
+        item->setText(PlaceColumn, text(zoneTitle(book, line.stays.front().zone)));
+        item->setText(HeatColumn, line.setPoint ? m_wording.temperature(*line.setPoint) : tr("off"));
+        const QString target = text(book.get<Target>(line.target).name);
+        item->setText(NoteColumn,
+                      line.late ? tr("target %1, late").arg(target) : tr("target %1").arg(target));
+        item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
+        item->setCheckState(DayColumn, Qt::Checked);
+    }
+    for (const season::NotPlaced& left : proposal.notPlaced) {
+        auto* item = new QTreeWidgetItem(m_list);
+        const Target& target = book.get<Target>(left.target);
+        item->setText(DayColumn, tr("no place"));
+        item->setText(TaxonColumn, text(book.get<Taxon>(target.taxon).name));
+        item->setText(CuttingsColumn, m_wording.locale().toString(static_cast<qlonglong>(left.cuttings)));
+        item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
+        item->setText(NoteColumn, tr("target %1: %2").arg(text(target.name), text(left.why)));
+        item->setToolTip(NoteColumn, text(left.why));
+        item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+    }
+    for (int column = DayColumn; column < NoteColumn; ++column) m_list->resizeColumnToContents(column);
+    countChosen();
+    m_list->setFocus();
+}
+
+void PlanDialog::countChosen() {
+    int chosen = 0;
+    for (int row = 0; row < static_cast<int>(m_proposal.lines.size()); ++row)
+        if (m_list->topLevelItem(row)->checkState(DayColumn) == Qt::Checked) ++chosen;
+    m_accept->setEnabled(chosen > 0);
+    if (m_list->topLevelItemCount() == 0) {
+        m_state->setText(tr("No target needs striking in these days: each is covered, or its season comes "
+                            "at another time."));
+        return;
+    }
+    const QString quality = text(m_proposal.quality());
+    QString words = tr("%1 of %2 cuttings have a place")
+                        .arg(m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsPlaced)),
+                             m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsWanted)));
+    if (!quality.isEmpty()) words += tr("; the plan is %1").arg(quality);
+    m_state->setText(words + tr(". Ticked: %1 of %2 batches.")
+                                 .arg(m_wording.number(chosen),
+                                      m_wording.number(static_cast<int>(m_proposal.lines.size()))));
+}
+
+Command PlanDialog::command() const {
+    season::Proposal chosen = m_proposal;
+    chosen.lines.clear();
+    for (std::size_t row = 0; row < m_proposal.lines.size(); ++row)
+        if (m_list->topLevelItem(static_cast<int>(row))->checkState(DayColumn) == Qt::Checked)
+            chosen.lines.push_back(m_proposal.lines[row]);
+    return chosen.command();
+}
+
+} // namespace warmbench::ui

@@ -1,0 +1,57 @@
+#pragma once
+
+#include "core/book/command.h"
+#include "ui/plan/planning.h"
+#include "ui/words/wording.h"
+
+#include <QDialog>
+
+class QDateEdit;
+class QDoubleSpinBox;
+class QLabel;
+class QPushButton;
+class QSpinBox;
+class QTreeWidget;
+
+namespace warmbench::ui {
+
+/// Asks for the days to plan, runs the planner with its progress in sight, and shows the proposal as a list
+/// from which batches may be left out. Nothing is in the book until its command is performed.
+class PlanDialog : public QDialog {
+    Q_OBJECT
+public:
+    /// `book` is copied each time planning starts; both must outlive the dialog.
+    PlanDialog(const HouseBook& book, const RecipeLibrary& library, Day from, const Wording& wording,
+               QWidget* parent = nullptr);
+    ~PlanDialog() override;
+
+    /// What was accepted, as one command; meaningful once the dialog was accepted.
+    [[nodiscard]] Command command() const;
+
+private:
+    void build(Day from);
+    void start();
+    void showProgress(const planner::Progress& progress);
+    void showProposal(const season::Proposal& proposal);
+    void showRefusal(const QString& why);
+    void setRunning(bool running);
+    void countChosen();
+
+    const HouseBook& m_book;
+    const RecipeLibrary& m_library;
+    Wording m_wording;
+    season::Proposal m_proposal;
+    std::unique_ptr<Planning> m_planning;
+
+    QDateEdit* m_from;
+    QSpinBox* m_days;
+    QSpinBox* m_sureness;
+    QDoubleSpinBox* m_seconds;
+    QPushButton* m_plan;
+    QPushButton* m_stop;
+    QPushButton* m_accept;
+    QLabel* m_state;
+    QTreeWidget* m_list;
+};
+
+} // namespace warmbench::ui

@@ -1,0 +1,30 @@
+#include "ui/plan/planning.h"
+
+#include <QMetaObject>
+
+namespace warmbench::ui {
+
+Planning::Planning(HouseBook book, const RecipeLibrary& library, season::PlanRequest request, double seconds)
+    : m_book(std::move(book)), m_library(library), m_request(request), m_seconds(seconds),
+      m_thread([this](const std::stop_token& stop) { run(stop); }) {}
+
+Planning::~Planning() = default;
+
+void Planning::run(const std::stop_token& stop) {
+    const season::MonthProblem month = season::monthProblem(m_book, m_library, m_request);
+    planner::Options options;
+    options.seconds = m_seconds;
+    options.progress = [this](const planner::Progress& progress) {
+        QMetaObject::invokeMethod(this, [this, progress] { Q_EMIT progressed(progress); });
+    };
+    const auto solved = planner::solve(month.problem, options, stop);
+    if (!solved) {
+        const QString why = QString::fromStdString(solved.refusal().text());
+        QMetaObject::invokeMethod(this, [this, why] { Q_EMIT refused(why); });
+        return;
+    }
+    const season::Proposal proposal = season::proposalFrom(m_book, month, solved->answer);
+    QMetaObject::invokeMethod(this, [this, proposal] { Q_EMIT finished(proposal); });
+}
+
+} // namespace warmbench::ui

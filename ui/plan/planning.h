@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/season/proposal.h"
+
+#include <QObject>
+
+#ifndef Q_MOC_RUN // which reads no <stop_token>
+#include "core/planner/planner.h"
+
+#include <thread>
+#endif
+
+namespace warmbench::ui {
+
+/// One run of the planner on a copy of a book, in a thread of its own; signals come in the thread of the
+/// owner. Destroying it stops the run and waits for it, which takes milliseconds.
+class Planning : public QObject {
+    Q_OBJECT
+public:
+    /// Starts at once. `library` must outlive it.
+    Planning(HouseBook book, const RecipeLibrary& library, season::PlanRequest request, double seconds);
+    ~Planning() override;
+
+    /// The book as it was planned on.
+    [[nodiscard]] const HouseBook& book() const { return m_book; }
+    /// Ends the search; what it has found so far is still told by `finished`.
+    void stop() { m_thread.request_stop(); }
+
+Q_SIGNALS:
+    void progressed(const warmbench::planner::Progress& progress);
+    void finished(const warmbench::season::Proposal& proposal);
+    /// What stands or is fixed cannot be kept.
+    void refused(const QString& why);
+
+private:
+    void run(const std::stop_token& stop);
+
+    HouseBook m_book;
+    const RecipeLibrary& m_library;
+    season::PlanRequest m_request;
+    double m_seconds;
+    std::jthread m_thread; ///< last, so that it ends before what it uses
+};
+
+} // namespace warmbench::ui
