@@ -1,5 +1,6 @@
 #include "core/planner/reasons/compromises.h"
 
+#include "core/planner/index.h"
 #include "core/planner/reasons/words.h"
 #include "core/planner/search/insertion.h"
 
@@ -14,10 +15,6 @@ namespace {
 
 using search::never;
 using search::Plan;
-
-std::size_t at(int i) {
-    return static_cast<std::size_t>(i);
-}
 
 /// Forms of one batch, added to the problem: as it is; with what it lacks made dear; the same with hands and
 /// stock enough.
