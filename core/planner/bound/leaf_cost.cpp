@@ -1,12 +1,12 @@
 #include "core/planner/bound/leaf_cost.h"
 
+#include "core/planner/index.h"
+
 #include <algorithm>
 #include <limits>
 
 namespace warmbench::planner {
 namespace {
-
-constexpr double infinity = std::numeric_limits<double>::infinity();
 
 /// Slots taken in the zones of one kind, by day and set-point + 1.
 using Taken = std::vector<std::vector<int>>;

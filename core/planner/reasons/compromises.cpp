@@ -18,7 +18,7 @@ using search::Plan;
 
 /// Forms of one batch, added to the problem: as it is; with what it lacks made dear; the same with hands and
 /// stock enough.
-enum Form : int { AsItIs, Better, BetterSupplied, forms };
+enum Wish : int { AsItIs, Better, BetterSupplied };
 
 enum class Lack : std::uint8_t { Late, OffIdeal };
 
@@ -42,10 +42,10 @@ std::int64_t loss(const Problem& problem, const Batch& batch, const Plan& plan, 
     return sum;
 }
 
-class Trial {
+class Retrial {
 public:
-    Trial(const Problem& problem, const Batch& batch, int index, Lack lack, const std::vector<Plan>& plans,
-          const std::vector<int>& held)
+    Retrial(const Problem& problem, const Batch& batch, int index, Lack lack, const std::vector<Plan>& plans,
+            const std::vector<int>& held)
         : m_problem(withForms(problem, batch, lack)), m_model(m_problem), m_state(m_model), m_empty(m_model),
           m_inserter(m_model), m_batch(batch), m_lack(lack),
           m_first(static_cast<int>(problem.batches.size())),
@@ -95,7 +95,7 @@ private:
     }
 
     /// Of the cheapest way to place a form; leaves what is lost by it, at the true price, in m_newLoss.
-    std::int64_t cost(const search::State& state, Form form) {
+    std::int64_t cost(const search::State& state, Wish form) {
         const search::Taste thorough{16, 0, 0, std::numeric_limits<int>::max()};
         const std::int64_t cost = m_inserter.best(state, m_first + form, thorough, m_random, m_plan);
         if (cost != never) m_newLoss = loss(m_problem, m_batch, m_plan, m_lack);
@@ -138,7 +138,7 @@ std::vector<Compromise> compromises(const Problem& problem, const std::vector<Pl
                     ? "ends " + counted(plan.stands.back().to - *batch.due, "day") + " late, for "
                     : std::string("is off its ideal heat, for ");
             text += money(lost) + ": ";
-            text += batch.pin ? "it is pinned" : Trial(problem, batch, plan.batch, lack, plans, held).why();
+            text += batch.pin ? "it is pinned" : Retrial(problem, batch, plan.batch, lack, plans, held).why();
             found.push_back({plan.batch, std::move(text)});
         }
     }
