@@ -7,7 +7,7 @@ namespace warmbench::planner::search {
 namespace {
 
 /// Tries of giving slots to ever dearer plans of one batch.
-constexpr int slotTries = 12;
+constexpr std::size_t slotTries = 12;
 
 const StayTerms& termsAt(const Model& model, const StayModel& stay, const Stand& stand) {
     const int kind = model.zones[static_cast<std::size_t>(stand.zone)].zoneClass;
@@ -63,7 +63,7 @@ std::int64_t Inserter::best(const State& state, int batch, const Taste& taste, R
     m_barred.clear();
     if (!m_model->anyPlaced) return search(plan);
     std::int64_t best = never;
-    for (int attempt = 0; attempt < slotTries; ++attempt) {
+    for (std::size_t attempt = 0; attempt < slotTries; ++attempt) {
         const std::int64_t relaxed = search(m_tried);
         if (relaxed >= best) break;
         const std::int64_t direct = m_tried.direct;
@@ -74,7 +74,7 @@ std::int64_t Inserter::best(const State& state, int batch, const Taste& taste, R
             plan = m_tried;
         }
         if (cost == relaxed) break;
-        m_barred.push_back({m_tried.stands[0].zone, m_tried.stands[0].from, m_tried.stands[0].to});
+        m_barred.push_back(m_tried.stands[0]);
     }
     return best;
 }
@@ -87,7 +87,7 @@ std::int64_t Inserter::best(const State& state, const Wish& wish, const Taste& t
     return cost;
 }
 
-std::int64_t Inserter::search(Plan& plan) {
+std::int64_t Inserter::search(Plan& plan) { // NOLINT(misc-no-recursion)
     ++m_stamp;
     Rest found;
     found.cost = m_batch->value + 1;
@@ -109,7 +109,10 @@ std::int64_t Inserter::search(Plan& plan) {
     plan.batch = m_index;
     plan.strike = found.stand.from;
     writeStands(plan, found.stand);
-    if (!agreesWithItself(plan)) return never;
+    if (const Stand* other = disagreeing(plan)) {
+        m_barred.push_back(*other);
+        return m_barred.size() < slotTries ? search(plan) : never;
+    }
     plan.slots.clear();
     plan.direct = 0;
     computeDirect(plan);
@@ -202,7 +205,7 @@ std::int64_t Inserter::matCost(int zone, int state, int from, int to) const {
 }
 
 bool Inserter::isBarred(int zone, int from, int to) const {
-    return std::any_of(m_barred.begin(), m_barred.end(), [&](const Barred& barred) {
+    return std::any_of(m_barred.begin(), m_barred.end(), [&](const Stand& barred) {
         return barred.zone == zone && barred.from >= from && barred.to <= to;
     });
 }
@@ -245,14 +248,14 @@ void Inserter::writeStands(Plan& plan, const Stand& first) {
     }
 }
 
-bool Inserter::agreesWithItself(const Plan& plan) const {
+const Stand* Inserter::disagreeing(const Plan& plan) const {
     for (std::size_t later = 1; later < plan.stands.size(); ++later)
         for (std::size_t sooner = 0; sooner < later; ++sooner)
             if (plan.stands[later].from >= m_model->days && plan.stands[sooner].to >= m_model->days &&
                 plan.stands[later].zone == plan.stands[sooner].zone &&
                 plan.stands[later].state != plan.stands[sooner].state)
-                return false;
-    return true;
+                return &plan.stands[later];
+    return nullptr;
 }
 
 void Inserter::computeDirect(Plan& plan) const {
@@ -276,14 +279,14 @@ bool Inserter::placeSlots(Plan& plan) {
                 m_slots = batch.pin->slots;
                 for (const SlotRect& slot : m_slots)
                     if (!m_state->occupancy(stand.zone).isFree(slot, stand.from, stand.to)) {
-                        m_barred.push_back({stand.zone, stand.from, stand.to});
+                        m_barred.push_back(stand);
                         return false;
                     }
             } else {
                 packing::Stay wanted{stand.from, stand.to, batch.containers, batch.footprint, batch.turn, {}};
                 if (stand.zone == zoneBefore) wanted.prefer = m_before;
                 if (!m_placer.placeQuickly(m_state->occupancy(stand.zone), wanted, m_slots)) {
-                    m_barred.push_back({stand.zone, stand.from, stand.to});
+                    m_barred.push_back(stand);
                     return false;
                 }
             }

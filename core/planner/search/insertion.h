@@ -46,12 +46,6 @@ private:
         unsigned stamp = 0;
         Stand stand;
     };
-    /// A stay that found no slots, in spite of the count: no stay of the batch that lasts longer will.
-    struct Barred {
-        int zone;
-        int from;
-        int to;
-    };
 
     std::int64_t search(Plan& plan);
     /// The cheapest stand for the first stay on a day that keeps the wish; replaces `found` when it costs
@@ -69,8 +63,8 @@ private:
     /// `stay` in the zone of the stay before it, `before`; `next` is its stand.
     std::int64_t staying(int stay, const Stand& before, Stand& next);
     void writeStands(Plan& plan, const Stand& first);
-    /// The beyond-horizon stays of one batch in one zone ask for one state.
-    [[nodiscard]] bool agreesWithItself(const Plan& plan) const;
+    /// A stay beyond the horizon that asks its zone for another state than an earlier stay of the batch does.
+    [[nodiscard]] const Stand* disagreeing(const Plan& plan) const;
     void computeDirect(Plan& plan) const;
     /// Finds slots for all stays in zones that need them; else bars the stay that found none.
     bool placeSlots(Plan& plan);
@@ -84,7 +78,9 @@ private:
     Random* m_random = nullptr;
     unsigned m_stamp = 0;
     std::vector<std::vector<Rest>> m_rest; ///< by stay and day after its first possible start
-    std::vector<Barred> m_barred;
+    /// Stays that found no slots, in spite of the count (no stay of the batch that lasts longer will), or
+    /// that cannot follow an earlier stay of the batch.
+    std::vector<Stand> m_barred;
     packing::Placer m_placer;
     std::vector<SlotRect> m_slots;
     std::vector<SlotRect> m_before;

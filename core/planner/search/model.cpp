@@ -197,10 +197,10 @@ BatchModel batchOf(const Model& model, const Batch& batch, StayModel& stay) {
     made.strikeFirst = batch.strikeFirst;
     made.strikeLast = std::min(batch.strikeLast, model.days - 1);
     made.slots = slotsOf(model, batch);
-    if (made.slots == 0) made.strikeLast = made.strikeFirst - 1;
     made.single = batch.footprint == Footprint{1, 1};
     made.pinned = batch.pin.has_value();
     if (batch.pin && batch.pin->strikeDay) made.strikeFirst = made.strikeLast = *batch.pin->strikeDay;
+    if (made.slots == 0) made.strikeLast = made.strikeFirst - 1;
     if (batch.pin && batch.pin->zone) made.pinnedZone = *batch.pin->zone;
     made.value = made.pinned ? pinnedValue : batch.value * thousandths;
     made.latePerDay = batch.latePerDay * thousandths;

@@ -2,9 +2,9 @@
 
 #include "core/planner/bound/cost_step.h"
 #include "core/planner/format/problem_format.h"
-#include "tests/core/planner/bound/tiny_problem.h"
 #include "tests/support/brute_force.h"
 #include "tests/support/planning_data.h"
+#include "tests/support/tiny_problem.h"
 
 #include <catch2/catch.hpp>
 
