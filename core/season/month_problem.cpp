@@ -2,6 +2,7 @@
 
 #include "core/book/query.h"
 #include "core/climate/heat.h"
+#include "core/forecast/stay_ends.h"
 #include "core/season/standing_stays.h"
 #include "core/season/stock_yield.h"
 
@@ -262,7 +263,8 @@ MonthProblem monthProblem(const HouseBook& book, const RecipeLibrary& library, c
     MonthProblem month;
     month.from = request.from;
     month.strikeDays = request.days;
-    month.needs = targetNeeds(book, library, request);
+    const forecast::BookForecast forecast = forecastFor(book, request);
+    month.needs = targetNeeds(book, library, request, forecast);
     int longest = 0;
     for (const TargetNeed& need : month.needs)
         if (need.way) longest = std::max(longest, need.way->daysToReady);
@@ -277,7 +279,7 @@ MonthProblem monthProblem(const HouseBook& book, const RecipeLibrary& library, c
         problem.zones.push_back(plannerZone(book, zone, request.from, problem.days));
     }
     problem.strikeCapacity = handsByDay(book, request.from, problem.days);
-    addStandingStays(problem, book, zoneIndex, request.from);
+    addStandingStays(problem, book, zoneIndex, request.from, forecast::stayEnds(book, forecast));
     month.firstPart = problem.batches.size();
     PartMaker maker(book, month);
     for (std::size_t index = 0; index < month.needs.size(); ++index)

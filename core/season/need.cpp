@@ -17,17 +17,6 @@ constexpr int mostDaysLate = 28;
 /// A target is not put off to a later season that leaves fewer days than this to spare.
 constexpr int daysToSpare = 14;
 
-/// The most successes that `struck` cuttings bring with at least this probability.
-std::int64_t sureCount(std::int64_t struck, double sureness, rooting::BetaShape share) {
-    std::int64_t sure = 0;
-    std::int64_t unsure = struck + 1;
-    while (unsure - sure > 1) {
-        const std::int64_t middle = sure + (unsure - sure) / 2;
-        (rooting::betaBinomialAtLeast(middle, struck, share) >= sureness - 1e-12 ? sure : unsure) = middle;
-    }
-    return sure;
-}
-
 /// How one recipe could meet a date, before the number of cuttings is known.
 struct Chance {
     Recipe recipe;
@@ -129,21 +118,6 @@ void decide(TargetNeed& need, const std::vector<Chance>& chances, Day due, doubl
 
 } // namespace
 
-int expectedPlants(const HouseBook& book, TargetId target, double sureness) {
-    int potted = 0;
-    std::int64_t standingCuttings = 0;
-    std::optional<rooting::BetaShape> share;
-    for (const auto& [id, batch] : book.all<Batch>()) {
-        if (batch.target != target) continue;
-        potted += pottedOn(book, id);
-        if (batch.state == BatchState::Ended) continue;
-        standingCuttings += standing(book, batch, Day::last());
-        if (const auto prior = rooting::takePrior(batch.recipe); prior && !share) share = prior->share;
-    }
-    if (!share || standingCuttings == 0) return potted;
-    return potted + static_cast<int>(sureCount(standingCuttings, sureness, *share));
-}
-
 std::vector<Recipe> recipesFor(const HouseBook& book, const RecipeLibrary& library, const Taxon& taxon,
                                std::optional<Wood> wood) {
     std::vector<Recipe> found;
@@ -163,14 +137,23 @@ std::vector<Recipe> recipesFor(const HouseBook& book, const RecipeLibrary& libra
     return found;
 }
 
+forecast::BookForecast forecastFor(const HouseBook& book, const PlanRequest& request) {
+    return forecast::BookForecast(book, request.from, {}, request.surenessPermille / 1000.0);
+}
+
 std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
                                     const PlanRequest& request) {
+    return targetNeeds(book, library, request, forecastFor(book, request));
+}
+
+std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
+                                    const PlanRequest& request, const forecast::BookForecast& forecast) {
     const double sureness = request.surenessPermille / 1000.0;
     std::vector<TargetNeed> needs;
     for (const auto& [id, target] : book.all<Target>()) {
         TargetNeed need;
         need.target = id;
-        need.expected = expectedPlants(book, id, sureness);
+        need.expected = forecast.target(book, id).surePlants;
         need.missing = std::max(0, target.plants - need.expected);
         if (need.missing == 0) {
             need.why =

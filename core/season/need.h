@@ -3,6 +3,7 @@
 #include "core/book/house_book.h"
 #include "core/crop/library/library.h"
 #include "core/crop/season.h"
+#include "core/forecast/book_forecast.h"
 #include "core/rooting/beta_binomial.h"
 
 #include <optional>
@@ -48,14 +49,17 @@ struct TargetNeed {
     std::string why;        ///< in words, for all states but Now
 };
 
-/// The plants of a target that its batches will give at the asked sureness: what is potted on, and of the
-/// cuttings that stand or are planned the number that roots at least with that probability (beta-binomial,
-/// pooled over them).
-[[nodiscard]] int expectedPlants(const HouseBook& book, TargetId target, double sureness);
-
-/// Every target of the book with what it needs, in order of their dates.
+/// Every target of the book with what it needs, in order of their dates. What its batches will give is
+/// counted on as `forecast` sees them.
+[[nodiscard]] std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
+                                                  const PlanRequest& request,
+                                                  const forecast::BookForecast& forecast);
+/// The same as seen on the first day of striking.
 [[nodiscard]] std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
                                                   const PlanRequest& request);
+
+/// The forecast that a request is planned with: as seen on its first day, at its sureness.
+[[nodiscard]] forecast::BookForecast forecastFor(const HouseBook& book, const PlanRequest& request);
 
 /// Recipes for a taxon: her own first; where she has none, those of the library.
 [[nodiscard]] std::vector<Recipe> recipesFor(const HouseBook& book, const RecipeLibrary& library,

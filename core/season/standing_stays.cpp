@@ -24,8 +24,8 @@ struct Fixed {
 
 /// Rooting and weaning keep to the recipe below its lowest and above its highest; later they stand cool as
 /// well.
-Fixed fixedOf(const Stay& stay, const Batch& batch, int zone, Day from) {
-    Fixed fixed{&stay, zone, std::max(0, stay.from - from), stay.to - from, coldest, hottest};
+Fixed fixedOf(const Stay& stay, Day end, const Batch& batch, int zone, Day from) {
+    Fixed fixed{&stay, zone, std::max(0, stay.from - from), end - from, coldest, hottest};
     if (stay.stage == Stage::Rooting) {
         fixed.low = batch.recipe.rootZoneLow.value.parts;
         fixed.high = batch.recipe.rootZoneHigh.value.parts;
@@ -96,11 +96,13 @@ planner::Batch pinnedBatch(const Fixed& fixed, const Footprint& footprint, bool 
 } // namespace
 
 void addStandingStays(planner::Problem& problem, const HouseBook& book,
-                      const std::map<ZoneId, int>& zoneIndex, Day from) {
+                      const std::map<ZoneId, int>& zoneIndex, Day from, const std::map<StayId, Day>& ends) {
     std::vector<Fixed> all;
     for (const auto& [id, stay] : book.all<Stay>()) {
-        if (stay.to <= from || stay.from - from >= problem.days) continue;
-        all.push_back(fixedOf(stay, book.get<Batch>(stay.batch), zoneIndex.at(stay.zone), from));
+        const auto moved = ends.find(id);
+        const Day end = moved == ends.end() ? stay.to : moved->second;
+        if (end <= from || stay.from - from >= problem.days) continue;
+        all.push_back(fixedOf(stay, end, book.get<Batch>(stay.batch), zoneIndex.at(stay.zone), from));
     }
     std::map<int, std::vector<Fixed*>> byZone;
     for (Fixed& fixed : all) byZone[fixed.zone].push_back(&fixed);

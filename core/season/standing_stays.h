@@ -12,9 +12,12 @@ namespace warmbench::season {
 /// one a pinned batch of its own that takes no cuttings (what it takes of stock and hands is the caller's to
 /// count).
 ///
+/// `ends` has stays that end on another day than their own, as a forecast says (forecast::stayEnds).
+///
 /// Nothing that the book holds can make the problem impossible: where stays that share a zone's days accept
 /// no common state of its mat, the temperatures that they accept are widened to what the zone can be.
 void addStandingStays(planner::Problem& problem, const HouseBook& book,
-                      const std::map<ZoneId, int>& zoneIndex, Day from);
+                      const std::map<ZoneId, int>& zoneIndex, Day from,
+                      const std::map<StayId, Day>& ends = {});
 
 } // namespace warmbench::season

@@ -86,7 +86,7 @@ TEST_CASE("What stands and what was planned before stays where it is") {
     const TargetId first = nursery.want(20, on(12, 1));
     const Proposal early = proposed(nursery, {on(8, 2), 14, 900});
     REQUIRE(nursery.book.perform(early.command()));
-    CHECK(expectedPlants(nursery.book, first, 0.9) >= 20);
+    CHECK(forecastFor(nursery.book, {on(8, 2), 28, 900}).target(nursery.book, first).surePlants >= 20);
     nursery.want(30, on(12, 10));
     const MonthProblem month = monthProblem(nursery.book, builtIn(), {on(8, 4), 28, 900});
     std::size_t fixed = month.problem.held.size() + month.firstPart;
