@@ -23,8 +23,10 @@ int refuseFile(const Refusal& refusal, ExitStatus status = badInput);
 // A new call is one file here, one line below and one in program.cpp.
 void addBackup(CLI::App& program, Work& work);
 void addCheck(CLI::App& program, Work& work);
+void addClimate(CLI::App& program, Work& work);
 void addExport(CLI::App& program, Work& work);
 void addFit(CLI::App& program, Work& work);
+void addForecast(CLI::App& program, Work& work);
 void addImport(CLI::App& program, Work& work);
 void addMap(CLI::App& program, Work& work);
 void addNew(CLI::App& program, Work& work);
@@ -33,7 +35,9 @@ void addOwnRecipe(CLI::App& program, Work& work);
 void addPlan(CLI::App& program, Work& work);
 void addReckon(CLI::App& program, Work& work);
 void addRecipes(CLI::App& program, Work& work);
+void addRound(CLI::App& program, Work& work);
 void addSolve(CLI::App& program, Work& work);
+void addTake(CLI::App& program, Work& work);
 void addVerify(CLI::App& program, Work& work);
 
 } // namespace warmbench::app

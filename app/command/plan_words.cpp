@@ -1,30 +1,16 @@
 #include "app/command/plan_words.h"
 
+#include "app/command/book_words.h"
 #include "core/book/query.h"
 #include "core/crop/safety.h"
 #include "core/quantity/decimal.h"
 
 #include <nlohmann/json.hpp>
 
-#include <array>
 #include <sstream>
 
 namespace warmbench::app {
 namespace {
-
-std::string dayWords(Day day) {
-    static constexpr std::array weekdays{"Monday", "Tuesday",  "Wednesday", "Thursday",
-                                         "Friday", "Saturday", "Sunday"};
-    static constexpr std::array months{"January", "February", "March",     "April",   "May",      "June",
-                                       "July",    "August",   "September", "October", "November", "December"};
-    return std::string(weekdays[static_cast<std::size_t>(day.weekday())]) + " " +
-           std::to_string(day.dayOfMonth()) + " " + months[day.month() - 1] + " " +
-           std::to_string(day.year());
-}
-
-std::string placeWords(const HouseBook& book, ZoneId id) {
-    return houseOf(book, book.get<Zone>(id)).name + " · " + zoneTitle(book, id);
-}
 
 std::string mediumWords(const std::vector<MediumComponent>& medium) {
     std::string words;

@@ -32,12 +32,18 @@ int runProgram(int argc, char** argv) {
     addExport(program, work);
     addImport(program, work);
     addFit(program, work);
+    addForecast(program, work);
     addMap(program, work);
     addOpen(program, work);
     addReckon(program, work);
     addRecipes(program, work);
+<<<<<<< HEAD
     addOwnRecipe(program, work);
+=======
+    addRound(program, work);
+>>>>>>> 6353e68 (Forecast, round and take on the command line)
     addSolve(program, work);
+    addTake(program, work);
     addVerify(program, work);
     try {
         program.parse(argc, argv);

@@ -5,7 +5,7 @@ namespace warmbench::app {
 void addReckon(CLI::App& program, Work& work) {
     CLI::App& reckon = *program.add_subcommand("reckon", "Single computations.");
     reckon.require_subcommand(1);
-    addTake(reckon, work);
+    addOneTake(reckon, work);
     addDifference(reckon, work);
     addStrikeCount(reckon, work);
     addVapour(reckon, work);

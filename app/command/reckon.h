@@ -5,7 +5,7 @@
 namespace warmbench::app {
 
 // The single computations under `warmbench reckon`; each adds its call.
-void addTake(CLI::App& reckon, Work& work);
+void addOneTake(CLI::App& reckon, Work& work);
 void addDifference(CLI::App& reckon, Work& work);
 void addStrikeCount(CLI::App& reckon, Work& work);
 void addVapour(CLI::App& reckon, Work& work);

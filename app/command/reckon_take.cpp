@@ -95,7 +95,7 @@ int reckonStrikeCount(const StrikeCountAsked& asked) {
 
 } // namespace
 
-void addTake(CLI::App& reckon, Work& work) {
+void addOneTake(CLI::App& reckon, Work& work) {
     CLI::App& call = *reckon.add_subcommand("take", "The share that rooted, with its intervals.");
     const auto asked = std::make_shared<TakeAsked>();
     addTakeOptions(call, asked->take, "");

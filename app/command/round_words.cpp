@@ -1,0 +1,113 @@
+#include "app/command/round_words.h"
+
+#include "app/command/book_words.h"
+#include "core/book/query.h"
+#include "core/crop/safety.h"
+
+#include <nlohmann/json.hpp>
+
+#include <sstream>
+
+namespace warmbench::app {
+namespace {
+
+std::string containerWords(const HouseBook& book, BatchId batch, int container) {
+    const std::string number = std::to_string(container);
+    return book.get<Batch>(batch).code + "/" + (number.size() < 2 ? "0" : "") + number;
+}
+
+const std::string& taxonOf(const HouseBook& book, BatchId batch) {
+    return book.get<Taxon>(book.get<Batch>(batch).taxon).name;
+}
+
+/// `row 1, column 4`, counted from 1 at the back left.
+std::string slotWords(const SlotRect& slots) {
+    return "row " + std::to_string(slots.row + 1) + ", column " + std::to_string(slots.col + 1);
+}
+
+void sayStops(std::ostream& out, const HouseBook& book, const std::vector<round::Stop>& stops) {
+    std::optional<ZoneId> zone;
+    int number = 0;
+    for (std::size_t first = 0; first < stops.size();) {
+        TextTable table({"", "container", "taxon", "where", "stand", "pick", "rooted", "callused", "alive",
+                         "dead", "grade", "why"},
+                        4);
+        zone = stops[first].zone;
+        for (; first < stops.size() && stops[first].zone == *zone; ++first) {
+            const round::Stop& stop = stops[first];
+            table.add({std::to_string(++number), containerWords(book, stop.batch, stop.container),
+                       taxonOf(book, stop.batch), slotWords(stop.slots), std::to_string(stop.standing),
+                       std::to_string(stop.examine), "____", "____", "____", "____", "__", stop.why});
+        }
+        out << '\n' << placeWords(book, *zone) << '\n' << table.text();
+    }
+}
+
+} // namespace
+
+std::string roundWords(const HouseBook& book, Day day, const std::vector<round::Stop>& stops,
+                       const std::vector<round::Due>& due) {
+    std::ostringstream out;
+    out << "Round on " << dayWords(day) << ": ";
+    if (stops.empty())
+        out << "no container is worth a look\n";
+    else
+        out << counted(stops.size(), "container", "containers") << " worth a look, in walking order\n";
+    sayStops(out, book, stops);
+    if (!due.empty()) {
+        TextTable table({"batch", "taxon", "do", "since", "where", "plants", "why"}, 5);
+        for (const round::Due& one : due) {
+            const Stay* stay = stayOn(book, one.batch, day);
+            table.add({book.get<Batch>(one.batch).code, taxonOf(book, one.batch),
+                       round::taskNames[static_cast<std::size_t>(one.task)], one.since.iso(),
+                       stay ? placeWords(book, stay->zone) : "no place", std::to_string(one.plants),
+                       one.why});
+        }
+        out << "\nDue\n" << table.text();
+    }
+    if (!stops.empty())
+        out << "\nPick by a rule fixed beforehand (edges, corners, middle), tug lightly, lift one in three; "
+               "leave "
+               "brittle kinds alone.\n"
+            << safetyDeference << '\n'
+            << safetyNotes(Hazard::Mist).front().text << '\n';
+    return out.str();
+}
+
+std::string roundJson(const HouseBook& book, Day day, const std::vector<round::Stop>& stops,
+                      const std::vector<round::Due>& due) {
+    using nlohmann::ordered_json;
+    ordered_json told{{"day", day.iso()}, {"stops", ordered_json::array()}, {"due", ordered_json::array()}};
+    for (const round::Stop& stop : stops) {
+        ordered_json reasons = ordered_json::array();
+        for (const round::Reason reason : stop.reasons)
+            reasons.push_back(round::reasonNames[static_cast<std::size_t>(reason)]);
+        told["stops"].push_back({{"batch", book.get<Batch>(stop.batch).code},
+                                 {"container", stop.container},
+                                 {"taxon", taxonOf(book, stop.batch)},
+                                 {"zone", placeWords(book, stop.zone)},
+                                 {"row", stop.slots.row},
+                                 {"col", stop.slots.col},
+                                 {"standing", stop.standing},
+                                 {"examine", stop.examine},
+                                 {"reasons", reasons},
+                                 {"why", stop.why}});
+    }
+    for (const round::Due& one : due)
+        told["due"].push_back({{"batch", book.get<Batch>(one.batch).code},
+                               {"task", round::taskNames[static_cast<std::size_t>(one.task)]},
+                               {"since", one.since.iso()},
+                               {"plants", one.plants},
+                               {"why", one.why}});
+    return told.dump(2) + "\n";
+}
+
+std::string roundTable(const HouseBook& book, Day day, const std::vector<round::Stop>& stops) {
+    std::string text = "batch,container,day,examined,rooted,callused,alive,dead,grade,note\n";
+    for (const round::Stop& stop : stops)
+        text += book.get<Batch>(stop.batch).code + "," + std::to_string(stop.container) + "," + day.iso() +
+                ",,,,,,,\n";
+    return text;
+}
+
+} // namespace warmbench::app
