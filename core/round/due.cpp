@@ -12,10 +12,6 @@ namespace {
 constexpr double rootedToWean = 0.7;
 constexpr double rootedAtEnd = 0.5;
 
-std::string percentWords(double share) {
-    return std::to_string(std::lround(100 * share)) + " %";
-}
-
 std::optional<Due> weaningDue(const HouseBook& book, const forecast::BatchOutlook& outlook, Day day) {
     const CheckSum seen = latestChecks(book, outlook.batch, day);
     const double share = outlook.rooted.expected;
@@ -24,8 +20,8 @@ std::optional<Due> weaningDue(const HouseBook& book, const forecast::BatchOutloo
     if (share < (ended ? rootedAtEnd : rootedToWean)) return std::nullopt;
     Due due{outlook.batch, Task::Wean, *seen.last, static_cast<int>(std::lround(outlook.expected)), {}};
     if (ended) due.since = std::min(due.since, *outlook.assumedReady);
-    due.why = "about " + percentWords(share) + " are rooted, " + std::to_string(seen.rooted) + " of " +
-              std::to_string(seen.examined) + " in the last checks" +
+    due.why = "about " + std::to_string(std::lround(100 * share)) + " % are rooted, " +
+              std::to_string(seen.rooted) + " of " + std::to_string(seen.examined) + " in the last checks" +
               (ended ? "; its rooting time is over" : "");
     return due;
 }

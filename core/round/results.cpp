@@ -12,7 +12,9 @@ namespace warmbench::round {
 namespace {
 
 using exchange::CsvReader;
-enum Column : std::size_t { batch, container, examined, rooted, callused, alive, dead, grade, dayOf, note };
+namespace column {
+enum Place : std::size_t { batch, container, examined, rooted, callused, alive, dead, grade, day, note };
+}
 constexpr int mostCuttings = 100'000;
 
 /// The whole number in a cell, `otherwise` where it is empty; nothing for anything else.
@@ -28,34 +30,34 @@ std::optional<int> countIn(std::string_view cell, int otherwise) {
 /// The check that a row tells, or what is wrong with it.
 Result<RootCheck> checkIn(const HouseBook& book, const CsvReader& reader, Day day) {
     RootCheck check;
-    const Batch* found = findBatch(book, reader.cell(batch));
-    if (!found) return reader.refusal(batch, "the code of a batch in this book");
+    const Batch* found = findBatch(book, reader.cell(column::batch));
+    if (!found) return reader.refusal(column::batch, "the code of a batch in this book");
     check.batch = found->id;
     check.day = day;
-    if (!reader.cell(dayOf).empty()) {
-        const auto read = Day::fromIso(reader.cell(dayOf));
-        if (!read) return reader.refusal(dayOf, "a date such as 2027-02-01");
+    if (!reader.cell(column::day).empty()) {
+        const auto read = Day::fromIso(reader.cell(column::day));
+        if (!read) return reader.refusal(column::day, "a date such as 2027-02-01");
         check.day = *read;
     }
-    for (const auto& [column, into] : {std::pair{container, &check.container},
-                                       {examined, &check.examined},
-                                       {rooted, &check.rooted},
-                                       {callused, &check.callused},
-                                       {dead, &check.dead}}) {
-        const auto count = countIn(reader.cell(column), 0);
-        if (!count) return reader.refusal(column, "a whole number");
+    for (const auto& [place, into] : {std::pair{column::container, &check.container},
+                                      {column::examined, &check.examined},
+                                      {column::rooted, &check.rooted},
+                                      {column::callused, &check.callused},
+                                      {column::dead, &check.dead}}) {
+        const auto count = countIn(reader.cell(place), 0);
+        if (!count) return reader.refusal(place, "a whole number");
         *into = *count;
     }
-    const auto left =
-        countIn(reader.cell(alive), std::max(0, check.examined - check.rooted - check.callused - check.dead));
-    if (!left) return reader.refusal(alive, "a whole number");
+    const auto left = countIn(reader.cell(column::alive),
+                              std::max(0, check.examined - check.rooted - check.callused - check.dead));
+    if (!left) return reader.refusal(column::alive, "a whole number");
     check.alive = *left;
-    if (!reader.cell(grade).empty()) {
-        const auto read = countIn(reader.cell(grade), 0);
-        if (!read || *read > 5) return reader.refusal(grade, "a root grade from 0 to 5");
+    if (!reader.cell(column::grade).empty()) {
+        const auto read = countIn(reader.cell(column::grade), 0);
+        if (!read || *read > 5) return reader.refusal(column::grade, "a root grade from 0 to 5");
         check.grade = read;
     }
-    check.note = reader.cell(note);
+    check.note = reader.cell(column::note);
     return check;
 }
 
@@ -81,7 +83,7 @@ Result<Results> readResults(const HouseBook& book, const std::string& name, std:
         const auto more = reader.next();
         if (!more) return more.refusal();
         if (!*more) break;
-        if (reader.cell(examined).empty()) continue;
+        if (reader.cell(column::examined).empty()) continue;
         auto check = checkIn(book, reader, day);
         if (!check) {
             results.wrong.push_back(check.refusal());
