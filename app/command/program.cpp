@@ -29,6 +29,7 @@ int runProgram(int argc, char** argv) {
     addPlan(program, work);
     addCheck(program, work);
     addBackup(program, work);
+    addClimate(program, work);
     addExport(program, work);
     addImport(program, work);
     addFit(program, work);

@@ -128,3 +128,24 @@ TEST_CASE("Takes are told by every grouping, and own figures are taken over when
     CHECK(runWith({"take", book.path, "--adopt", "Nothing, softwood"}).status == 2);
     CHECK(runWith({"check", book.path}).status == 0);
 }
+
+TEST_CASE("Loggers of the sample nursery are read as they are, and heat has its price") {
+    const SampleBook book;
+    const ProgramRun plain =
+        runWith({"climate", book.path, "--zone", "Bench 1 · A", "--file", data("logger-mat-1.csv")});
+    CHECK(plain.status == 0);
+    CHECK(plain.out.find("degree-days measured") != std::string::npos);
+    const ProgramRun comma =
+        runWith({"climate", book.path, "--zone", "Bench 1 · A", "--file", data("logger-mat-8.csv"),
+                 "--utc-offset", "60", "--summer-time", "european"});
+    CHECK(comma.status == 0);
+    CHECK(comma.out.find("decimal comma") != std::string::npos);
+    CHECK(runWith({"climate", book.path, "--zone", "Nowhere", "--file", data("logger-mat-1.csv")}).status ==
+          2);
+    CHECK(runWith({"climate", book.path, "--zone", "Bench 1 · A", "--file", data("targets.csv")}).status ==
+          2);
+    CHECK(runWith({"climate", book.path}).status == 2);
+    const ProgramRun heat = runWith({"climate", book.path, "--heat", "--day", "2026-11-30"});
+    CHECK(heat.status == 0);
+    CHECK(heat.out.find("ready after") != std::string::npos);
+}

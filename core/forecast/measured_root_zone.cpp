@@ -1,0 +1,53 @@
+#include "core/forecast/measured_root_zone.h"
+
+#include <algorithm>
+
+namespace warmbench::forecast {
+namespace {
+
+double hourOf(Day day) {
+    return 24.0 * day.number();
+}
+
+bool before(const climate::Reading& reading, double hour) {
+    return reading.hour < hour;
+}
+
+/// The reading on the straight line between two others.
+climate::Reading at(double hour, const climate::Reading& a, const climate::Reading& b) {
+    const double part = (hour - a.hour) / (b.hour - a.hour);
+    return {hour, a.celsius + part * (b.celsius - a.celsius)};
+}
+
+} // namespace
+
+std::span<const climate::Reading> MeasuredRootZone::between(Day from, Day to) const {
+    const auto first = std::lower_bound(m_readings.begin(), m_readings.end(), hourOf(from), before);
+    const auto end = std::lower_bound(first, m_readings.end(), hourOf(to), before);
+    return {first, end};
+}
+
+std::optional<double> MeasuredRootZone::on(ZoneId zone, Day day,
+                                           const climate::Thresholds& thresholds) const {
+    if (zone != m_zone) return std::nullopt;
+    const double begins = hourOf(day);
+    const double ends = begins + 24;
+    auto reading = std::lower_bound(m_readings.begin(), m_readings.end(), begins, before);
+    std::vector<climate::Reading> ofDay;
+    if (reading != m_readings.end() && reading->hour > begins && reading != m_readings.begin()) {
+        if (reading->hour - (reading - 1)->hour > climate::longestStep) return std::nullopt;
+        ofDay.push_back(at(begins, *(reading - 1), *reading));
+    }
+    for (; reading != m_readings.end() && reading->hour <= ends; ++reading) ofDay.push_back(*reading);
+    if (ofDay.empty() || ofDay.front().hour != begins) return std::nullopt;
+    if (ofDay.back().hour < ends) {
+        if (reading == m_readings.end() || reading->hour - ofDay.back().hour > climate::longestStep)
+            return std::nullopt;
+        ofDay.push_back(at(ends, ofDay.back(), *reading));
+    }
+    const climate::ThermalTime time = climate::thermalTime(ofDay, thresholds);
+    if (!time.gaps.empty()) return std::nullopt;
+    return time.measured;
+}
+
+} // namespace warmbench::forecast

@@ -1,0 +1,54 @@
+#include "core/season/heat_choice.h"
+
+#include "core/book/query.h"
+#include "core/forecast/batch_warmth.h"
+#include "core/rooting/prior/recipe_prior.h"
+#include "core/season/month_problem.h"
+
+#include <algorithm>
+
+namespace warmbench::season {
+namespace {
+
+constexpr int longest = 366;
+
+/// Nothing where the mat's power does not hold the set-point on some day.
+std::optional<HeatChoice> choiceAt(const HouseBook& book, const Zone& zone, const Recipe& recipe,
+                                   Day strikeDay, std::optional<Celsius> setPoint, double degreeDays) {
+    const House& house = houseOf(book, zone);
+    const climate::Thresholds thresholds = forecast::thresholdsOf(recipe);
+    HeatChoice choice{setPoint, {}, {}, true};
+    double passed = 0;
+    for (int i = 0; i < longest && !choice.days; ++i) {
+        const Day day = strikeDay + i;
+        Celsius rootZone = onDay(house.unheatedRootZone, day);
+        if (setPoint) {
+            const auto cost = matCostPerDay(book, zone, *setPoint, onDay(house.air, day));
+            if (!cost) return std::nullopt;
+            choice.cost += *cost;
+            rootZone = std::max(rootZone, *setPoint);
+        }
+        choice.suits =
+            choice.suits && rootZone >= recipe.rootZoneLow.value && rootZone <= recipe.rootZoneHigh.value;
+        passed += climate::steadyDegreeDays(rootZone.units(), 24, thresholds);
+        if (passed >= degreeDays) choice.days = i + 1;
+    }
+    return choice;
+}
+
+} // namespace
+
+std::vector<HeatChoice> heatChoices(const HouseBook& book, const Zone& zone, const Recipe& recipe,
+                                    Day strikeDay) {
+    const auto need = rooting::rootingNeed(recipe);
+    if (!zone.mat || !need) return {};
+    std::vector<std::optional<Celsius>> ways{std::nullopt};
+    for (const Celsius setPoint : zone.mat->setPoints) ways.emplace_back(setPoint);
+    std::vector<HeatChoice> choices;
+    for (const auto& way : ways)
+        if (auto choice = choiceAt(book, zone, recipe, strikeDay, way, need->quantile(0.9)))
+            choices.push_back(*choice);
+    return choices;
+}
+
+} // namespace warmbench::season
