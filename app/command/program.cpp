@@ -38,11 +38,8 @@ int runProgram(int argc, char** argv) {
     addOpen(program, work);
     addReckon(program, work);
     addRecipes(program, work);
-<<<<<<< HEAD
     addOwnRecipe(program, work);
-=======
     addRound(program, work);
->>>>>>> 6353e68 (Forecast, round and take on the command line)
     addSolve(program, work);
     addTake(program, work);
     addVerify(program, work);
