@@ -5,9 +5,9 @@ namespace {
 
 using namespace planner;
 
-class Maker {
+class TinyMaker {
 public:
-    explicit Maker(std::mt19937& random) : m_random(random) {}
+    explicit TinyMaker(std::mt19937& random) : m_random(random) {}
 
     Problem make() {
         Problem problem;
@@ -122,7 +122,7 @@ private:
 } // namespace
 
 Problem tinyProblem(std::mt19937& random) {
-    return Maker(random).make();
+    return TinyMaker(random).make();
 }
 
 } // namespace warmbench::tests

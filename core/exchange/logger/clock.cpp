@@ -5,8 +5,8 @@
 namespace warmbench::exchange {
 namespace {
 
-constexpr std::int64_t hour = 3600;
-constexpr std::int64_t secondsPerDay = 24 * hour;
+constexpr std::int64_t secondsPerHour = 3600;
+constexpr std::int64_t secondsPerDay = 24 * secondsPerHour;
 
 /// The n-th Sunday of a month, the last one for 0.
 Day sunday(int year, unsigned month, int n) {
@@ -29,14 +29,15 @@ bool Clock::summerAt(std::int64_t utc) const {
     const std::int64_t offset = offsetMinutes * 60;
     const auto [begins, ends] =
         summerTime == SummerTime::European
-            ? std::pair(at(sunday(year, 3, 0), hour), at(sunday(year, 10, 0), hour))
-            : std::pair(at(sunday(year, 3, 2), 2 * hour - offset), at(sunday(year, 11, 1), hour - offset));
+            ? std::pair(at(sunday(year, 3, 0), secondsPerHour), at(sunday(year, 10, 0), secondsPerHour))
+            : std::pair(at(sunday(year, 3, 2), 2 * secondsPerHour - offset),
+                        at(sunday(year, 11, 1), secondsPerHour - offset));
     return utc >= begins && utc < ends;
 }
 
 std::int64_t Clock::utc(std::int64_t shown, std::optional<std::int64_t> previous) const {
     const std::int64_t winter = shown - offsetMinutes * 60;
-    const std::int64_t summer = winter - hour;
+    const std::int64_t summer = winter - secondsPerHour;
     if (!summerAt(summer)) return winter;
     // Shown as winter time too: the hour comes twice.
     const bool twice = !summerAt(winter);

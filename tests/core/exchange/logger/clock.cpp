@@ -1,16 +1,12 @@
 #include "core/exchange/logger/clock.h"
 
-#include "core/exchange/csv/moment.h"
+#include "tests/core/exchange/logger/moment.h"
 
 #include <catch2/catch.hpp>
 
 using namespace warmbench::exchange;
 
 namespace {
-
-std::int64_t at(const char* iso) {
-    return momentFromIso(iso)->microseconds / 1'000'000;
-}
 
 const Clock berlin{60, SummerTime::European};
 const Clock newYork{-300, SummerTime::American};

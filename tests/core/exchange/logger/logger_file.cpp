@@ -1,16 +1,12 @@
 #include "core/exchange/logger/logger_file.h"
 
-#include "core/exchange/csv/moment.h"
+#include "tests/core/exchange/logger/moment.h"
 
 #include <catch2/catch.hpp>
 
 using namespace warmbench::exchange;
 
 namespace {
-
-std::int64_t at(const char* iso) {
-    return momentFromIso(iso)->microseconds / 1'000'000;
-}
 
 LoggerFile read(const std::string& text, const Clock& clock = {}, const LoggerHints& hints = {}) {
     auto file = readLogger("logger.csv", text, clock, hints);
