@@ -4,6 +4,7 @@
 #include "core/planner/bound/cost_step.h"
 #include "core/planner/bound/share_bound.h"
 #include "core/planner/bound/zone_kinds.h"
+#include "core/planner/horizon.h"
 #include "core/planner/reasons/compromises.h"
 #include "core/planner/reasons/reasons.h"
 #include "core/planner/search/stream.h"
@@ -22,6 +23,9 @@ namespace {
 
 using search::Cooling;
 using search::Stream;
+
+/// A problem with more days times zones than this is not tried: its tables would not fit into memory.
+constexpr std::int64_t mostZoneDays = 20'000'000;
 
 /// What held and pinned things rule out by themselves.
 Outcome impossible(const search::Model& model) {
@@ -239,7 +243,13 @@ private:
 } // namespace
 
 Result<Solved> solve(const Problem& problem, const Options& options, std::stop_token stop) {
-    return Run(problem, options, std::move(stop)).solve();
+    const int days = daysInReach(problem);
+    if (days * static_cast<std::int64_t>(problem.zones.size()) > mostZoneDays)
+        return Refusal{"", "found " + std::to_string(days) + " days on which something may stand and " +
+                               std::to_string(problem.zones.size()) +
+                               " zones, expected at most 20000000 days of zones"};
+    const Problem within = endedAfter(problem, days);
+    return Run(within, options, std::move(stop)).solve();
 }
 
 } // namespace warmbench::planner

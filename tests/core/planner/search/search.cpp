@@ -58,3 +58,22 @@ TEST_CASE("a search that is stopped before it begins still answers validly") {
     CHECK(found->ending == Ending::Stopped);
     CHECK(verifyAnswer(problem, answerText(problem, found->answer)).valid());
 }
+
+TEST_CASE("a horizon far beyond all that can stand changes nothing") {
+    Problem problem = problemOf("p02-small.json");
+    problem.days = 3000;
+    const Solved near = solved(problem, 200, 1, 2);
+    problem.days = 1'000'000'000;
+    const Solved far = solved(problem, 200, 1, 2);
+    CHECK(answerText(problem, far.answer) == answerText(problem, near.answer));
+    CHECK(verifyAnswer(problem, answerText(problem, far.answer)).valid());
+}
+
+TEST_CASE("days and zones that no memory holds are refused") {
+    Problem problem = problemOf("p02-small.json");
+    problem.days = 1'000'000'000;
+    problem.batches.front().strikeLast = 999'999'999;
+    const auto refused = solve(problem, {});
+    REQUIRE_FALSE(refused);
+    CHECK(refused.refusal().text().find("expected at most 20000000 days of zones") != std::string::npos);
+}
