@@ -1,29 +1,20 @@
 #include "app/command/book_words.h"
 
 #include "core/book/query.h"
+#include "core/quantity/utf8.h"
 
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <cmath>
 
 namespace warmbench::app {
-namespace {
-
-/// Characters, not bytes, of UTF-8.
-std::size_t widthOf(const std::string& text) {
-    return static_cast<std::size_t>(std::count_if(
-        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
-} // namespace
 
 std::string dayWords(Day day) {
     static constexpr std::array weekdays{"Monday", "Tuesday",  "Wednesday", "Thursday",
                                          "Friday", "Saturday", "Sunday"};
-    static constexpr std::array months{"January", "February", "March",     "April",   "May",      "June",
-                                       "July",    "August",   "September", "October", "November", "December"};
     return std::string(weekdays[static_cast<std::size_t>(day.weekday())]) + " " +
-           std::to_string(day.dayOfMonth()) + " " + months[day.month() - 1] + " " +
+           std::to_string(day.dayOfMonth()) + " " + monthNames[day.month() - 1] + " " +
            std::to_string(day.year());
 }
 
@@ -36,8 +27,12 @@ std::string counted(std::size_t count, const std::string& one, const std::string
 }
 
 std::string hoursWords(double hours) {
-    if (hours < 48) return std::to_string(static_cast<int>(hours + 0.5)) + " h";
-    return std::to_string(static_cast<int>(hours / 24 + 0.5)) + " days";
+    if (hours < 48) return std::to_string(std::lround(hours)) + " h";
+    return std::to_string(std::lround(hours / 24)) + " days";
+}
+
+int permilleOf(double share) {
+    return static_cast<int>(std::lround(share * 1000));
 }
 
 Result<Day> readDay(const std::string& option, const std::string& text) {
@@ -60,12 +55,12 @@ std::string TextTable::text(std::size_t indent) const {
     constexpr std::size_t sentence = 25; // no figure is as wide
     std::vector<std::size_t> widths(m_rows.front().size(), 0);
     for (const auto& row : m_rows)
-        for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], widthOf(row[i]));
+        for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], characters(row[i]));
     std::string all;
     for (const auto& row : m_rows) {
         std::string line(indent, ' ');
         for (std::size_t i = 0; i < row.size(); ++i) {
-            const std::string blanks(widths[i] - widthOf(row[i]), ' ');
+            const std::string blanks(widths[i] - characters(row[i]), ' ');
             if (i > 0) line += "  ";
             line += i < m_left || widths[i] > sentence ? row[i] + blanks : blanks + row[i];
         }

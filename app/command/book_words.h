@@ -15,8 +15,11 @@ std::string dayWords(Day day);
 std::string placeWords(const HouseBook& book, ZoneId id);
 /// `1 batch`, `2 batches`.
 std::string counted(std::size_t count, const std::string& one, const std::string& several);
-/// `4.5` days in words of hours and days: `18 h`, `4 days`.
+/// `18 h`, or `4 days` from two days on.
 std::string hoursWords(double hours);
+
+/// A share in thousandths, to the nearest.
+int permilleOf(double share);
 
 /// A day from an option, such as `2027-02-01`; today where the option was left out.
 Result<Day> readDay(const std::string& option, const std::string& text);

@@ -32,8 +32,7 @@ int forecastBook(const Options& options) {
     season::PlanRequest request;
     request.from = *day;
     request.days = daysToStrikeAgain;
-    request.surenessPermille =
-        options.sure > 0 ? static_cast<int>(options.sure * 1000 + 0.5) : book.nursery().surenessPermille;
+    request.surenessPermille = options.sure > 0 ? permilleOf(options.sure) : book.nursery().surenessPermille;
     const forecast::BookForecast forecast = season::forecastFor(book, request);
     if (!options.batch.empty()) {
         const Batch* batch = findBatch(book, options.batch);

@@ -2,6 +2,7 @@
 #include "app/command/open_book.h"
 #include "app/resource/built_in_recipes.h"
 #include "core/book/command.h"
+#include "core/crop/library/sheet.h"
 #include "core/crop/library/taxon_name.h"
 #include "core/crop/recipe_figures.h"
 #include "core/exchange/book/recipe_change.h"
@@ -89,8 +90,7 @@ int keepRecipe(const Options& options) {
     const auto file = openBook(options.book, options.figures.empty() ? OpenMode::Read : OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
     const HouseBook& book = (*file)->book();
-    const auto wood =
-        static_cast<Wood>(std::find(woodNames.begin(), woodNames.end(), options.wood) - woodNames.begin());
+    const Wood wood = *woodNamed(options.wood);
 
     Group group;
     const Taxon* known = taxonIn(book, options.taxon);

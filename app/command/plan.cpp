@@ -1,3 +1,4 @@
+#include "app/command/book_words.h"
 #include "app/command/call.h"
 #include "app/command/open_book.h"
 #include "app/command/plan_words.h"
@@ -39,7 +40,7 @@ Result<season::PlanRequest> readRequest(const Options& options, const Nursery& n
     if (options.sure != 0) {
         if (!(options.sure >= 0.5 && options.sure <= 0.999))
             return Refusal{"--sure", "found " + std::to_string(options.sure) + ", expected 0.5 to 0.999"};
-        request.surenessPermille = static_cast<int>(options.sure * 1000 + 0.5);
+        request.surenessPermille = permilleOf(options.sure);
     }
     if (!(options.seconds > 0 && options.seconds <= 3600))
         return Refusal{"--seconds",

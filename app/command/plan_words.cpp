@@ -2,6 +2,7 @@
 
 #include "app/command/book_words.h"
 #include "core/book/query.h"
+#include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
 #include "core/quantity/decimal.h"
 
@@ -11,13 +12,6 @@
 
 namespace warmbench::app {
 namespace {
-
-std::string mediumWords(const std::vector<MediumComponent>& medium) {
-    std::string words;
-    for (const MediumComponent& component : medium)
-        words += (words.empty() ? "" : " : ") + component.name + " " + std::to_string(component.parts);
-    return words;
-}
 
 /// `rows 1 to 3, columns 4 to 9`, counted from 1 at the back left: the rectangle that holds all containers.
 std::string slotWords(const Stay& stay) {
@@ -53,7 +47,7 @@ void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine&
         << book.get<ContainerType>(batch.containerType).name << "\n      " << recipe.hormone.value;
     if (!recipe.hormoneForm.value.empty() && recipe.hormoneForm.value != recipe.hormone.value)
         out << ", " << recipe.hormoneForm.value;
-    out << "; " << mediumWords(recipe.medium.value) << "\n      " << placeWords(book, rooting.zone) << ", "
+    out << "; " << valueText(recipe.medium.value) << "\n      " << placeWords(book, rooting.zone) << ", "
         << slotWords(rooting) << ", "
         << coverNames[static_cast<std::size_t>(book.get<Zone>(rooting.zone).cover)] << ", "
         << heatWords(line.setPoint) << "; roots by " << rooting.to.iso();
@@ -170,7 +164,7 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
                                    {"stock", book.get<Stock>(line.stock).name},
                                    {"target", book.get<Target>(line.target).name},
                                    {"hormone", line.batch.recipe.hormone.value},
-                                   {"medium", mediumWords(line.batch.recipe.medium.value)},
+                                   {"medium", valueText(line.batch.recipe.medium.value)},
                                    {"set_point_c", line.setPoint ? json(line.setPoint->units()) : json()},
                                    {"late", line.late},
                                    {"stays", stays}});

@@ -1,5 +1,6 @@
 #include "app/command/recipe_report.h"
 
+#include "core/quantity/utf8.h"
 #include "core/rooting/prior/recipe_prior.h"
 
 #include <nlohmann/json.hpp>
@@ -17,8 +18,7 @@ std::string woodText(Wood wood) {
 
 /// A text with blanks behind it up to a width in characters.
 std::string padded(std::string text, std::size_t width) {
-    const auto isFirstByte = [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; };
-    const auto letters = static_cast<std::size_t>(std::count_if(text.begin(), text.end(), isFirstByte));
+    const std::size_t letters = characters(text);
     text.append(width - std::min(width, letters), ' ');
     return text;
 }

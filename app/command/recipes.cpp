@@ -1,6 +1,7 @@
 #include "app/command/call.h"
 #include "app/command/recipe_report.h"
 #include "app/resource/built_in_recipes.h"
+#include "core/crop/library/sheet.h"
 
 #include <nlohmann/json.hpp>
 
@@ -17,11 +18,6 @@ struct Options {
     bool sources = false;
     bool json = false;
 };
-
-Wood woodOf(const std::string& name) {
-    const auto found = std::find(woodNames.begin(), woodNames.end(), name);
-    return static_cast<Wood>(found - woodNames.begin());
-}
 
 int refuse(const std::string& found, const std::string& expected) {
     std::cerr << "warmbench: recipes: found '" << found << "', expected " << expected << '\n';
@@ -52,7 +48,7 @@ int showRecipes(const Options& options) {
     if (found.size() != 1) found = library.search(options.taxon);
     if (found.size() > 1) return list(options, found);
     if (!options.wood.empty())
-        return show(options, found.empty() ? options.taxon : found.front()->name, {woodOf(options.wood)});
+        return show(options, found.empty() ? options.taxon : found.front()->name, {*woodNamed(options.wood)});
     if (found.empty())
         return refuse(options.taxon, "a name of a built-in taxon, or --wood for a general recipe");
     const std::set<Wood> woods = library.woodsOf(*found.front());

@@ -12,8 +12,7 @@ namespace warmbench::app {
 namespace {
 
 std::string containerWords(const HouseBook& book, BatchId batch, int container) {
-    const std::string number = std::to_string(container);
-    return book.get<Batch>(batch).code + "/" + (number.size() < 2 ? "0" : "") + number;
+    return containerCode(book.get<Batch>(batch).code, container);
 }
 
 const std::string& taxonOf(const HouseBook& book, BatchId batch) {

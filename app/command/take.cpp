@@ -106,12 +106,10 @@ void sayOwn(std::ostream& out, const HouseBook& book) {
         {"recipe", "batches", "cuttings", "count as", "take %, recipe", "own", "days, recipe", "own"}, 1);
     for (const take::OwnFigures& own : ownFiguresOf(book)) {
         const Recipe& recipe = book.get<Recipe>(own.recipe);
-        table.add(
-            {book.get<Taxon>(recipe.taxon).name + ", " + woodNames[static_cast<std::size_t>(recipe.wood)] +
-                 (recipe.name.empty() ? "" : ", " + recipe.name),
-             std::to_string(own.batches.size()), std::to_string(own.take.struck),
-             fixedText(own.cuttingsThatCount, 0), rangeWords(recipe.takePercent.value),
-             rangeWords(own.takePercent), rangeWords(recipe.daysToRoot.value), rangeWords(own.daysToRoot)});
+        table.add({recipeTitle(book, recipe), std::to_string(own.batches.size()),
+                   std::to_string(own.take.struck), fixedText(own.cuttingsThatCount, 0),
+                   rangeWords(recipe.takePercent.value), rangeWords(own.takePercent),
+                   rangeWords(recipe.daysToRoot.value), rangeWords(own.daysToRoot)});
     }
     if (table.empty()) return;
     out << "\nOwn figures, drawn towards the recipe where batches are few; cuttings of one batch count for "
@@ -157,10 +155,7 @@ int adopt(BookFile& file, const std::string& named) {
     const HouseBook& book = file.book();
     for (const take::OwnFigures& own : ownFiguresOf(book)) {
         const Recipe& recipe = book.get<Recipe>(own.recipe);
-        const std::string name = book.get<Taxon>(recipe.taxon).name + ", " +
-                                 woodNames[static_cast<std::size_t>(recipe.wood)] +
-                                 (recipe.name.empty() ? "" : ", " + recipe.name);
-        if (name != named) continue;
+        if (recipeTitle(book, recipe) != named) continue;
         const IntRange takeBefore = recipe.takePercent.value;
         const IntRange daysBefore = recipe.daysToRoot.value;
         if (auto refusal = file.perform(take::adoptCommand(book, own)))

@@ -31,6 +31,15 @@ std::string zoneTitle(const HouseBook& book, ZoneId id) {
     return book.get<Bench>(zone.bench).name + " · " + zone.name;
 }
 
+std::string containerCode(const std::string& batchCode, int container) {
+    return batchCode + (container < 10 ? "/0" : "/") + std::to_string(container);
+}
+
+std::string recipeTitle(const HouseBook& book, const Recipe& recipe) {
+    return book.get<Taxon>(recipe.taxon).name + ", " + woodNames[static_cast<std::size_t>(recipe.wood)] +
+           (recipe.name.empty() ? "" : ", " + recipe.name);
+}
+
 int standing(const HouseBook& book, const Batch& batch, int container, Day day) {
     int count = 0;
     for (const BatchContainer& one : batch.containers)

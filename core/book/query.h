@@ -10,6 +10,10 @@ namespace warmbench {
 
 /// What people call it: `Bench 1 · A` for a zone, the code for a batch, the name for the rest.
 [[nodiscard]] std::string zoneTitle(const HouseBook& book, ZoneId zone);
+/// What is written on one container of a batch with this code: `27-048-A/07`.
+[[nodiscard]] std::string containerCode(const std::string& batchCode, int container);
+/// `Buddleja davidii, softwood`, with the recipe's own name behind where it has one.
+[[nodiscard]] std::string recipeTitle(const HouseBook& book, const Recipe& recipe);
 
 /// Cuttings still standing in one container of a batch at the end of `day`: struck, less those lost and
 /// potted on up to and including that day. 0 for a container that the batch has not.

@@ -29,10 +29,8 @@ std::string zoneOf(const HouseBook& book, ZoneId id) {
     return book.find<Zone>(id) ? zoneTitle(book, id) : "a zone";
 }
 
-/// `27-048-A/07`.
 std::string containerOf(const HouseBook& book, BatchId batch, int container) {
-    const std::string number = std::to_string(container);
-    return codeOf(book, batch) + "/" + (number.size() < 2 ? "0" + number : number);
+    return containerCode(codeOf(book, batch), container);
 }
 
 template <class E>

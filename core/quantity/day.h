@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <chrono>
 #include <compare>
 #include <optional>
@@ -7,6 +8,9 @@
 #include <string_view>
 
 namespace warmbench {
+
+inline constexpr std::array monthNames{"January", "February", "March",     "April",   "May",      "June",
+                                       "July",    "August",   "September", "October", "November", "December"};
 
 /// A calendar day (proleptic Gregorian, no time zone), years 1 to 9999.
 class Day {

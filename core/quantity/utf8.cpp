@@ -1,5 +1,7 @@
 #include "core/quantity/utf8.h"
 
+#include <algorithm>
+
 namespace warmbench {
 
 std::size_t utf8Length(std::string_view text) {
@@ -21,6 +23,11 @@ std::size_t utf8Length(std::string_view text) {
         return follows(1) && follows(2) && follows(3) ? 4 : 0;
     }
     return 0;
+}
+
+std::size_t characters(std::string_view text) {
+    return static_cast<std::size_t>(std::count_if(
+        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
 }
 
 } // namespace warmbench

@@ -9,4 +9,7 @@ namespace warmbench {
 /// 3-7 of the Unicode Standard: no surrogates, no overlong forms.
 [[nodiscard]] std::size_t utf8Length(std::string_view text);
 
+/// Characters of a text in UTF-8.
+[[nodiscard]] std::size_t characters(std::string_view text);
+
 } // namespace warmbench

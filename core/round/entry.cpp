@@ -12,8 +12,7 @@ namespace warmbench::round {
 namespace {
 
 std::string containerWords(const HouseBook& book, const RootCheck& check) {
-    const std::string number = std::to_string(check.container);
-    return book.get<Batch>(check.batch).code + "/" + (number.size() < 2 ? "0" : "") + number;
+    return containerCode(book.get<Batch>(check.batch).code, check.container);
 }
 
 rooting::Take rootedOf(const RootCheck& check) {

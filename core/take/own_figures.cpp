@@ -4,7 +4,7 @@
 #include "core/rooting/batch_spread.h"
 #include "core/rooting/beta_posterior.h"
 #include "core/rooting/prior/recipe_prior.h"
-#include "core/take/take_table.h"
+#include "core/take/trial.h"
 
 #include <algorithm>
 #include <cmath>
@@ -54,7 +54,6 @@ std::optional<OwnFigures> ownFigures(const HouseBook& book, const Recipe& recipe
     if (!takePrior || !need || !prior) return std::nullopt;
     OwnFigures own;
     own.recipe = recipe.id;
-    own.take = {0, 0};
     std::vector<const Batch*> batches;
     std::vector<rooting::Take> takes;
     for (const auto& [id, batch] : book.all<Batch>()) {
@@ -64,10 +63,9 @@ std::optional<OwnFigures> ownFigures(const HouseBook& book, const Recipe& recipe
         batches.push_back(&batch);
         own.batches.push_back(id);
         takes.push_back(takeOf(book, batch));
-        own.take.rooted += takes.back().rooted;
-        own.take.struck += takes.back().struck;
     }
     if (batches.empty()) return std::nullopt;
+    own.take = takeOf(book, own.batches);
     own.correlation = correlationOf(takes);
     rooting::BetaShape share = takePrior->share;
     for (const rooting::Take& take : takes) {

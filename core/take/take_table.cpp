@@ -9,9 +9,6 @@
 namespace warmbench::take {
 namespace {
 
-constexpr std::array monthNames{"January", "February", "March",     "April",   "May",      "June",
-                                "July",    "August",   "September", "October", "November", "December"};
-
 /// Groups in order: months of the year by their number, all else by name.
 std::string orderOf(const Batch& batch, const std::string& group, Grouping grouping) {
     if (grouping != Grouping::Month) return group;
