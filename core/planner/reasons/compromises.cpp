@@ -1,8 +1,8 @@
 #include "core/planner/reasons/compromises.h"
 
 #include "core/planner/index.h"
+#include "core/planner/reasons/rehearsal.h"
 #include "core/planner/reasons/words.h"
-#include "core/planner/search/insertion.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -46,26 +46,21 @@ class Retrial {
 public:
     Retrial(const Problem& problem, const Batch& batch, int index, Lack lack, const std::vector<Plan>& plans,
             const std::vector<int>& held)
-        : m_problem(withForms(problem, batch, lack)), m_model(m_problem), m_state(m_model), m_empty(m_model),
-          m_inserter(m_model), m_batch(batch), m_lack(lack),
+        : m_house(withForms(problem, batch, lack), plans, held, index), m_batch(batch), m_lack(lack),
           m_first(static_cast<int>(problem.batches.size())),
-          m_loss(loss(problem, batch, plans[at(index)], lack)) {
-        for (int zone = 0; zone < static_cast<int>(held.size()); ++zone)
-            if (held[at(zone)] != m_state.heldChoice(zone)) m_state.chooseHeld(zone, held[at(zone)]);
-        for (const Plan& plan : plans)
-            if (plan.strike >= 0 && plan.batch != index) m_state.place(plan);
-    }
+          m_loss(loss(problem, batch, plans[at(index)], lack)) {}
 
     std::string why() {
-        const std::int64_t now = cost(m_state, AsItIs);
-        if (const std::int64_t better = cost(m_state, Better); better != never && m_newLoss < m_loss) {
+        const std::int64_t now = cost(m_house.finished, AsItIs);
+        if (const std::int64_t better = cost(m_house.finished, Better);
+            better != never && m_newLoss < m_loss) {
             const std::int64_t more = better - (dearnessFor(m_batch) - 1) * m_newLoss - now;
             return wish() + " it would cost " + money(std::max<std::int64_t>(0, more)) + " more";
         }
-        if (cost(m_empty, Better) == never || m_newLoss >= m_loss)
+        if (cost(m_house.empty, Better) == never || m_newLoss >= m_loss)
             return m_lack == Lack::Late ? "even alone in the house it would not end sooner"
                                         : "no zone offers it anything nearer to its ideal";
-        if (cost(m_state, BetterSupplied) != never && m_newLoss < m_loss)
+        if (cost(m_house.finished, BetterSupplied) != never && m_newLoss < m_loss)
             return "hands or stock are short for it on the strike days that would be better";
         return "the slots and set-points that would suit it better are taken";
     }
@@ -95,10 +90,9 @@ private:
     }
 
     /// Of the cheapest way to place a form; leaves what is lost by it, at the true price, in m_newLoss.
-    std::int64_t cost(const search::State& state, Wish form) {
-        const search::Taste thorough{16, 0, 0, std::numeric_limits<int>::max()};
-        const std::int64_t cost = m_inserter.best(state, m_first + form, thorough, m_random, m_plan);
-        if (cost != never) m_newLoss = loss(m_problem, m_batch, m_plan, m_lack);
+    std::int64_t cost(const search::State& into, Wish form) {
+        const std::int64_t cost = m_house.cost(into, m_first + form);
+        if (cost != never) m_newLoss = loss(m_house.problem, m_batch, m_house.plan, m_lack);
         return cost;
     }
 
@@ -107,18 +101,12 @@ private:
         return m_newLoss == 0 ? "in time" : "sooner";
     }
 
-    Problem m_problem;
-    search::Model m_model;
-    search::State m_state;
-    search::State m_empty; ///< nothing placed but what is held
-    search::Inserter m_inserter;
-    search::Random m_random{1};
+    Rehearsal m_house;
     const Batch& m_batch;
     Lack m_lack;
     int m_first; ///< form
     std::int64_t m_loss;
     std::int64_t m_newLoss = 0;
-    Plan m_plan;
 };
 
 } // namespace

@@ -1,9 +1,9 @@
 #include "core/planner/reasons/reasons.h"
 
 #include "core/planner/index.h"
+#include "core/planner/reasons/rehearsal.h"
 #include "core/planner/reasons/ruled_out.h"
 #include "core/planner/reasons/words.h"
-#include "core/planner/search/insertion.h"
 
 #include <algorithm>
 #include <limits>
@@ -56,24 +56,19 @@ Problem withForms(const Problem& problem, const Answer& answer) {
     return wider;
 }
 
-/// The finished plan of the house, into which forms of what was left out are placed by way of trial.
+/// Forms of what was left out, tried in the finished plan.
 class Trial {
 public:
     Trial(const Problem& problem, const std::vector<Plan>& plans, const std::vector<int>& held,
           const Answer& answer)
-        : m_problem(withForms(problem, answer)), m_model(m_problem), m_state(m_model), m_empty(m_model),
-          m_inserter(m_model), m_random(1), m_batches(static_cast<int>(problem.batches.size())) {
-        for (int zone = 0; zone < static_cast<int>(held.size()); ++zone)
-            if (held[at(zone)] != m_state.heldChoice(zone)) m_state.chooseHeld(zone, held[at(zone)]);
-        for (const Plan& plan : plans)
-            if (plan.strike >= 0) m_state.place(plan);
-    }
+        : m_house(withForms(problem, answer), plans, held),
+          m_batches(static_cast<int>(problem.batches.size())) {}
 
     /// The reason for the `index`-th batch that is left out.
     std::string reason(int index, const Batch& batch) {
         m_first = m_batches + index * forms;
-        if (const std::string rule = ruledOut(m_problem, batch); !rule.empty()) return rule;
-        const std::int64_t alone = cost(m_empty, AtAnyCost);
+        if (std::string rule = ruledOut(m_house.problem, batch); !rule.empty()) return rule;
+        const std::int64_t alone = cost(m_house.empty, AtAnyCost);
         if (alone == never)
             return "its stays cannot follow one another on any of " +
                    dayRange(batch.strikeFirst, batch.strikeLast) + ", even in an empty house";
@@ -81,10 +76,10 @@ public:
         if (alone > value)
             return "even alone in the house it would cost " + money(alone) + ", more than its value of " +
                    money(value);
-        const std::int64_t now = cost(m_state, AtAnyCost);
+        const std::int64_t now = cost(m_house.finished, AtAnyCost);
         if (now != never)
             return "placing it beside the others costs " + money(now) + ", and its value is " + money(value);
-        return cost(m_state, WithHandsAndStock) != never ? shortSupply(batch) : shortSpace(batch);
+        return cost(m_house.finished, WithHandsAndStock) != never ? shortSupply(batch) : shortSpace(batch);
     }
 
     /// The nearest strike days outside its own on which the batch would be worth its place; empty without
@@ -102,7 +97,7 @@ public:
                 tell(batch.strikeFirst - days, days, "earlier");
                 break;
             }
-        for (int days = 1; days <= shift && batch.strikeLast + days < m_model.days; ++days)
+        for (int days = 1; days <= shift && batch.strikeLast + days < m_house.model.days; ++days)
             if (isWorthOn(Later, batch.strikeLast + days, value)) {
                 tell(batch.strikeLast + days, days, "later");
                 break;
@@ -111,20 +106,18 @@ public:
     }
 
 private:
-    /// Of the cheapest way to place a form, left in m_plan.
-    std::int64_t cost(const search::State& state, int form) {
-        const search::Taste thorough{16, 0, 0, std::numeric_limits<int>::max()};
-        return m_inserter.best(state, m_first + form, thorough, m_random, m_plan);
-    }
+    /// Of the cheapest way to place a form.
+    std::int64_t cost(const search::State& into, int form) { return m_house.cost(into, m_first + form); }
 
-    /// Hands or stock that the day of m_plan lacks.
+    /// Hands or stock that the day of m_house.plan lacks.
     std::string shortSupply(const Batch& batch) {
-        const int day = m_plan.strike;
-        const std::int64_t hands = batch.cuttings - m_state.handsLeft(day);
-        const std::int64_t stock = batch.stock ? batch.cuttings - m_state.stockLeft(*batch.stock, day) : 0;
+        const int day = m_house.plan.strike;
+        const std::int64_t hands = batch.cuttings - m_house.finished.handsLeft(day);
+        const std::int64_t stock =
+            batch.stock ? batch.cuttings - m_house.finished.stockLeft(*batch.stock, day) : 0;
         std::string text;
         if (stock > 0)
-            text = "stock " + m_problem.stocks[at(*batch.stock)].id + " is short by " +
+            text = "stock " + m_house.problem.stocks[at(*batch.stock)].id + " is short by " +
                    counted(stock, "cutting");
         if (hands > 0)
             text += (text.empty() ? "hands are" : " and hands are") + std::string(" short by ") +
@@ -140,9 +133,9 @@ private:
         for (int low = 1, high = batch.containers - 1; low <= high;) {
             const int middle = (low + high) / 2;
             setContainers(middle, each);
-            if (cost(m_state, WithHandsAndStock) != never) {
+            if (cost(m_house.finished, WithHandsAndStock) != never) {
                 fit = middle;
-                best = m_plan;
+                best = m_house.plan;
                 low = middle + 1;
             } else {
                 high = middle - 1;
@@ -159,10 +152,10 @@ private:
                            counted(batch.containers, "container");
         for (const Stand& stand : best->stands) {
             int least = std::numeric_limits<int>::max();
-            for (int day = stand.from; day < std::min(stand.to, m_model.days); ++day)
-                least = std::min(least, m_state.freeSlots(stand.zone, day));
+            for (int day = stand.from; day < std::min(stand.to, m_house.model.days); ++day)
+                least = std::min(least, m_house.finished.freeSlots(stand.zone, day));
             if (least >= batch.containers * each) continue;
-            const Zone& zone = m_problem.zones[at(stand.zone)];
+            const Zone& zone = m_house.problem.zones[at(stand.zone)];
             return text + ": " +
                    counted(batch.containers * each - least,
                            "more " + std::string(coverNames[at(static_cast<int>(zone.cover))]) + " slot") +
@@ -172,26 +165,20 @@ private:
     }
 
     void setContainers(int containers, int each) {
-        m_problem.batches[at(m_first + WithHandsAndStock)].containers = containers;
-        m_model.batches[at(m_first + WithHandsAndStock)].slots = containers * each;
+        m_house.problem.batches[at(m_first + WithHandsAndStock)].containers = containers;
+        m_house.model.batches[at(m_first + WithHandsAndStock)].slots = containers * each;
     }
 
     bool isWorthOn(int form, int day, std::int64_t value) {
-        search::BatchModel& batch = m_model.batches[at(m_first + form)];
+        search::BatchModel& batch = m_house.model.batches[at(m_first + form)];
         batch.strikeFirst = batch.strikeLast = day;
-        m_cost = cost(m_state, form);
+        m_cost = cost(m_house.finished, form);
         return m_cost <= value;
     }
 
-    Problem m_problem;
-    search::Model m_model;
-    search::State m_state;
-    search::State m_empty; ///< nothing placed but what is held
-    search::Inserter m_inserter;
-    search::Random m_random;
+    Rehearsal m_house;
     int m_batches; ///< of the problem; forms come after them
     int m_first = 0;
-    Plan m_plan;
     std::int64_t m_cost = 0;
 };
 

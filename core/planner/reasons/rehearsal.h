@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/planner/search/insertion.h"
+
+#include <vector>
+
+namespace warmbench::planner {
+
+/// The finished plan of a house, into which forms of a batch, added to its problem behind all others, are
+/// placed by way of trial.
+struct Rehearsal {
+    /// `wider` is the planned problem with the forms; `plans` and `held` are those of the answer. The batch
+    /// `without` (none for -1) is left out.
+    Rehearsal(Problem wider, const std::vector<search::Plan>& plans, const std::vector<int>& held,
+              int without = -1);
+    Rehearsal(const Rehearsal&) = delete;
+    Rehearsal& operator=(const Rehearsal&) = delete;
+
+    /// Of the cheapest way to place a batch into `into`, left in `plan`; search::never where there is none.
+    std::int64_t cost(const search::State& into, int batch);
+
+    Problem problem;
+    search::Model model;
+    search::State finished;
+    search::State empty; ///< nothing placed but what is held
+    search::Plan plan;
+
+private:
+    search::Inserter m_inserter;
+    search::Random m_random{1};
+};
+
+} // namespace warmbench::planner
