@@ -171,9 +171,7 @@ void PlanDialog::showProposal(const season::Proposal& proposal) {
 }
 
 void PlanDialog::countChosen() {
-    int chosen = 0;
-    for (int row = 0; row < static_cast<int>(m_proposal.lines.size()); ++row)
-        if (m_list->topLevelItem(row)->checkState(DayColumn) == Qt::Checked) ++chosen;
+    const auto chosen = static_cast<int>(chosenLines().size());
     m_accept->setEnabled(chosen > 0);
     if (m_list->topLevelItemCount() == 0) {
         m_state->setText(tr("No target needs striking in these days: each is covered, or its season comes "
@@ -190,12 +188,17 @@ void PlanDialog::countChosen() {
                                       m_wording.number(static_cast<int>(m_proposal.lines.size()))));
 }
 
-Command PlanDialog::command() const {
-    season::Proposal chosen = m_proposal;
-    chosen.lines.clear();
+std::vector<season::StrikeLine> PlanDialog::chosenLines() const {
+    std::vector<season::StrikeLine> chosen;
     for (std::size_t row = 0; row < m_proposal.lines.size(); ++row)
         if (m_list->topLevelItem(static_cast<int>(row))->checkState(DayColumn) == Qt::Checked)
-            chosen.lines.push_back(m_proposal.lines[row]);
+            chosen.push_back(m_proposal.lines[row]);
+    return chosen;
+}
+
+Command PlanDialog::command() const {
+    season::Proposal chosen = m_proposal;
+    chosen.lines = chosenLines();
     return chosen.command();
 }
 

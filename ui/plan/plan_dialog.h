@@ -36,6 +36,7 @@ private:
     void showRefusal(const QString& why);
     void setRunning(bool running);
     void countChosen();
+    [[nodiscard]] std::vector<season::StrikeLine> chosenLines() const;
 
     const HouseBook& m_book;
     const RecipeLibrary& m_library;

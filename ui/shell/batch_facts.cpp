@@ -12,12 +12,6 @@
 namespace warmbench::ui {
 namespace {
 
-QString mediumWords(const std::vector<MediumComponent>& parts) {
-    QStringList words;
-    for (const MediumComponent& part : parts) words += text(part.name) + u' ' + QString::number(part.parts);
-    return words.join(QStringLiteral(", "));
-}
-
 /// A figure of a recipe with the source or mark that it stands under.
 template <class T>
 QString sourced(const QString& words, const Figure<T>& figure) {
@@ -35,7 +29,7 @@ QString recipeWords(const Recipe& recipe, const Wording& wording) {
     else if (!recipe.hormone.value.empty())
         words += sourced((text(recipe.hormone.value) + u' ' + text(recipe.hormoneForm.value)).trimmed(),
                          recipe.hormone);
-    if (!recipe.medium.value.empty()) words += sourced(mediumWords(recipe.medium.value), recipe.medium);
+    if (!recipe.medium.value.empty()) words += sourced(wording.medium(recipe.medium.value), recipe.medium);
     if (recipe.daysToRoot.value.high > 0)
         words += sourced(say("roots in %1")
                              .arg(text(withUnit(FigureKind::DaysToRoot, valueText(recipe.daysToRoot.value)))),

@@ -19,13 +19,6 @@ QString head(const QString& words, int percent) {
     return QStringLiteral("<td width='%1%'><small>%2</small></td>").arg(percent).arg(words);
 }
 
-QString mediumWords(const Recipe& recipe) {
-    QStringList words;
-    for (const MediumComponent& part : recipe.medium.value)
-        words += text(part.name).toHtmlEscaped() + u' ' + QString::number(part.parts);
-    return words.join(QStringLiteral(", "));
-}
-
 QString row(const HouseBook& book, const Batch& batch, const Letters& letters, const Wording& wording) {
     const Stay* first = nullptr;
     for (const StayId id : book.staysOf(batch.id))
@@ -43,7 +36,8 @@ QString row(const HouseBook& book, const Batch& batch, const Letters& letters, c
            cell(wording.cuttings(batch.cuttings()) + QStringLiteral("<br>") +
                 wording.containers(static_cast<int>(batch.containers.size()),
                                    book.get<ContainerType>(batch.containerType))) +
-           cell(mediumWords(batch.recipe)) + cell(hormone) + cell(place) + QStringLiteral("</tr>");
+           cell(wording.medium(batch.recipe.medium.value).toHtmlEscaped()) + cell(hormone) + cell(place) +
+           QStringLiteral("</tr>");
 }
 
 } // namespace

@@ -158,6 +158,13 @@ QString Wording::containers(int count, const ContainerType& type) const {
     return pot ? tr("%1 pots").arg(number(count)) : tr("%1 trays").arg(number(count));
 }
 
+QString Wording::medium(const std::vector<MediumComponent>& components) const {
+    QStringList words;
+    for (const MediumComponent& component : components)
+        words += text(component.name) + u' ' + number(component.parts);
+    return words.join(QStringLiteral(", "));
+}
+
 QString Wording::cuttings(int count) const {
     return count == 1 ? tr("1 cutting") : tr("%1 cuttings").arg(number(count));
 }

@@ -38,6 +38,8 @@ public:
     [[nodiscard]] QString trouble(const Trouble& trouble) const;
     /// `1 pot`, `12 pots`: containers that cover one slot are pots, others trays.
     [[nodiscard]] QString containers(int count, const ContainerType& type) const;
+    /// `coir 2, perlite 1`, in parts by volume.
+    [[nodiscard]] QString medium(const std::vector<MediumComponent>& components) const;
     [[nodiscard]] QString cuttings(int count) const;
     [[nodiscard]] QString days(int count) const;
 
