@@ -44,10 +44,8 @@ void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine&
     out << "  " << line.id << "  " << book.get<Taxon>(batch.taxon).name << ", "
         << woodNames[static_cast<std::size_t>(recipe.wood)] << ": " << batch.cuttings() << " cuttings from "
         << book.get<Stock>(line.stock).name << ", in " << containers << " × "
-        << book.get<ContainerType>(batch.containerType).name << "\n      " << recipe.hormone.value;
-    if (!recipe.hormoneForm.value.empty() && recipe.hormoneForm.value != recipe.hormone.value)
-        out << ", " << recipe.hormoneForm.value;
-    out << "; " << valueText(recipe.medium.value) << "\n      " << placeWords(book, rooting.zone) << ", "
+        << book.get<ContainerType>(batch.containerType).name << "\n      " << hormoneText(recipe) << "; "
+        << valueText(recipe.medium.value) << "\n      " << placeWords(book, rooting.zone) << ", "
         << slotWords(rooting) << ", "
         << coverNames[static_cast<std::size_t>(book.get<Zone>(rooting.zone).cover)] << ", "
         << heatWords(line.setPoint) << "; roots by " << rooting.to.iso();

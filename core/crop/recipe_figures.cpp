@@ -55,6 +55,12 @@ std::string valueText(const std::vector<MediumComponent>& medium) {
     return text;
 }
 
+std::string hormoneText(const Recipe& recipe) {
+    const std::string& hormone = recipe.hormone.value;
+    const std::string& form = recipe.hormoneForm.value;
+    return form.empty() || form == hormone ? hormone : hormone + ", " + form;
+}
+
 std::string withUnit(FigureKind kind, std::string value) {
     switch (kind) {
     case FigureKind::DaysToRoot:

@@ -112,6 +112,9 @@ struct FigureText {
 [[nodiscard]] std::string valueText(const std::vector<Cover>& covers);
 [[nodiscard]] std::string valueText(const std::vector<MediumComponent>& medium);
 
+/// `IBA 1000-3000 ppm, powder`; the form is left out where there is none or it says the same.
+[[nodiscard]] std::string hormoneText(const Recipe& recipe);
+
 /// A value in words with the `days` or `%` that its kind asks for.
 [[nodiscard]] std::string withUnit(FigureKind kind, std::string value);
 

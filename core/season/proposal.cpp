@@ -1,5 +1,7 @@
 #include "core/season/proposal.h"
 
+#include "core/crop/recipe_figures.h"
+#include "core/crop/safety.h"
 #include "core/quantity/decimal.h"
 
 #include <algorithm>
@@ -82,8 +84,7 @@ void addMaterials(Materials& materials, const HouseBook& book, const Batch& batc
     for (const MediumComponent& component : recipe.medium.value)
         materials.componentMillilitres[component.name] +=
             type.volume.parts * containers * component.parts / parts;
-    const bool none = recipe.hormone.value.empty() || recipe.hormone.value == "none";
-    materials.cuttingsByHormone[none ? "none" : recipe.hormone.value + ", " + recipe.hormoneForm.value] +=
+    materials.cuttingsByHormone[isWithoutHormone(recipe.hormone.value) ? "none" : hormoneText(recipe)] +=
         batch.cuttings();
 }
 

@@ -46,9 +46,7 @@ std::string groupOf(const HouseBook& book, const Batch& batch, Grouping grouping
     case Grouping::Stock:
         return batch.stock ? book.get<Stock>(*batch.stock).name : "no stock named";
     case Grouping::Hormone:
-        if (recipe.hormone.value == recipe.hormoneForm.value || recipe.hormoneForm.value.empty())
-            return recipe.hormone.value;
-        return recipe.hormone.value + ", " + recipe.hormoneForm.value;
+        return hormoneText(recipe);
     case Grouping::Medium:
         return valueText(recipe.medium.value);
     case Grouping::Heat: {
