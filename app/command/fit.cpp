@@ -16,7 +16,6 @@ namespace {
 
 using exchange::SightingGroup;
 using nlohmann::ordered_json;
-using rooting::Family;
 using rooting::RootingFit;
 
 struct FitAsked {

@@ -100,7 +100,7 @@ public:
         : m_book(book), m_batch(book.get<Batch>(outlook.batch)), m_day(day),
           m_call(callOf(book, outlook, day)) {}
 
-    void addTo(std::vector<Stop>& stops, std::vector<Standing> places) const {
+    void addTo(std::vector<Stop>& stops, const std::vector<Standing>& places) const {
         std::vector<Stop> found;
         for (const Standing& place : places) {
             Stop stop{place.batch, place.container, place.zone, place.slots, 0, 0, {}, {}};
@@ -178,6 +178,7 @@ std::vector<Standing> walk(const HouseBook& book, Day day) {
     }
     std::sort(found.begin(), found.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<Standing> walked;
+    walked.reserve(found.size());
     for (auto& [at, standing] : found) walked.push_back(standing);
     return walked;
 }

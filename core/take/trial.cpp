@@ -90,6 +90,7 @@ std::vector<Trial> trialsIn(const HouseBook& book) {
         }
     }
     std::vector<Trial> found;
+    found.reserve(trials.size());
     for (auto& [key, trial] : trials) found.push_back(std::move(trial));
     std::stable_sort(found.begin(), found.end(),
                      [](const Trial& a, const Trial& b) { return a.first.front() < b.first.front(); });

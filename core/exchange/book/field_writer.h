@@ -94,6 +94,7 @@ private:
     template <class List>
     [[nodiscard]] std::string list(const List& values, std::size_t indent) const {
         std::vector<std::string> items;
+        items.reserve(values.size());
         for (const auto& value : values) items.push_back(text(value, indent + indentStep));
         return joined('[', items, ']', indent);
     }

@@ -1,5 +1,7 @@
 #include "core/planner/bound/ascent.h"
 
+#include "core/planner/index.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -54,7 +56,7 @@ Prices sharePrices(const Formulation& formulation) {
     prices.strike.assign(formulation.strikeRows.size(), 0);
     for (const Lane& lane : formulation.lanes) {
         const ZoneShelf& shelf = formulation.shelves[static_cast<std::size_t>(lane.kind)];
-        const double cost = shelf.dayCost[static_cast<std::size_t>(lane.setPoint + 1)];
+        const double cost = shelf.dayCost[at(lane.setPoint + 1)];
         const double share = std::floor(cost * lane.slots / std::max(1, shelf.slots));
         std::fill_n(prices.stand.begin() + static_cast<std::ptrdiff_t>(lane.firstPrice),
                     lane.toDay - lane.fromDay, share);

@@ -81,7 +81,7 @@ void climbRoot(DualFunction& dual, Domain& domain, Ascent& ascent, Totals& total
 
 void improveBound(const Problem& problem, const BoundOptions& options,
                   const std::function<std::int64_t()>& incumbentTotal,
-                  const std::function<void(std::int64_t)>& onImproved, std::stop_token stop) {
+                  const std::function<void(std::int64_t)>& onImproved, const std::stop_token& stop) {
     const ZoneKinds zones = zoneKinds(problem);
     Totals totals(problem, incumbentTotal, onImproved);
     totals.report(static_cast<double>(shareBound(problem, zones, stop)));

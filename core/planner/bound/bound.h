@@ -23,6 +23,6 @@ struct BoundOptions {
 /// 20 ms of a request to stop. Where pinned and held batches cannot be kept at all, any number is a bound.
 void improveBound(const Problem& problem, const BoundOptions& options,
                   const std::function<std::int64_t()>& incumbentTotal,
-                  const std::function<void(std::int64_t)>& onImproved, std::stop_token stop);
+                  const std::function<void(std::int64_t)>& onImproved, const std::stop_token& stop);
 
 } // namespace warmbench::planner

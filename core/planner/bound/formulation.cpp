@@ -1,5 +1,7 @@
 #include "core/planner/bound/formulation.h"
 
+#include "core/planner/index.h"
+
 #include <algorithm>
 #include <map>
 #include <numeric>
@@ -105,7 +107,7 @@ private:
 
 class Builder {
 public:
-    Builder(const Problem& problem, const ZoneKinds& zones) : m_problem(problem), m_zones(zones) {
+    Builder(const Problem& problem, const ZoneKinds& zones) : m_problem(problem) {
         m_result.days = problem.days;
         m_result.shelves = shelvesOf(problem, zones);
         addHeld(problem, zones, m_result.shelves);
@@ -183,7 +185,7 @@ private:
                     const auto slots = static_cast<int>(slotsOf(batch) / std::max(1, shelf.slotsScale));
                     m_result.lanes.push_back(
                         {index, choice.kind, choice.setPoint, slots, m_result.days, 0, 0});
-                    shelf.lanes[static_cast<std::size_t>(choice.setPoint + 1)].push_back(found->second);
+                    shelf.lanes[at(choice.setPoint + 1)].push_back(found->second);
                 }
                 Lane& lane = m_result.lanes[static_cast<std::size_t>(found->second)];
                 lane.fromDay = std::min(lane.fromDay, choice.from);
@@ -314,7 +316,6 @@ private:
     }
 
     const Problem& m_problem;
-    const ZoneKinds& m_zones;
     Formulation m_result;
 };
 

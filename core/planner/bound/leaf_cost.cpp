@@ -28,7 +28,7 @@ double dayCost(const ZoneShelf& shelf, const std::vector<int>& taken) {
 
 /// The same where something is held in the only zone, which keeps one state while it stands there.
 double heldCost(const ZoneShelf& shelf, const HeldState& held, const Taken& taken) {
-    const auto state = static_cast<std::size_t>(held.setPoint + 1);
+    const std::size_t state = at(held.setPoint + 1);
     double cost = 0;
     for (std::size_t day = 0; day < taken.size(); ++day) {
         if (day >= held.load.size()) {
@@ -69,7 +69,7 @@ double leafCost(const Formulation& formulation, const std::vector<int>& links) {
         cost += link.cost;
         for (int day = link.choice.from; day < std::min(link.choice.to, formulation.days); ++day)
             taken[static_cast<std::size_t>(lane.kind)][static_cast<std::size_t>(day)]
-                 [static_cast<std::size_t>(lane.setPoint + 1)] += lane.slots;
+                 [at(lane.setPoint + 1)] += lane.slots;
     }
     for (std::size_t kind = 0; kind < taken.size(); ++kind)
         cost += matsOf(formulation.shelves[kind], taken[kind]);

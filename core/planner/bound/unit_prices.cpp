@@ -18,9 +18,8 @@ constexpr double gainOfRound = 1e-3; ///< share of the value
 /// A relaxation at its best multipliers, whose limits are moved one at a time.
 class Priced {
 public:
-    Priced(Formulation& formulation, const std::stop_token& stop)
-        : m_formulation(formulation), m_dual(formulation, stop), m_domain(wholeDomain(formulation)),
-          m_ascent(formulation, m_dual) {
+    Priced(const Formulation& formulation, const std::stop_token& stop)
+        : m_dual(formulation, stop), m_domain(wholeDomain(formulation)), m_ascent(formulation, m_dual) {
         m_ascent.start(m_domain, sharePrices(formulation));
         for (int round = 0; round < mostRounds && !stop.stop_requested(); ++round) {
             const double before = m_ascent.value();
@@ -42,7 +41,6 @@ public:
     }
 
 private:
-    Formulation& m_formulation;
     DualFunction m_dual;
     Domain m_domain;
     Ascent m_ascent;

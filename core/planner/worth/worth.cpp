@@ -37,6 +37,7 @@ Problem withStock(Problem problem, int index) {
 
 Problem withHands(Problem problem, int day) {
     std::vector<std::int64_t> capacity;
+    capacity.reserve(at(problem.days));
     for (int d = 0; d < problem.days; ++d) capacity.push_back(strikeCapacityOn(problem, d));
     capacity[at(day)] += cuttingsOfUnit;
     problem.strikeCapacity = std::move(capacity);
