@@ -66,6 +66,7 @@ std::vector<CuttingsLeft> pooled(const std::vector<CuttingsLeft>& lots) {
         }
     }
     std::vector<CuttingsLeft> found;
+    found.reserve(byDays.size());
     for (auto& [days, lot] : byDays) found.push_back(std::move(lot));
     return found;
 }

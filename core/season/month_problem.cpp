@@ -24,9 +24,10 @@ planner::Zone plannerZone(const HouseBook& book, const Zone& zone, Day from, int
     made.id = house.name + " / " + bench.name + " / " + zone.name;
     made.rows = zone.rows;
     made.cols = zone.cols;
-    made.blocked.assign(static_cast<std::size_t>(zone.rows * zone.cols), 0);
+    made.blocked.assign(static_cast<std::size_t>(zone.rows) * static_cast<std::size_t>(zone.cols), 0);
     for (const Slot slot : zone.blocked)
-        made.blocked[static_cast<std::size_t>(slot.row * zone.cols + slot.col)] = 1;
+        made.blocked[static_cast<std::size_t>(slot.row) * static_cast<std::size_t>(zone.cols) +
+                     static_cast<std::size_t>(slot.col)] = 1;
     made.cover = zone.cover;
     std::int64_t airSum = 0;
     for (int day = 0; day < days; ++day) {
@@ -144,7 +145,8 @@ private:
         const auto fits = [](const planner::Zone& zone, int height, int width) {
             return height <= zone.rows && width <= zone.cols;
         };
-        const auto [height, width] = type.footprint;
+        const int height = type.footprint.height;
+        const int width = type.footprint.width;
         return std::any_of(
             m_month.problem.zones.begin(), m_month.problem.zones.end(), [&](const planner::Zone& zone) {
                 return fits(zone, height, width) || (type.turnable && fits(zone, width, height));

@@ -97,7 +97,7 @@ private:
         shown.usable = zone.usableSlots();
         shown.nextFree = nextSlotsFree(m_book, zone.id, m_scene.day);
         shown.blocked = zone.blocked;
-        shown.potAt.assign(static_cast<std::size_t>(zone.rows * zone.cols), -1);
+        shown.potAt.assign(static_cast<std::size_t>(zone.rows) * static_cast<std::size_t>(zone.cols), -1);
         shown.firstStay = static_cast<int>(m_scene.stays.size());
         for (const StayId id : m_book.staysIn(zone.id))
             if (const Stay& stay = m_book.get<Stay>(id); stay.from <= m_scene.day && m_scene.day < stay.to)
@@ -143,7 +143,8 @@ private:
             const int index = static_cast<int>(m_scene.pots.size());
             for (int row = place.slots.row; row < place.slots.row + place.slots.height; ++row)
                 for (int col = place.slots.col; col < place.slots.col + place.slots.width; ++col)
-                    zone.potAt[static_cast<std::size_t>(row * zone.cols + col)] = index;
+                    zone.potAt[static_cast<std::size_t>(row) * static_cast<std::size_t>(zone.cols) +
+                               static_cast<std::size_t>(col)] = index;
             zone.taken += area(place.slots);
             ScenePot pot;
             pot.stay = static_cast<int>(m_scene.stays.size());

@@ -86,7 +86,7 @@ void addPlaces(Facts& facts, const HouseBook& book, BatchId batch, const Wording
 }
 
 QString strikeWords(const Batch& batch, Day day, const Wording& wording) {
-    const QString date = wording.shortDate(batch.strikeDay);
+    QString date = wording.shortDate(batch.strikeDay);
     const int ago = day - batch.strikeDay;
     if (batch.state == BatchState::Planned || ago < 0) return date;
     return say("%1, %2 before this day").arg(date, wording.days(ago));

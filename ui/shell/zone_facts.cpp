@@ -8,6 +8,7 @@
 #include "ui/words/taxon_text.h"
 
 #include <array>
+#include <cmath>
 
 namespace warmbench::ui {
 namespace {
@@ -31,7 +32,7 @@ void addHeat(Facts& facts, const HouseBook& book, const Zone& zone, Day day, con
         facts.facts.append(
             {say("Mat"), say("%1, %2 W")
                              .arg(text(zone.mat->name).toHtmlEscaped(),
-                                  wording.number(static_cast<int>(zone.mat->rated.units() + 0.5)))});
+                                  wording.number(static_cast<int>(std::lround(zone.mat->rated.units()))))});
         facts.facts.append({say("Set to"), setPoint ? wording.temperature(*setPoint) : say("off")});
         if (setPoint) facts.facts.append({say("Heating"), costWords(book, zone, *setPoint, day, wording)});
     }

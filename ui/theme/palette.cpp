@@ -3,6 +3,7 @@
 #include "ui/theme/contrast.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace warmbench::ui {
 namespace {
@@ -64,7 +65,9 @@ Palette makeDark() {
 } // namespace
 
 QColor mix(const QColor& a, const QColor& b, double share) {
-    const auto between = [&](int from, int to) { return static_cast<int>(from + (to - from) * share + 0.5); };
+    const auto between = [&](int from, int to) {
+        return static_cast<int>(std::lround(from + (to - from) * share));
+    };
     return {between(a.red(), b.red()), between(a.green(), b.green()), between(a.blue(), b.blue())};
 }
 

@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <cmath>
 
 namespace warmbench::ui {
 
@@ -13,7 +14,7 @@ TypeSizes typeSizes(const QFont& desktop) {
     base.setFamilies(QStringList{desktop.family(), QStringLiteral("Inter"), QStringLiteral("DejaVu Sans")});
     const auto sized = [&](double pixels, QFont::Weight weight) {
         QFont font = base;
-        font.setPixelSize(static_cast<int>(pixels * share + 0.5));
+        font.setPixelSize(static_cast<int>(std::lround(pixels * share)));
         font.setWeight(weight);
         return font;
     };
