@@ -162,7 +162,8 @@ TEST_CASE("A synonym and a common name find a batch of the taxon") {
 TEST_CASE("The strike list names every planned batch with its medium, hormone and place") {
     OpenWindow open;
     const HouseBook& book = open.window.session()->book();
-    const QString list = open.child<QTextBrowser>("strikeListPage")->toPlainText();
+    open.child<QAction>("strikeList")->trigger();
+    const QString list = open.child<QTextBrowser>("strikeSheet")->toPlainText();
     for (const auto& [id, batch] : book.all<Batch>()) {
         const bool named = list.contains(QString::fromStdString(book.get<Taxon>(batch.taxon).genus()));
         CHECK(named == (batch.state == BatchState::Planned));

@@ -5,34 +5,29 @@
 #include "ui/map/map_sheet.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/shell/day_bar.h"
-#include "ui/shell/find_entries.h"
+#include "ui/shell/find_box.h"
 #include "ui/shell/house_page.h"
+#include "ui/shell/place_row.h"
 #include "ui/shell/start_page.h"
+#include "ui/shell/strike_list_place.h"
 #include "ui/shell/style.h"
 
 #include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
-#include <QCompleter>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QLabel>
-#include <QLineEdit>
-#include <QListView>
-#include <QMenuBar>
+#include <QMenu>
 #include <QMessageBox>
-#include <QPushButton>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QStatusBar>
-#include <QStringListModel>
-#include <QTextBrowser>
 #include <QVBoxLayout>
 
 namespace warmbench::ui {
 namespace {
 
-enum Place : int { HousePlace, StrikeListPlace };
+constexpr int housePlace = 0;
 
 bool desktopIsDark() {
     const QPalette palette = QApplication::palette();
@@ -43,31 +38,18 @@ QSettings settings() {
     return QSettings(QStringLiteral("Warmbench"), QStringLiteral("Warmbench"));
 }
 
-QPushButton* placeButton(const QString& words, const char* name, QWidget* parent) {
-    auto* button = new QPushButton(words, parent);
-    button->setObjectName(QString::fromLatin1(name));
-    button->setProperty("place", true);
-    button->setCheckable(true);
-    button->setAutoExclusive(true);
-    return button;
-}
-
 } // namespace
 
 MainWindow::MainWindow(BookOpener& opener, Day today)
     : m_opener(opener), m_today(today), m_palette(&lightPalette()), m_type(typeSizes(QApplication::font())),
       m_menus(*this), m_pages(new QStackedWidget(this)), m_start(new StartPage(m_pages)),
-      m_placeRow(new QWidget(this)), m_places(new QStackedWidget(this)),
-      m_house(new HousePage(m_menus, m_places)), m_dayBar(new DayBar(today, this)),
-      m_strikeList(new QTextBrowser(m_places)) {
+      m_placeRow(new PlaceRow(this)), m_places(new QStackedWidget(this)),
+      m_house(new HousePage(m_menus, m_places)), m_dayBar(new DayBar(today, this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setWindowTitle(tr("Warmbench"));
-    buildPlaces();
-    m_strikeList->setObjectName(QStringLiteral("strikeListPage"));
-    m_strikeList->setAccessibleName(tr("Strike list"));
-    m_strikeList->document()->setDocumentMargin(24);
-    m_places->addWidget(m_house);
-    m_places->addWidget(m_strikeList);
+    addPlace(QStringLiteral("house"), tr("House"), m_house);
+    addPlace(new StrikeListPlace(m_places));
+    m_placeRow->setCurrent(housePlace);
     auto* open = new QWidget(m_pages);
     auto* column = new QVBoxLayout(open);
     column->setContentsMargins(0, 0, 0, 0);
@@ -91,31 +73,20 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
 
 MainWindow::~MainWindow() = default;
 
-void MainWindow::buildPlaces() {
-    m_placeRow->setObjectName(QStringLiteral("places"));
-    m_placeRow->setAttribute(Qt::WA_StyledBackground);
-    m_housePlace = placeButton(tr("House"), "housePlace", m_placeRow);
-    m_listPlace = placeButton(tr("Strike list"), "strikeListPlace", m_placeRow);
-    m_housePlace->setChecked(true);
-    m_bookName = new QLabel(m_placeRow);
-    m_bookName->setProperty("rank", QStringLiteral("quiet"));
-    m_find = new QLineEdit(m_placeRow);
-    m_find->setObjectName(QStringLiteral("find"));
-    m_find->setPlaceholderText(tr("Find a taxon, batch, target or zone"));
-    m_find->setAccessibleName(tr("Find a taxon, batch, target or zone"));
-    m_find->setClearButtonEnabled(true);
-    m_find->setMinimumWidth(260);
-    auto* row = new QHBoxLayout(m_placeRow);
-    row->setContentsMargins(8, 0, 12, 0);
-    row->setSpacing(4);
-    row->addWidget(m_housePlace);
-    row->addWidget(m_listPlace);
-    row->addStretch(1);
-    row->addWidget(m_bookName);
-    row->addSpacing(12);
-    row->addWidget(m_find);
-    connect(m_housePlace, &QPushButton::clicked, this, [this] { showPlace(HousePlace); });
-    connect(m_listPlace, &QPushButton::clicked, this, [this] { showPlace(StrikeListPlace); });
+void MainWindow::addPlace(const QString& name, const QString& title, QWidget* widget) {
+    const int place = m_places->addWidget(widget);
+    m_placeRow->addPlace(name, title);
+    QAction* action = m_menus.places->addAction(title);
+    action->setObjectName(name);
+    if (place < 9) action->setShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(place + 1)));
+    connect(action, &QAction::triggered, this, [this, place] { showPlace(place); });
+}
+
+void MainWindow::addPlace(Place* place) {
+    addPlace(place->name(), place->title(), place);
+    place->setPerformer([this](const Command& command) { return perform(command); });
+    connect(place, &Place::shownOnMap, this, &MainWindow::showOnMap);
+    m_listed.push_back(place);
 }
 
 void MainWindow::connectMenus() {
@@ -132,10 +103,13 @@ void MainWindow::connectMenus() {
         const QString words = m_session->redoWords();
         tell(m_session->redo(), tr("Done again: %1").arg(words));
     });
-    connect(m_menus.find, &QAction::triggered, this, [this] {
-        m_find->setFocus();
-        m_find->selectAll();
+    FindBox& find = m_placeRow->find();
+    connect(m_menus.find, &QAction::triggered, &find, [&find] {
+        find.setFocus();
+        find.selectAll();
     });
+    connect(&find, &FindBox::found, this, &MainWindow::showOnMap);
+    connect(m_placeRow, &PlaceRow::placeChosen, this, &MainWindow::showPlace);
     connect(m_menus.systemTheme, &QAction::triggered, this, [this] { setTheme(Theme::System); });
     connect(m_menus.lightTheme, &QAction::triggered, this, [this] { setTheme(Theme::Light); });
     connect(m_menus.darkTheme, &QAction::triggered, this, [this] { setTheme(Theme::Dark); });
@@ -147,18 +121,12 @@ void MainWindow::connectMenus() {
     connect(m_menus.dayOn, &QAction::triggered, &line, [&line] { line.setDay(line.day() + 1); });
     connect(m_menus.today, &QAction::triggered, &line, [&line] { line.setDay(line.today()); });
     connect(m_menus.play, &QAction::triggered, &line, [&line] { line.play(!line.isPlaying()); });
-    connect(m_menus.showBatch, &QAction::triggered, this, [this] {
-        showPlace(HousePlace);
-        choose(m_selection);
-        m_house->map().setFocus();
-    });
+    connect(m_menus.showBatch, &QAction::triggered, this, [this] { showOnMap(m_selection); });
     connect(m_menus.strike, &QAction::triggered, this, &MainWindow::strikeSelected);
     connect(m_menus.removeBatch, &QAction::triggered, this, [this] {
-        if (const Batch* batch = selectedBatch()) perform({RemoveBatch{batch->id}});
+        if (const Batch* batch = selectedBatch()) performOnMap({RemoveBatch{batch->id}});
     });
     connect(m_menus.planDays, &QAction::triggered, this, &MainWindow::planDays);
-    connect(m_menus.strikeList, &QAction::triggered, this, [this] { showPlace(StrikeListPlace); });
-    connect(m_menus.backToHouse, &QAction::triggered, this, [this] { showPlace(HousePlace); });
     connect(m_menus.keys, &QAction::triggered, this, &MainWindow::showKeys);
     connect(m_menus.about, &QAction::triggered, this, &MainWindow::showAbout);
 }
@@ -206,6 +174,8 @@ void MainWindow::applyLook() {
     m_house->setLook(*m_palette, m_type, m_wording);
     m_dayBar->setLook(*m_palette, m_type, m_wording);
     m_start->setType(m_type);
+    for (Place* place : m_listed) place->setLook(*m_palette, m_type, m_wording);
+    refreshPlace();
 }
 
 Outcome MainWindow::openBook(const QString& name) {
@@ -237,7 +207,7 @@ void MainWindow::setSession(std::unique_ptr<BookSession> session) {
         m_dayBar->line().setSource(
             [this](Day from, Day to) { return slotLoad(m_session->book(), from, to); });
         setWindowTitle(tr("%1 - Warmbench").arg(m_session->name()));
-        m_bookName->setText(m_session->name());
+        m_placeRow->setBookName(m_session->name());
         showBook();
         m_house->map().setFocus();
     }
@@ -252,22 +222,15 @@ void MainWindow::showBook() {
     if ((batch && !book.find<Batch>(*batch)) || (zone && !book.find<Zone>(*zone))) m_selection = {};
     m_house->showBook(book, m_letters);
     m_dayBar->line().refresh();
-    m_strikeList->setHtml(strikeSheet(book, m_letters, m_wording));
-    offerFinds();
+    m_placeRow->find().offer(book);
     showDay();
 }
 
-void MainWindow::offerFinds() {
-    QStringList words;
-    for (const FindEntry& entry : findEntries(m_session->book())) words += entry.words;
-    auto* completer = new QCompleter(words, m_find);
-    completer->setCaseSensitivity(Qt::CaseInsensitive);
-    completer->setFilterMode(Qt::MatchContains);
-    completer->setMaxVisibleItems(12);
-    completer->popup()->setMinimumWidth(420);
-    delete m_find->completer();
-    m_find->setCompleter(completer);
-    connect(completer, qOverload<const QString&>(&QCompleter::activated), this, &MainWindow::findEntry);
+void MainWindow::refreshPlace() {
+    if (!m_session) return;
+    for (Place* place : m_listed)
+        if (place == m_places->currentWidget())
+            place->showBook({m_session->book(), day(), m_today, m_letters, m_opener.recipes()});
 }
 
 void MainWindow::showDay() {
@@ -275,6 +238,7 @@ void MainWindow::showDay() {
     m_house->showDay(m_session->book(), day(), m_letters);
     m_dayBar->refresh();
     showFacts();
+    refreshPlace();
 }
 
 void MainWindow::showFacts() {
@@ -312,8 +276,17 @@ void MainWindow::setDay(Day day) {
 
 void MainWindow::showPlace(int place) {
     m_places->setCurrentIndex(place);
-    m_dayBar->setVisible(place == HousePlace);
-    (place == HousePlace ? m_housePlace : m_listPlace)->setChecked(true);
+    m_placeRow->setCurrent(place);
+    const auto* listed = qobject_cast<Place*>(m_places->currentWidget());
+    m_dayBar->setVisible(!listed || listed->hasDayLine());
+    refreshPlace();
+    m_places->currentWidget()->setFocus();
+}
+
+void MainWindow::showOnMap(const Selection& selection) {
+    showPlace(housePlace);
+    choose(selection);
+    m_house->map().setFocus();
 }
 
 const Batch* MainWindow::selectedBatch() const {
@@ -326,9 +299,9 @@ void MainWindow::updateActions() {
     const Batch* batch = selectedBatch();
     const bool planned = batch && batch->state == BatchState::Planned;
     for (QAction* action : {m_menus.saveMap, m_menus.find, m_menus.zoomIn, m_menus.zoomOut, m_menus.fit,
-                            m_menus.dayBack, m_menus.dayOn, m_menus.today, m_menus.play, m_menus.planDays,
-                            m_menus.strikeList, m_menus.backToHouse})
+                            m_menus.dayBack, m_menus.dayOn, m_menus.today, m_menus.play, m_menus.planDays})
         action->setEnabled(open);
+    m_menus.places->setEnabled(open);
     m_menus.showBatch->setEnabled(batch);
     m_menus.strike->setEnabled(planned);
     m_menus.removeBatch->setEnabled(planned);
@@ -340,9 +313,16 @@ void MainWindow::updateActions() {
     m_menus.redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
 }
 
-void MainWindow::perform(const Command& command) {
+Outcome MainWindow::perform(const Command& command) {
     const QString said = QString::fromStdString(words(m_session->book(), command));
-    tell(m_session->perform(command), tr("Done: %1").arg(said));
+    const Outcome outcome = m_session->perform(command);
+    if (!outcome) statusBar()->showMessage(tr("Done: %1").arg(said));
+    updateActions();
+    return outcome;
+}
+
+void MainWindow::performOnMap(const Command& command) {
+    m_house->tell(perform(command));
 }
 
 void MainWindow::tell(const Outcome& refusal, const QString& done) {
@@ -352,12 +332,12 @@ void MainWindow::tell(const Outcome& refusal, const QString& done) {
 }
 
 void MainWindow::strikeSelected() {
-    if (const Batch* batch = selectedBatch()) perform({StrikeBatch{batch->id, m_today}});
+    if (const Batch* batch = selectedBatch()) performOnMap({StrikeBatch{batch->id, m_today}});
 }
 
 void MainWindow::planDays() {
     PlanDialog dialog(m_session->book(), m_opener.recipes(), day(), m_wording, this);
-    if (dialog.exec() == QDialog::Accepted) perform(dialog.command());
+    if (dialog.exec() == QDialog::Accepted) performOnMap(dialog.command());
 }
 
 void MainWindow::chooseFileToCreate() {
@@ -381,16 +361,6 @@ void MainWindow::chooseFileForMap() {
     SheetOptions options;
     options.dark = m_palette->dark;
     tell(writeMapSheet(m_session->book(), day(), name, options, m_wording), tr("Saved: %1").arg(name));
-}
-
-void MainWindow::findEntry(const QString& words) {
-    for (const FindEntry& entry : findEntries(m_session->book()))
-        if (entry.words == words) {
-            showPlace(HousePlace);
-            choose(entry.target);
-            m_house->map().setFocus();
-            return;
-        }
 }
 
 void MainWindow::showKeys() {

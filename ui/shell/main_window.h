@@ -1,23 +1,20 @@
 #pragma once
 
 #include "ui/map/bench_map.h"
+#include "ui/place/place.h"
 #include "ui/shell/book_session.h"
 #include "ui/shell/facts.h"
 #include "ui/shell/window_menus.h"
 
 #include <QMainWindow>
 
-class QCompleter;
-class QLabel;
-class QLineEdit;
-class QPushButton;
 class QStackedWidget;
-class QTextBrowser;
 
 namespace warmbench::ui {
 
 class DayBar;
 class HousePage;
+class PlaceRow;
 class StartPage;
 
 /// Which palette the window has: that of the desktop, or one chosen.
@@ -53,17 +50,20 @@ protected:
     void closeEvent(QCloseEvent* event) override;
 
 private:
-    void buildPlaces();
+    void addPlace(const QString& name, const QString& title, QWidget* widget);
+    void addPlace(Place* place);
     void connectMenus();
     void applyLook();
     void restoreState();
     void showBook();
-    void offerFinds();
+    void refreshPlace();
     void showDay();
     void showFacts();
     void showPlace(int place);
+    void showOnMap(const Selection& selection);
     void updateActions();
-    void perform(const Command& command);
+    Outcome perform(const Command& command);
+    void performOnMap(const Command& command);
     void tell(const Outcome& refusal, const QString& done);
     void strikeSelected();
     Outcome showOpened(Result<std::unique_ptr<BookSession>> opened);
@@ -71,7 +71,6 @@ private:
     void chooseFileToCreate();
     void chooseFileToOpen();
     void chooseFileForMap();
-    void findEntry(const QString& words);
     void showKeys();
     void showAbout();
     [[nodiscard]] const Batch* selectedBatch() const;
@@ -90,15 +89,11 @@ private:
     WindowMenus m_menus;
     QStackedWidget* m_pages;
     StartPage* m_start;
-    QWidget* m_placeRow;
-    QPushButton* m_housePlace;
-    QPushButton* m_listPlace;
-    QLabel* m_bookName;
-    QLineEdit* m_find;
+    PlaceRow* m_placeRow;
     QStackedWidget* m_places;
     HousePage* m_house;
     DayBar* m_dayBar;
-    QTextBrowser* m_strikeList;
+    std::vector<Place*> m_listed; ///< all places but the house
 };
 
 } // namespace warmbench::ui

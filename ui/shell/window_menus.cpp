@@ -46,9 +46,9 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     fahrenheit = add(edit, "fahrenheit", say("Temperatures in °&F"));
     fahrenheit->setCheckable(true);
 
+    places = bar.addMenu(say("P&laces"));
+
     QMenu* house = bar.addMenu(say("&House"));
-    backToHouse = add(house, "backToHouse", say("Bench &map"), QKeySequence(Qt::CTRL | Qt::Key_1));
-    house->addSeparator();
     zoomIn = add(house, "zoomIn", say("Zoom &in"), QKeySequence::ZoomIn);
     zoomOut = add(house, "zoomOut", say("Zoom &out"), QKeySequence::ZoomOut);
     fit = add(house, "fit", say("Show &everything"), QKeySequence(Qt::CTRL | Qt::Key_0));
@@ -66,7 +66,6 @@ WindowMenus::WindowMenus(QMainWindow& window) {
 
     QMenu* plan = bar.addMenu(say("&Plan"));
     planDays = add(plan, "planDays", say("&Plan the striking…"), QKeySequence(Qt::CTRL | Qt::Key_L));
-    strikeList = add(plan, "strikeList", say("&Strike list"), QKeySequence(Qt::CTRL | Qt::Key_2));
 
     QMenu* help = bar.addMenu(say("He&lp"));
     keys = add(help, "keys", say("&Keys"), QKeySequence::HelpContents);

@@ -4,10 +4,12 @@
 
 class QAction;
 class QMainWindow;
+class QMenu;
 
 namespace warmbench::ui {
 
-/// The window's menus: each entry is an action that the window connects and enables.
+/// The window's menus: each entry is an action that the window connects and enables. `places` is filled by
+/// the window.
 struct WindowMenus {
     explicit WindowMenus(QMainWindow& window);
 
@@ -15,6 +17,7 @@ struct WindowMenus {
     QAction* open;
     QAction* saveMap;
     QAction* quit;
+    QMenu* places;
     QAction* undo;
     QAction* redo;
     QAction* find;
@@ -33,8 +36,6 @@ struct WindowMenus {
     QAction* removeBatch;
     QAction* showBatch;
     QAction* planDays;
-    QAction* strikeList;
-    QAction* backToHouse;
     QAction* keys;
     QAction* about;
 };

@@ -1,0 +1,71 @@
+#pragma once
+
+#include "core/book/command.h"
+#include "core/book/house_book.h"
+#include "core/crop/library/library.h"
+#include "ui/map/letters.h"
+#include "ui/map/map_scene.h"
+#include "ui/theme/palette.h"
+#include "ui/theme/type.h"
+#include "ui/words/wording.h"
+
+#include <QWidget>
+
+#include <functional>
+
+namespace warmbench::ui {
+
+/// What a place shows. It lives as long as the call that gives it.
+struct BookView {
+    const HouseBook& book;
+    Day day;   ///< that of the day line
+    Day today; ///< that of the calendar
+    const Letters& letters;
+    const RecipeLibrary& recipes; ///< the built-in ones; lives as long as the program
+};
+
+/// One place of the window beside the bench map, such as the strike list. The window tells it what to show
+/// and does what it asks for. To add one: a class of this kind, and a line in MainWindow's constructor.
+class Place : public QWidget {
+    Q_OBJECT
+public:
+    /// Does a command in the book that is open, or tells why not.
+    using Performer = std::function<Outcome(const Command&)>;
+
+    /// `name` is that of its objects: `strikeList` makes the widget `strikeListPage`, the button
+    /// `strikeListPlace` and the action `strikeList`. `title` stands on the button and in the menu.
+    Place(const QString& name, const QString& title, QWidget* parent);
+
+    [[nodiscard]] const QString& name() const { return m_name; }
+    [[nodiscard]] const QString& title() const { return m_title; }
+    /// Whether the day line stands under it.
+    [[nodiscard]] virtual bool hasDayLine() const { return false; }
+    /// Shows the book as it is now. Called when the place comes into sight, and while it is in sight after
+    /// each change of the book, the day or the look; also from within `perform`.
+    virtual void showBook(const BookView& view) = 0;
+    /// Palette, type and wording must outlive the place or be set anew; `showBook` follows.
+    void setLook(const Palette& palette, const TypeSizes& type, const Wording& wording);
+    void setPerformer(Performer performer) { m_performer = std::move(performer); }
+
+Q_SIGNALS:
+    /// Wants a batch or zone to be shown on the map.
+    void shownOnMap(const warmbench::ui::Selection& selection);
+
+protected:
+    /// The outcome is told by the place itself, where it was asked for; what was done stands in the window's
+    /// status bar.
+    Outcome perform(const Command& command) { return m_performer(command); }
+    [[nodiscard]] const Palette& look() const { return *m_palette; }
+    [[nodiscard]] const TypeSizes& type() const { return *m_type; }
+    [[nodiscard]] const Wording& wording() const { return *m_wording; }
+
+private:
+    QString m_name;
+    QString m_title;
+    Performer m_performer;
+    const Palette* m_palette = nullptr;
+    const TypeSizes* m_type = nullptr;
+    const Wording* m_wording = nullptr;
+};
+
+} // namespace warmbench::ui

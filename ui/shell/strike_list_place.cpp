@@ -1,0 +1,25 @@
+#include "ui/shell/strike_list_place.h"
+
+#include "ui/shell/facts.h"
+
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace warmbench::ui {
+
+StrikeListPlace::StrikeListPlace(QWidget* parent)
+    : Place(QStringLiteral("strikeList"), tr("Strike list"), parent), m_sheet(new QTextBrowser(this)) {
+    m_sheet->setObjectName(QStringLiteral("strikeSheet"));
+    m_sheet->setAccessibleName(title());
+    m_sheet->document()->setDocumentMargin(24);
+    setFocusProxy(m_sheet);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_sheet);
+}
+
+void StrikeListPlace::showBook(const BookView& view) {
+    m_sheet->setHtml(strikeSheet(view.book, view.letters, wording()));
+}
+
+} // namespace warmbench::ui
