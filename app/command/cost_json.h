@@ -10,13 +10,16 @@ nlohmann::ordered_json unitsJson(Thousandths thousandths) {
     return static_cast<double>(thousandths) / 1000;
 }
 
-/// The parts of a plan's cost and their total, in currency units, by the names of the planning answer.
+/// The parts of a plan's cost and their total, in currency units, by the names of the planning answer of a
+/// version.
 template <class Cost>
-nlohmann::ordered_json costJson(const Cost& cost) {
-    return {{"total", unitsJson(cost.total())},  {"unplaced", unitsJson(cost.unplaced)},
-            {"late", unitsJson(cost.late)},      {"off_ideal", unitsJson(cost.offIdeal)},
-            {"mats", unitsJson(cost.mats)},      {"moves", unitsJson(cost.moves)},
-            {"scatter", unitsJson(cost.scatter)}};
+nlohmann::ordered_json costJson(const Cost& cost, int version) {
+    nlohmann::ordered_json json{{"total", unitsJson(cost.total())},  {"unplaced", unitsJson(cost.unplaced)},
+                                {"late", unitsJson(cost.late)},      {"off_ideal", unitsJson(cost.offIdeal)},
+                                {"mats", unitsJson(cost.mats)},      {"moves", unitsJson(cost.moves)},
+                                {"scatter", unitsJson(cost.scatter)}};
+    if (version == 2) json["changes"] = unitsJson(cost.changes);
+    return json;
 }
 
 } // namespace warmbench::app

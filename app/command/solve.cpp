@@ -116,11 +116,12 @@ std::string gapWords(const planner::Answer& answer) {
     return "at most " + fixedText(std::ceil(*gap * 10) / 10, 1) + " % from the best possible";
 }
 
-std::string costWords(const planner::Cost& cost) {
+std::string costWords(const Problem& problem, const planner::Cost& cost) {
     return "cost " + decimalText(cost.total(), 3) + " (unplaced " + decimalText(cost.unplaced, 3) +
            ", late " + decimalText(cost.late, 3) + ", off ideal " + decimalText(cost.offIdeal, 3) +
            ", mats " + decimalText(cost.mats, 3) + ", moves " + decimalText(cost.moves, 3) + ", scatter " +
-           decimalText(cost.scatter, 3) + ")";
+           decimalText(cost.scatter, 3) +
+           (problem.version == 2 ? ", changes " + decimalText(cost.changes, 3) : "") + ")";
 }
 
 /// What more room, stock, hands and mats are worth, if that is asked for.
@@ -151,7 +152,7 @@ void report(const SolveAsked& asked, const Problem& problem, const Solved& solve
         nlohmann::ordered_json json{
             {"placed", answer.placed.size()},
             {"batches", problem.batches.size()},
-            {"cost", costJson(answer.cost)},
+            {"cost", costJson(answer.cost, problem.version)},
             {"bound", unitsJson(answer.bound)},
             {"gap_percent", gap ? nlohmann::ordered_json(*gap) : nlohmann::ordered_json()},
             {"ending", endingName(solved.ending)},
@@ -162,7 +163,7 @@ void report(const SolveAsked& asked, const Problem& problem, const Solved& solve
         return;
     }
     std::cout << answer.placed.size() << " of " << problem.batches.size() << " batches placed, "
-              << costWords(answer.cost) << "; " << gapWords(answer) << "; " << fixedText(seconds, 1)
+              << costWords(problem, answer.cost) << "; " << gapWords(answer) << "; " << fixedText(seconds, 1)
               << " s\n";
     if (asked.why) printWhy(problem, solved);
     if (worth) std::cout << worthTable(problem, *worth);

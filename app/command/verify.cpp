@@ -26,9 +26,9 @@ std::string oneLine(std::string sentence) {
     return sentence;
 }
 
-ordered_json jsonOf(const planner::Verdict& verdict) {
+ordered_json jsonOf(const planner::Problem& problem, const planner::Verdict& verdict) {
     return {{"valid", verdict.valid()},
-            {"cost", costJson(verdict.cost)},
+            {"cost", costJson(verdict.cost, problem.version)},
             {"bound", verdict.valid() ? ordered_json::parse(verdict.bound) : ordered_json()},
             {"violations", verdict.violations}};
 }
@@ -38,7 +38,7 @@ int runVerify(const VerifyAsked& asked) {
     if (!problem) return refuseFile(problem.refusal());
     const planner::Verdict verdict = planner::verifyAnswerFile(*problem, asked.answer);
     if (asked.json) {
-        printJson(jsonOf(verdict));
+        printJson(jsonOf(*problem, verdict));
     } else {
         for (const std::string& violation : verdict.violations) std::cout << oneLine(violation) << '\n';
         std::cout << verdict.summary() << '\n';

@@ -51,8 +51,11 @@ struct Cost {
     std::int64_t mats = 0;
     std::int64_t moves = 0;
     std::int64_t scatter = 0;
+    std::int64_t changes = 0; ///< of the plan that was made before
 
-    [[nodiscard]] std::int64_t total() const { return unplaced + late + offIdeal + mats + moves + scatter; }
+    [[nodiscard]] std::int64_t total() const {
+        return unplaced + late + offIdeal + mats + moves + scatter + changes;
+    }
     friend bool operator==(const Cost&, const Cost&) = default;
 };
 

@@ -53,11 +53,11 @@ Outcome brokenPin(const Problem& problem, const Answer& answer) {
 class Run {
 public:
     Run(const Problem& problem, const Options& options, std::stop_token stop)
-        : m_problem(problem), m_options(options), m_stop(std::move(stop)), m_model(problem, options.threads) {
-    }
+        : m_problem(problem), m_options(options), m_stop(std::move(stop)),
+          m_model(problem, {options.threads, 0, [this] { return m_stop.stop_requested(); }}) {}
 
     Result<Solved> solve() {
-        if (const Outcome refusal = impossible(m_model)) return *refusal;
+        if (const Outcome refusal = impossible(m_model)) return refusalOf(*refusal);
         for (int i = 0; i < streamCount; ++i)
             m_streams.push_back(
                 std::make_unique<Stream>(m_model, m_options.seed * streamCount + static_cast<unsigned>(i)));
@@ -66,12 +66,11 @@ public:
         else
             searchByTime();
         const Stream& best = *bestStream();
-        if (const Outcome refusal = brokenPin(m_problem, best.answer())) return *refusal;
+        if (const Outcome refusal = brokenPin(m_problem, best.answer())) return refusalOf(*refusal);
         Solved solved;
         solved.answer = best.answer();
         giveReasons(
-            m_problem, best.plans(), best.held(),
-            [&] { return tooManyReasons(best.answer()) || reasonsOutOfTime(); }, solved.answer);
+            m_problem, best.plans(), best.held(), [&] { return reasonsOutOfTime(); }, solved.answer);
         solved.compromises =
             compromises(m_problem, best.plans(), best.held(), [&] { return reasonsOutOfTime(); });
         solved.answer.bound = std::min(m_bound.load(), solved.answer.cost.total());
@@ -87,7 +86,6 @@ private:
     static constexpr int streamCount = 2;
     static constexpr double lastPart = 0.08; ///< of the time, for giving slots with care and for the reasons,
     static constexpr double longestLast = 2; ///< and at most so many seconds
-    static constexpr std::size_t mostReasons = 100'000; ///< batches left out times zones
     static constexpr int exchanges = 16;     ///< times at which streams by rounds look at each other
     static constexpr std::int64_t step = 16; ///< rounds between two looks at the clock
 
@@ -113,10 +111,10 @@ private:
     [[nodiscard]] bool reasonsOutOfTime() const {
         return m_stop.stop_requested() || (!m_options.rounds && elapsed() > m_options.seconds);
     }
-    /// The reasons look at every zone for every batch that is left out; in a house where that is more work
-    /// than planning, they name the rule only.
-    [[nodiscard]] bool tooManyReasons(const Answer& answer) const {
-        return answer.unplaced.size() * m_problem.zones.size() > mostReasons;
+    /// Stopped early, nothing is known of what cannot be.
+    [[nodiscard]] Refusal refusalOf(const Refusal& impossible) const {
+        if (!m_stop.stop_requested()) return impossible;
+        return {impossible.place, "the search was stopped before all that is held and pinned was placed"};
     }
 
     void report() {

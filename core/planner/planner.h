@@ -40,7 +40,8 @@ struct Solved {
 /// Solves a problem: a plan that keeps every rule of the problem format, of the least cost that is found.
 /// Refused where pinned and held batches together cannot be kept (the refusal says which), and where the
 /// horizon and the zones are more than fits into memory.
-/// `stop` ends the search within 20 ms with the best answer so far.
+/// `stop` ends the search within 20 ms with the best answer so far; refused where pinned batches were not
+/// placed by then.
 [[nodiscard]] Result<Solved> solve(const Problem& problem, const Options& options, std::stop_token stop = {});
 
 } // namespace warmbench::planner

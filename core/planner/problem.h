@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-/// The planning problem, version 1, as the planner works on it: indices instead of names, integers only.
-/// Temperatures and degree-days are tenths, money is hundredths, days count from `start`.
+/// The planning problem, versions 1 and 2, as the planner works on it: indices instead of names, integers
+/// only. Temperatures and degree-days are tenths, money is hundredths, days count from `start`.
 namespace warmbench::planner {
 
 using warmbench::Cover;
@@ -83,6 +83,14 @@ struct Pin {
     std::vector<SlotRect> slots; ///< of the first stay; empty when not pinned
 };
 
+/// Where a stay stood in the plan that was made before.
+struct PreviousStay {
+    int zone = 0;
+    int from = 0; ///< this and `to` may lie before `start`
+    int to = 0;   ///< first day after
+    std::vector<SlotRect> slots;
+};
+
 struct Batch {
     std::string id;
     int containers = 1;
@@ -98,12 +106,17 @@ struct Batch {
     std::int64_t moveCost = 0;   ///< hundredths
     std::vector<StayRule> stays;
     std::optional<Pin> pin;
+    /// Its stays in the plan that was made before; empty where it cannot stand like that any more; absent
+    /// where it was not placed then.
+    std::optional<std::vector<PreviousStay>> previous;
 };
 
 struct Problem {
+    int version = 1;              ///< of the format; 2 has previous plans and a change cost
     std::string start;            ///< ISO date of day 0
     int days = 0;                 ///< horizon H
     std::int64_t scatterCost = 0; ///< hundredths
+    std::int64_t changeCost = 0;  ///< hundredths for each batch that does not stand as in `previous`
     std::vector<Zone> zones;
     std::vector<Stock> stocks;
     std::vector<std::int64_t> strikeCapacity; ///< cuttings a day, repeated; empty is unlimited

@@ -24,6 +24,7 @@ class Enumeration {
 public:
     explicit Enumeration(const Problem& problem) : m_problem(problem) {
         m_state.assign(problem.zones.size(), std::vector<int>(at(problem.days), -1));
+        m_course.resize(problem.batches.size());
     }
 
     std::int64_t run() {
@@ -140,9 +141,10 @@ private:
         }
         const Batch& batch = m_problem.batches[index];
         if (!batch.pin) {
-            m_cost += 10 * batch.value;
+            const std::int64_t cost = 10 * (batch.value + (batch.previous ? m_problem.changeCost : 0));
+            m_cost += cost;
             placeBatch(index + 1);
-            m_cost -= 10 * batch.value;
+            m_cost -= cost;
         }
         for (int day = std::max(0, batch.strikeFirst); day <= std::min(batch.strikeLast, m_problem.days - 1);
              ++day) {
@@ -178,9 +180,11 @@ private:
         const Batch& batch = m_problem.batches[index];
         if (stay == batch.stays.size()) {
             const std::int64_t late = batch.due ? std::max<std::int64_t>(0, from - *batch.due) : 0;
-            m_cost += 10 * late * batch.latePerDay;
+            const std::int64_t cost =
+                10 * (late * batch.latePerDay + (isChanged(index) ? m_problem.changeCost : 0));
+            m_cost += cost;
             placeBatch(index + 1);
-            m_cost -= 10 * late * batch.latePerDay;
+            m_cost -= cost;
             return;
         }
         const StayRule& rule = batch.stays[stay];
@@ -211,7 +215,9 @@ private:
             m_cost += cost;
             take(zone, slots, from, to, 1);
             const std::vector<SlotRect> chosen = slots;
+            m_course[index].push_back({zone, from, to, chosen});
             placeStay(index, stay + 1, to, zone, chosen);
+            m_course[index].pop_back();
             take(zone, slots, from, to, -1);
             m_cost -= cost;
             return;
@@ -235,6 +241,19 @@ private:
                 }
     }
 
+    /// The batch stood somewhere before, and stands on another day, zone or slot now.
+    [[nodiscard]] bool isChanged(std::size_t index) const {
+        const auto& before = m_problem.batches[index].previous;
+        if (!before) return false;
+        const std::vector<PreviousStay>& now = m_course[index];
+        if (now.size() != before->size()) return true;
+        for (std::size_t k = 0; k < now.size(); ++k)
+            if (now[k].zone != (*before)[k].zone || now[k].from != (*before)[k].from ||
+                sorted(now[k].slots) != sorted((*before)[k].slots))
+                return true;
+        return false;
+    }
+
     static std::vector<SlotRect> sorted(std::vector<SlotRect> slots) {
         std::sort(slots.begin(), slots.end());
         return slots;
@@ -245,6 +264,7 @@ private:
     std::vector<std::vector<std::vector<char>>> m_taken; ///< by day, zone, slot
     std::vector<std::int64_t> m_struck;
     std::vector<std::vector<std::int64_t>> m_stockStruck;
+    std::vector<std::vector<PreviousStay>> m_course; ///< by batch, its stays so far
     std::int64_t m_cost = 0;
     std::int64_t m_least = none;
 };

@@ -10,7 +10,8 @@
 
 namespace warmbench::planner {
 
-/// An answer to `problem` as the format writes it: exact decimals, costs and the bound with at most three.
+/// An answer to `problem`, of its version, as the format writes it: exact decimals, costs and the bound with
+/// at most three.
 [[nodiscard]] std::string answerText(const Problem& problem, const Answer& answer);
 
 /// Writes that to a file, whole or not at all; the place of a refusal is the file's name.

@@ -6,6 +6,7 @@
 #include "core/planner/format/reading.h"
 
 #include <algorithm>
+#include <array>
 
 namespace warmbench::planner {
 namespace {
@@ -16,6 +17,10 @@ using json::Pointer;
 using json::Value;
 
 constexpr json::Bounds anyInt{.least = 0, .most = std::numeric_limits<int>::max()};
+
+/// The last in version 2 only.
+constexpr std::array<std::string_view, 8> costKeys{"total", "unplaced", "late",    "off_ideal",
+                                                   "mats",  "moves",    "scatter", "changes"};
 
 /// An answer while it is read.
 class AnswerReading {
@@ -43,7 +48,7 @@ private:
         const Fields fields =
             m_in.object(document, root, {"format", "version", "placed", "unplaced", "mats", "cost", "bound"});
         expectText(m_in, fields["format"], root / "format", "warmbench-planning-answer");
-        expectVersion(m_in, fields["version"], root / "version");
+        expectVersion(m_in, fields["version"], root / "version", m_problem.version);
         readEach(fields["placed"], root / "placed", [&](Value v, const Pointer& at) { readPlaced(v, at); });
         readEach(fields["unplaced"], root / "unplaced",
                  [&](Value v, const Pointer& at) { readUnplaced(v, at); });
@@ -133,8 +138,8 @@ private:
     }
 
     void readCost(Value value, const Pointer& at) {
-        const Fields fields =
-            m_in.object(value, at, {"total", "unplaced", "late", "off_ideal", "mats", "moves", "scatter"});
+        const bool hasChanges = m_problem.version == 2;
+        const Fields fields = m_in.object(value, at, json::Keys(costKeys).first(hasChanges ? 8 : 7), {});
         const auto part = [&](const char* key) { return m_in.number(fields[key], at / key, 3); };
         m_answer.cost.unplaced = part("unplaced");
         m_answer.cost.late = part("late");
@@ -142,6 +147,7 @@ private:
         m_answer.cost.mats = part("mats");
         m_answer.cost.moves = part("moves");
         m_answer.cost.scatter = part("scatter");
+        if (hasChanges) m_answer.cost.changes = part("changes");
         if (part("total") != m_answer.cost.total())
             m_in.refuse(at / "total",
                         "found " + json::shown(fields["total"]) + ", expected the sum of the parts");

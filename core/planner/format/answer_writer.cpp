@@ -37,12 +37,12 @@ std::string runsText(const Problem& problem, const ZoneRuns& zoneRuns) {
     return "{ \"zone\": " + inQuotes(zone.id) + ", \"runs\": " + list(zoneRuns.runs, run) + " }";
 }
 
-std::string costText(const Cost& cost) {
+std::string costText(const Problem& problem, const Cost& cost) {
     return "{ \"total\": " + decimalText(cost.total(), 3) +
            ", \"unplaced\": " + decimalText(cost.unplaced, 3) + ", \"late\": " + decimalText(cost.late, 3) +
            ", \"off_ideal\": " + decimalText(cost.offIdeal, 3) + ", \"mats\": " + decimalText(cost.mats, 3) +
            ", \"moves\": " + decimalText(cost.moves, 3) + ", \"scatter\": " + decimalText(cost.scatter, 3) +
-           " }";
+           (problem.version == 2 ? ", \"changes\": " + decimalText(cost.changes, 3) : "") + " }";
 }
 
 } // namespace
@@ -52,10 +52,13 @@ std::string answerText(const Problem& problem, const Answer& answer) {
     const auto unplaced = [&](const UnplacedBatch& each) { return unplacedText(problem, each); };
     const auto runs = [&](const ZoneRuns& each) { return runsText(problem, each); };
     return "{\n"
-           "  \"format\": \"warmbench-planning-answer\", \"version\": 1,\n"
+           "  \"format\": \"warmbench-planning-answer\", \"version\": " +
+           std::to_string(problem.version) +
+           ",\n"
            "  \"placed\": " +
            lines(answer.placed, placed, 2) + ",\n  \"unplaced\": " + lines(answer.unplaced, unplaced, 2) +
-           ",\n  \"mats\": " + lines(answer.mats, runs, 2) + ",\n  \"cost\": " + costText(answer.cost) +
+           ",\n  \"mats\": " + lines(answer.mats, runs, 2) +
+           ",\n  \"cost\": " + costText(problem, answer.cost) +
            ",\n  \"bound\": " + decimalText(answer.bound, 3) + "\n}\n";
 }
 

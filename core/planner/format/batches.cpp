@@ -105,6 +105,7 @@ void readBatches(Reading& reading, Value value, const Pointer& at) {
     while (const auto entry = entries.next()) {
         Batch batch = readBatch(reading, *entry, at / entries.index(), entries.index());
         if (reading.in.failed()) return;
+        reading.batches.try_emplace(batch.id, static_cast<int>(entries.index()));
         reading.problem.batches.push_back(std::move(batch));
     }
 }

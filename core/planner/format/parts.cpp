@@ -20,9 +20,9 @@ void expectText(json::Reader& in, Value value, const Pointer& at, const std::str
         in.refuse(at, "found " + json::shown(value) + ", expected " + expected);
 }
 
-void expectVersion(json::Reader& in, Value value, const Pointer& at) {
-    const std::int64_t version = in.integer(value, at);
-    if (version != 1) in.refuse(at, "found version " + json::shown(value) + ", expected 1");
+void expectVersion(json::Reader& in, Value value, const Pointer& at, int version) {
+    if (in.integer(value, at) != version)
+        in.refuse(at, "found version " + json::shown(value) + ", expected " + std::to_string(version));
 }
 
 std::int64_t readTemperature(json::Reader& in, Value value, const Pointer& at) {

@@ -8,7 +8,7 @@
 #include <string>
 #include <string_view>
 
-/// Planning problems and answers as JSON, version 1.
+/// Planning problems and answers as JSON, versions 1 and 2 (resources/doc/planning-problem.md).
 namespace warmbench::planner {
 
 /// Files above this many bytes are refused.

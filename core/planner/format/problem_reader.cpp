@@ -5,6 +5,8 @@
 #include "core/planner/format/reading.h"
 #include "core/quantity/day.h"
 
+#include <array>
+
 namespace warmbench::planner {
 namespace {
 
@@ -33,15 +35,38 @@ std::vector<std::int64_t> readCapacity(json::Reader& in, Value value, const Poin
     return capacity;
 }
 
+constexpr std::array<std::string_view, 6> requiredFields{"format", "version", "start",
+                                                         "days",   "zones",   "batches"};
+/// The last two in version 2 only.
+constexpr std::array<std::string_view, 6> optionalFields{"stocks",       "strike_capacity", "held",
+                                                         "scatter_cost", "previous",        "change_cost"};
+
+/// 2 where the problem says so: its fields are others. Else 1, whatever it says.
+int versionOf(Value problem) {
+    if (problem.kind() != json::Kind::Object) return 1;
+    json::Children members(problem);
+    while (const auto member = members.next())
+        if (members.key() == "version") {
+            json::Reader in;
+            return in.integer(*member, {}) == 2 ? 2 : 1;
+        }
+    return 1;
+}
+
+void expectKnownVersion(json::Reader& in, Value value, const Pointer& at) {
+    if (in.integer(value, at) != 1)
+        in.refuse(at, "found version " + json::shown(value) + ", expected 1 or 2");
+}
+
 void readRoot(Reading& reading, Value value) {
     const Pointer root;
     json::Reader& in = reading.in;
     Problem& problem = reading.problem;
-    const json::Fields fields =
-        in.object(value, root, {"format", "version", "start", "days", "zones", "batches"},
-                  {"stocks", "strike_capacity", "held", "scatter_cost"});
+    problem.version = versionOf(value);
+    const json::Fields fields = in.object(value, root, requiredFields,
+                                          json::Keys(optionalFields).first(problem.version == 2 ? 6 : 4));
     expectText(in, fields["format"], root / "format", "warmbench-planning-problem");
-    expectVersion(in, fields["version"], root / "version");
+    if (problem.version == 1) expectKnownVersion(in, fields["version"], root / "version");
     problem.start = readDate(in, fields["start"], root / "start");
     problem.days = readHorizon(in, fields["days"], root / "days");
     if (const auto cost = fields.find("scatter_cost"))
@@ -52,6 +77,9 @@ void readRoot(Reading& reading, Value value) {
         problem.strikeCapacity = readCapacity(in, *capacity, root / "strike_capacity");
     if (const auto held = fields.find("held")) readHeld(reading, *held, root / "held");
     readBatches(reading, fields["batches"], root / "batches");
+    if (const auto previous = fields.find("previous")) readPrevious(reading, *previous, root / "previous");
+    if (const auto cost = fields.find("change_cost"))
+        problem.changeCost = readMoney(in, *cost, root / "change_cost");
     checkPinsTogether(reading, root / "batches");
     checkHeldSuits(reading, root / "held");
 }

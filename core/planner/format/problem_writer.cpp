@@ -95,6 +95,27 @@ std::string pinText(const Problem& problem, const Pin& pin) {
     return text.empty() ? "{}" : "{ " + text.substr(2) + " }"; // without the first comma
 }
 
+/// Where a batch stood before, as an answer would have it.
+std::string previousText(const Problem& problem, const Batch& batch) {
+    const auto stay = [&](const PreviousStay& each) {
+        return "{ \"zone\": " + inQuotes(problem.zones[static_cast<std::size_t>(each.zone)].id) +
+               field("from", std::to_string(each.from)) + field("to", std::to_string(each.to)) +
+               field("slots", list(each.slots, rectText)) + " }";
+    };
+    return "{ \"id\": " + inQuotes(batch.id) +
+           field("strike_day", std::to_string(batch.previous->empty() ? 0 : batch.previous->front().from)) +
+           field("stays", lines(*batch.previous, stay, 3)) + " }";
+}
+
+std::string previousText(const Problem& problem) {
+    std::vector<Batch> placed;
+    for (const Batch& batch : problem.batches)
+        if (batch.previous) placed.push_back(batch);
+    const auto text = [&](const Batch& batch) { return previousText(problem, batch); };
+    return ",\n  \"previous\": " + lines(placed, text, 2) +
+           ",\n  \"change_cost\": " + money(problem.changeCost);
+}
+
 std::string batchText(const Problem& problem, const Batch& batch) {
     return "{ \"id\": " + inQuotes(batch.id) + field("containers", std::to_string(batch.containers)) +
            field("footprint", "[" + std::to_string(batch.footprint.height) + ", " +
@@ -116,7 +137,9 @@ std::string problemText(const Problem& problem) {
     const auto held = [&](const Held& each) { return heldText(problem, each); };
     const auto batch = [&](const Batch& each) { return batchText(problem, each); };
     std::string text = "{\n"
-                       "  \"format\": \"warmbench-planning-problem\", \"version\": 1,\n"
+                       "  \"format\": \"warmbench-planning-problem\", \"version\": " +
+                       std::to_string(problem.version) +
+                       ",\n"
                        "  \"start\": " +
                        inQuotes(problem.start) + ", \"days\": " + std::to_string(problem.days) +
                        ",\n  \"zones\": " + lines(problem.zones, zoneText, 2) +
@@ -125,7 +148,8 @@ std::string problemText(const Problem& problem) {
         text += ",\n  \"strike_capacity\": " + list(problem.strikeCapacity, wholeNumber);
     return text + ",\n  \"held\": " + lines(problem.held, held, 2) +
            ",\n  \"batches\": " + lines(problem.batches, batch, 2) +
-           ",\n  \"scatter_cost\": " + money(problem.scatterCost) + "\n}\n";
+           ",\n  \"scatter_cost\": " + money(problem.scatterCost) +
+           (problem.version == 2 ? previousText(problem) : "") + "\n}\n";
 }
 
 } // namespace warmbench::planner

@@ -20,6 +20,7 @@ struct Reading {
     Problem problem;
     Names zones;
     Names stocks;
+    Names batches;
     Names occupants;   ///< held and batches, whose ids are unique together
     SlotOwners pinned; ///< by the index of the batch
 
@@ -28,9 +29,9 @@ struct Reading {
 
 /// A file above largestFile; `place` begins the place of the refusal.
 Refusal tooLarge(std::string place);
-/// Refuses anything but the string `expected`, or but the version 1.
+/// Refuses anything but the string `expected`, or but that version.
 void expectText(json::Reader& in, json::Value value, const json::Pointer& at, const std::string& expected);
-void expectVersion(json::Reader& in, json::Value value, const json::Pointer& at);
+void expectVersion(json::Reader& in, json::Value value, const json::Pointer& at, int version);
 
 // Single values. Temperatures and degree-days are tenths, money is hundredths.
 std::int64_t readTemperature(json::Reader& in, json::Value value, const json::Pointer& at);
@@ -71,6 +72,8 @@ void readZones(Reading& reading, json::Value value, const json::Pointer& at);
 void readStocks(Reading& reading, json::Value value, const json::Pointer& at);
 void readHeld(Reading& reading, json::Value value, const json::Pointer& at);
 void readBatches(Reading& reading, json::Value value, const json::Pointer& at);
+/// The plan that was made before, in the shape of an answer's `placed`, into the batches that it placed.
+void readPrevious(Reading& reading, json::Value value, const json::Pointer& at);
 /// The pin of `batch`, which is the next of the problem; `containers` is their exact number.
 Pin readPin(Reading& reading, json::Value value, const json::Pointer& at, const Batch& batch,
             std::int64_t containers);

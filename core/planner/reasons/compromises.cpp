@@ -3,6 +3,7 @@
 #include "core/planner/index.h"
 #include "core/planner/reasons/rehearsal.h"
 #include "core/planner/reasons/words.h"
+#include "core/planner/search/previous.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -45,16 +46,17 @@ std::int64_t loss(const Problem& problem, const Batch& batch, const Plan& plan, 
 class Retrial {
 public:
     Retrial(const Problem& problem, const Batch& batch, int index, Lack lack, const std::vector<Plan>& plans,
-            const std::vector<int>& held)
-        : m_house(withForms(problem, batch, lack), plans, held, index), m_batch(batch), m_lack(lack),
+            const std::vector<int>& held, const search::Stopped& stopped)
+        : m_house(withForms(problem, batch, lack), plans, held, stopped, index), m_batch(batch), m_lack(lack),
           m_first(static_cast<int>(problem.batches.size())),
-          m_loss(loss(problem, batch, plans[at(index)], lack)) {}
+          m_loss(loss(problem, batch, plans[at(index)], lack)),
+          m_change(search::standsAsBefore(m_house.model, plans[at(index)]) ? 10 * problem.changeCost : 0) {}
 
     std::string why() {
         const std::int64_t now = cost(m_house.finished, AsItIs);
         if (const std::int64_t better = cost(m_house.finished, Better);
             better != never && m_newLoss < m_loss) {
-            const std::int64_t more = better - (dearnessFor(m_batch) - 1) * m_newLoss - now;
+            const std::int64_t more = better - (dearnessFor(m_batch) - 1) * m_newLoss - now + m_change;
             return wish() + " it would cost " + money(std::max<std::int64_t>(0, more)) + " more";
         }
         if (cost(m_house.empty, Better) == never || m_newLoss >= m_loss)
@@ -77,6 +79,7 @@ private:
         Batch form = batch;
         form.value = std::numeric_limits<std::int64_t>::max() / 10'000; // beyond all that a plan costs
         form.pin.reset();
+        form.previous.reset();
         wider.batches.push_back(form);
         const std::int64_t dearness = dearnessFor(batch);
         if (lack == Lack::Late) form.latePerDay *= dearness;
@@ -106,6 +109,7 @@ private:
     Lack m_lack;
     int m_first; ///< form
     std::int64_t m_loss;
+    std::int64_t m_change; ///< what any other place would cost for the change
     std::int64_t m_newLoss = 0;
 };
 
@@ -126,7 +130,9 @@ std::vector<Compromise> compromises(const Problem& problem, const std::vector<Pl
                     ? "ends " + counted(plan.stands.back().to - *batch.due, "day") + " late, for "
                     : std::string("is off its ideal heat, for ");
             text += money(lost) + ": ";
-            text += batch.pin ? "it is pinned" : Retrial(problem, batch, plan.batch, lack, plans, held).why();
+            text += batch.pin ? "it is pinned"
+                              : Retrial(problem, batch, plan.batch, lack, plans, held, stopped).why();
+            if (stopped()) return found;
             found.push_back({plan.batch, std::move(text)});
         }
     }

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <numeric>
 #include <optional>
 
 namespace warmbench::planner {
@@ -17,6 +18,8 @@ using search::never;
 using search::Plan;
 using search::Stand;
 
+/// Every zone is looked at for every batch: in a large house so many of both together, those of the dearest.
+constexpr std::size_t mostLooks = 100'000;
 /// How far other strike days are tried, in days.
 constexpr int shift = 21;
 
@@ -32,13 +35,29 @@ std::string namedOnly(const Batch& batch) {
            money(batch.value * 10);
 }
 
-Problem withForms(const Problem& problem, const Answer& answer) {
+const Batch& batchOf(const Problem& problem, const Answer& answer, std::size_t unplaced) {
+    return problem.batches[at(answer.unplaced[unplaced].batch)];
+}
+
+/// Indices of what the answer leaves out, as many as there is time for, the dearest first.
+std::vector<std::size_t> dearestFirst(const Problem& problem, const Answer& answer) {
+    std::vector<std::size_t> order(answer.unplaced.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return batchOf(problem, answer, a).value > batchOf(problem, answer, b).value;
+    });
+    order.resize(std::min(order.size(), std::max<std::size_t>(1, mostLooks / problem.zones.size())));
+    return order;
+}
+
+Problem withForms(const Problem& problem, const Answer& answer, const std::vector<std::size_t>& unplaced) {
     Problem wider = problem;
-    for (const UnplacedBatch& unplaced : answer.unplaced) {
+    for (const std::size_t index : unplaced) {
         // Names and values of their own are of no use to a form; it is never pinned.
-        Batch form = problem.batches[at(unplaced.batch)];
+        Batch form = batchOf(problem, answer, index);
         form.value = std::numeric_limits<std::int32_t>::max();
         form.pin.reset();
+        form.previous.reset();
         wider.batches.push_back(form);
         Batch supplied = form;
         supplied.cuttings = 0;
@@ -60,11 +79,11 @@ Problem withForms(const Problem& problem, const Answer& answer) {
 class Trial {
 public:
     Trial(const Problem& problem, const std::vector<Plan>& plans, const std::vector<int>& held,
-          const Answer& answer)
-        : m_house(withForms(problem, answer), plans, held),
+          const search::Stopped& stopped, const Answer& answer, const std::vector<std::size_t>& unplaced)
+        : m_house(withForms(problem, answer, unplaced), plans, held, stopped),
           m_batches(static_cast<int>(problem.batches.size())) {}
 
-    /// The reason for the `index`-th batch that is left out.
+    /// The reason for the `index`-th of the batches that it was made with.
     std::string reason(int index, const Batch& batch) {
         m_first = m_batches + index * forms;
         if (std::string rule = ruledOut(m_house.problem, batch); !rule.empty()) return rule;
@@ -186,17 +205,22 @@ private:
 
 void giveReasons(const Problem& problem, const std::vector<Plan>& plans, const std::vector<int>& held,
                  const std::function<bool()>& stopped, Answer& answer) {
+    const std::vector<std::size_t> dearest = dearestFirst(problem, answer);
     std::optional<Trial> trial;
-    for (std::size_t i = 0; i < answer.unplaced.size(); ++i) {
-        UnplacedBatch& unplaced = answer.unplaced[i];
-        const Batch& batch = problem.batches[at(unplaced.batch)];
-        if (!trial && !stopped()) trial.emplace(problem, plans, held, answer);
-        unplaced.reason = stopped() ? namedOnly(batch) : trial->reason(static_cast<int>(i), batch);
-    }
+    if (!dearest.empty() && !stopped()) trial.emplace(problem, plans, held, stopped, answer, dearest);
+    const auto write = [&](std::size_t unplaced, std::string reason) {
+        if (!stopped()) answer.unplaced[unplaced].reason = std::move(reason);
+    };
     // The rules first, for all; then the ways out, which take longer.
+    for (std::size_t i = 0; i < dearest.size() && !stopped(); ++i)
+        write(dearest[i], trial->reason(static_cast<int>(i), batchOf(problem, answer, dearest[i])));
     for (std::size_t i = 0; i < answer.unplaced.size() && !stopped(); ++i)
-        answer.unplaced[i].reason +=
-            trial->wayOut(static_cast<int>(i), problem.batches[at(answer.unplaced[i].batch)]);
+        if (answer.unplaced[i].reason.empty()) write(i, ruledOut(problem, batchOf(problem, answer, i)));
+    for (UnplacedBatch& unplaced : answer.unplaced)
+        if (unplaced.reason.empty()) unplaced.reason = namedOnly(problem.batches[at(unplaced.batch)]);
+    for (std::size_t i = 0; i < dearest.size() && !stopped(); ++i)
+        write(dearest[i], answer.unplaced[dearest[i]].reason +
+                              trial->wayOut(static_cast<int>(i), batchOf(problem, answer, dearest[i])));
 }
 
 } // namespace warmbench::planner

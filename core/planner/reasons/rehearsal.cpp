@@ -8,15 +8,18 @@ namespace warmbench::planner {
 
 using search::Plan;
 
-Rehearsal::Rehearsal(Problem wider, const std::vector<Plan>& plans, const std::vector<int>& held, int without)
-    : problem(std::move(wider)), model(problem), finished(model), empty(model), m_inserter(model) {
+Rehearsal::Rehearsal(Problem wider, const std::vector<Plan>& plans, const std::vector<int>& held,
+                     const search::Stopped& stopped, int without)
+    : problem(std::move(wider)), model(problem, {1, static_cast<int>(plans.size()), stopped}),
+      finished(model), empty(model), m_stopped(stopped), m_inserter(model) {
     for (int zone = 0; zone < static_cast<int>(held.size()); ++zone)
         if (held[at(zone)] != finished.heldChoice(zone)) finished.chooseHeld(zone, held[at(zone)]);
     for (const Plan& one : plans)
-        if (one.strike >= 0 && one.batch != without) finished.place(one);
+        if (!stopped() && one.strike >= 0 && one.batch != without) finished.place(one);
 }
 
 std::int64_t Rehearsal::cost(const search::State& into, int batch) {
+    if (m_stopped()) return search::never;
     const search::Taste thorough{16, 0, 0, std::numeric_limits<int>::max()};
     return m_inserter.best(into, batch, thorough, m_random, plan);
 }

@@ -10,13 +10,14 @@ namespace warmbench::planner {
 /// placed by way of trial.
 struct Rehearsal {
     /// `wider` is the planned problem with the forms; `plans` and `held` are those of the answer. The batch
-    /// `without` (none for -1) is left out.
+    /// `without` (none for -1) is left out. Once `stopped`, what is found is of no use.
     Rehearsal(Problem wider, const std::vector<search::Plan>& plans, const std::vector<int>& held,
-              int without = -1);
+              const search::Stopped& stopped, int without = -1);
     Rehearsal(const Rehearsal&) = delete;
     Rehearsal& operator=(const Rehearsal&) = delete;
 
-    /// Of the cheapest way to place a batch into `into`, left in `plan`; search::never where there is none.
+    /// Of the cheapest way to place a form into `into`, left in `plan`; search::never where there is none, or
+    /// once it was stopped.
     std::int64_t cost(const search::State& into, int batch);
 
     Problem problem;
@@ -26,6 +27,7 @@ struct Rehearsal {
     search::Plan plan;
 
 private:
+    search::Stopped m_stopped;
     search::Inserter m_inserter;
     search::Random m_random{1};
 };

@@ -21,8 +21,9 @@ bool sameOptions(const StayModel& a, const StayModel& b) {
 
 /// One stay of single slots that begins on one day only, free in all else.
 bool isItem(const BatchModel& batch, const Batch& wanted) {
-    return batch.single && !batch.pinned && !wanted.stock && batch.stays.size() == 1 &&
-           batch.strikeFirst == batch.strikeLast && !batch.stays.front().options.empty();
+    return batch.single && !batch.pinned && batch.changeCost == 0 && !wanted.stock &&
+           batch.stays.size() == 1 && batch.strikeFirst == batch.strikeLast &&
+           !batch.stays.front().options.empty();
 }
 
 } // namespace

@@ -10,6 +10,15 @@ namespace warmbench::planner::search {
 
 namespace {
 
+bool isAsBefore(const std::vector<PreviousStay>& before, const PlacedBatch& placed) {
+    return std::equal(before.begin(), before.end(), placed.stays.begin(), placed.stays.end(),
+                      [](const PreviousStay& was, const PlacedStay& is) {
+                          return was.zone == is.zone && was.from == is.from &&
+                                 std::is_permutation(was.slots.begin(), was.slots.end(), is.slots.begin(),
+                                                     is.slots.end());
+                      });
+}
+
 void addBatch(const Problem& problem, const PlacedBatch& placed, const std::vector<std::vector<int>>& states,
               Cost& cost) {
     const Batch& batch = problem.batches[at(placed.batch)];
@@ -30,6 +39,8 @@ void addBatch(const Problem& problem, const PlacedBatch& placed, const std::vect
             cost.moves += batch.moveCost * thousandths;
         before.swap(slots);
     }
+    if (batch.previous && !isAsBefore(*batch.previous, placed))
+        cost.changes += problem.changeCost * thousandths;
 }
 
 } // namespace
@@ -44,8 +55,11 @@ Cost costOf(const Problem& problem, const Answer& answer) {
             std::fill(states[at(zone.zone)].begin() + run.from, states[at(zone.zone)].begin() + run.to,
                       run.setPoint);
         }
-    for (const UnplacedBatch& unplaced : answer.unplaced)
-        cost.unplaced += problem.batches[at(unplaced.batch)].value * thousandths;
+    for (const UnplacedBatch& unplaced : answer.unplaced) {
+        const Batch& batch = problem.batches[at(unplaced.batch)];
+        cost.unplaced += batch.value * thousandths;
+        if (batch.previous) cost.changes += problem.changeCost * thousandths;
+    }
     for (const PlacedBatch& placed : answer.placed) addBatch(problem, placed, states, cost);
     return cost;
 }

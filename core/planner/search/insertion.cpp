@@ -1,5 +1,7 @@
 #include "core/planner/search/insertion.h"
 
+#include "core/planner/search/previous.h"
+
 #include <algorithm>
 
 namespace warmbench::planner::search {
@@ -39,7 +41,7 @@ std::int64_t directCost(const Model& model, const Plan& plan) {
         if (k > 0 && (stand.zone != plan.stands[k - 1].zone || slots != before)) direct += batch.moveCost;
         before.swap(slots);
     }
-    return direct;
+    return direct + (standsAsBefore(model, plan) ? 0 : batch.changeCost);
 }
 
 Inserter::Inserter(const Model& model) : m_model(&model) {
@@ -54,15 +56,19 @@ Inserter::Inserter(const Model& model) : m_model(&model) {
         }
 }
 
-std::int64_t Inserter::best(const State& state, int batch, const Taste& taste, Random& random, Plan& plan) {
+void Inserter::begin(const State& state, int batch, const Taste& taste) {
     m_state = &state;
     m_index = batch;
     m_batch = &m_model->batches[at(batch)];
     m_taste = taste;
-    m_random = &random;
     m_barred.clear();
+}
+
+std::int64_t Inserter::best(const State& state, int batch, const Taste& taste, Random& random, Plan& plan) {
+    begin(state, batch, taste);
+    m_random = &random;
     if (!m_model->anyPlaced) return search(plan);
-    std::int64_t best = never;
+    std::int64_t best = m_batch->changeCost > 0 && !m_wish ? keep(plan, nullptr) : never;
     for (std::size_t attempt = 0; attempt < slotTries; ++attempt) {
         const std::int64_t relaxed = search(m_tried);
         if (relaxed >= best) break;
@@ -90,7 +96,7 @@ std::int64_t Inserter::best(const State& state, const Wish& wish, const Taste& t
 std::int64_t Inserter::search(Plan& plan) { // NOLINT(misc-no-recursion)
     ++m_stamp;
     Rest found;
-    found.cost = m_batch->value + 1;
+    found.cost = m_batch->value - m_batch->changeCost + 1;
     const int days = m_batch->strikeLast - m_batch->strikeFirst + 1;
     if (days <= 0) return never;
     const int start = m_random->below(days);
@@ -105,7 +111,7 @@ std::int64_t Inserter::search(Plan& plan) { // NOLINT(misc-no-recursion)
         else
             tryStands(0, day, found);
     }
-    if (found.cost > m_batch->value) return never;
+    if (found.cost > m_batch->value - m_batch->changeCost) return never;
     plan.batch = m_index;
     plan.strike = found.stand.from;
     writeStands(plan, found.stand);
@@ -116,7 +122,60 @@ std::int64_t Inserter::search(Plan& plan) { // NOLINT(misc-no-recursion)
     plan.slots.clear();
     plan.direct = 0;
     computeDirect(plan);
-    return found.cost;
+    return found.cost + m_batch->changeCost;
+}
+
+std::int64_t Inserter::keep(const State& state, int batch, const Taste& taste, Plan& plan,
+                            const std::vector<int>* agreed) {
+    begin(state, batch, taste);
+    return keep(plan, agreed);
+}
+
+std::int64_t Inserter::keep(Plan& plan, const std::vector<int>* agreed) {
+    if (!m_batch->isKeepable || !m_state->canStrike(m_index, m_batch->previous->front().from)) return never;
+    plan.batch = m_index;
+    plan.strike = m_batch->previous->front().from;
+    plan.stands.clear();
+    plan.slots.clear();
+    std::int64_t mats = 0;
+    for (std::size_t stay = 0; stay < m_batch->stays.size(); ++stay) {
+        const std::int64_t mat = keepStay(stay, agreed, plan);
+        if (mat == never) return never;
+        mats += mat;
+    }
+    if (disagreeing(plan)) return never;
+    plan.direct = directCost(*m_model, plan);
+    const std::int64_t cost = plan.direct + mats;
+    return cost <= m_batch->value ? cost : never;
+}
+
+std::int64_t Inserter::keepStay(std::size_t stay, const std::vector<int>* agreed, Plan& plan) const {
+    const PreviousStay& before = (*m_batch->previous)[stay];
+    const int wanted = agreed ? (*agreed)[at(m_batch->firstStay) + stay] : KeptStates::any;
+    std::int64_t least = never;
+    std::int64_t leastMat = never;
+    Stand stand;
+    for (const StayOption& option : m_batch->stays[stay].options) {
+        if (option.zoneClass != m_model->zones[at(before.zone)].zoneClass) continue;
+        if (wanted != KeptStates::any && option.state != wanted) continue;
+        const int length = keptLength(*m_batch, stay, option);
+        if (length == 0) continue;
+        const std::int64_t mat = matCost(before.zone, option.state, before.from, before.from + length);
+        const std::int64_t cost =
+            mat == never ? never : mat + m_batch->stays[stay].terms(option, before.from).offIdeal();
+        if (cost >= least) continue;
+        least = cost;
+        leastMat = mat;
+        stand = {before.zone, option.state, before.from, before.from + length};
+    }
+    if (least == never) return never;
+    plan.stands.push_back(stand);
+    plan.slots.insert(plan.slots.end(), before.slots.begin(), before.slots.end());
+    const bool isFree = !m_model->zones[at(stand.zone)].placed ||
+                        std::all_of(before.slots.begin(), before.slots.end(), [&](const SlotRect& slot) {
+                            return m_state->occupancy(stand.zone).isFree(slot, stand.from, stand.to);
+                        });
+    return isFree ? leastMat : never;
 }
 
 void Inserter::tryWish(int day, Rest& found) {
@@ -259,7 +318,7 @@ const Stand* Inserter::disagreeing(const Plan& plan) const {
 }
 
 void Inserter::computeDirect(Plan& plan) const {
-    plan.direct = m_batch->late(plan.stands.back().to);
+    plan.direct = m_batch->late(plan.stands.back().to) + m_batch->changeCost;
     for (std::size_t k = 0; k < plan.stands.size(); ++k) {
         plan.direct += termsAt(*m_model, m_batch->stays[k], plan.stands[k]).offIdeal();
         if (k > 0 && plan.stands[k].zone != plan.stands[k - 1].zone) plan.direct += m_batch->moveCost;

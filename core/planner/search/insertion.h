@@ -40,6 +40,12 @@ public:
     /// The same among the ways that keep a wish.
     std::int64_t best(const State& state, const Wish& wish, const Taste& taste, Random& random, Plan& plan);
 
+    /// Fills `plan` with the batch's place in the plan that was made before and returns its whole cost, mats
+    /// at their weight; `never` where it cannot stand like that. At the states `agreed`, by stay among all
+    /// stays, where they are given, else at the cheapest.
+    std::int64_t keep(const State& state, int batch, const Taste& taste, Plan& plan,
+                      const std::vector<int>* agreed = nullptr);
+
 private:
     struct Rest {
         std::int64_t cost = never;
@@ -47,6 +53,10 @@ private:
         Stand stand;
     };
 
+    void begin(const State& state, int batch, const Taste& taste);
+    std::int64_t keep(Plan& plan, const std::vector<int>* agreed);
+    /// Adds the stand of a stay in the place that it had before, and its slots; what its mat costs more.
+    std::int64_t keepStay(std::size_t stay, const std::vector<int>* agreed, Plan& plan) const;
     std::int64_t search(Plan& plan);
     /// The cheapest stand for the first stay on a day that keeps the wish; replaces `found` when it costs
     /// less.
@@ -87,7 +97,8 @@ private:
     Plan m_tried;
 };
 
-/// Off ideal, late, moves and scatter of a plan whose stands (and slots, in placed zones) are filled in.
+/// Off ideal, late, moves, scatter and change of a plan whose stands (and slots, in placed zones) are filled
+/// in.
 [[nodiscard]] std::int64_t directCost(const Model& model, const Plan& plan);
 
 } // namespace warmbench::planner::search

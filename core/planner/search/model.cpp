@@ -2,6 +2,7 @@
 
 #include "core/planner/index.h"
 #include "core/planner/search/cost.h"
+#include "core/planner/search/previous.h"
 
 #include <algorithm>
 #include <map>
@@ -150,8 +151,9 @@ void addHeld(Model& model) {
     }
 }
 
-void addOptions(const Model& model, const StayRule& rule, StayModel& stay, int& shortest, int& longest) {
-    for (std::size_t c = 0; c < model.classes.size(); ++c) {
+void addOptions(const Model& model, const StayRule& rule, const Stopped& stopped, StayModel& stay,
+                int& shortest, int& longest) {
+    for (std::size_t c = 0; c < model.classes.size() && !stopped(); ++c) {
         const Zone& zone = model.problem->zones[at(model.classes[c].zones.front())];
         if (!rule.accepts(zone.cover)) continue;
         for (int state = off; state < static_cast<int>(zone.setPoints.size()); ++state) {
@@ -192,7 +194,8 @@ int slotsOf(const Model& model, const Batch& batch) {
 }
 
 /// `stay` is working memory, kept from batch to batch so that it seldom grows.
-BatchModel batchOf(const Model& model, const Batch& batch, StayModel& stay) {
+BatchModel batchOf(const Model& model, const Batch& batch, bool isSearched, const Stopped& stopped,
+                   StayModel& stay) {
     BatchModel made;
     made.strikeFirst = batch.strikeFirst;
     made.strikeLast = std::min(batch.strikeLast, model.days - 1);
@@ -202,7 +205,12 @@ BatchModel batchOf(const Model& model, const Batch& batch, StayModel& stay) {
     if (batch.pin && batch.pin->strikeDay) made.strikeFirst = made.strikeLast = *batch.pin->strikeDay;
     if (made.slots == 0) made.strikeLast = made.strikeFirst - 1;
     if (batch.pin && batch.pin->zone) made.pinnedZone = *batch.pin->zone;
-    made.value = made.pinned ? pinnedValue : batch.value * thousandths;
+    if (batch.previous) {
+        made.previous = &*batch.previous;
+        made.isKeepable = made.slots > 0 && canBeKept(*model.problem, batch);
+        made.changeCost = model.problem->changeCost * thousandths;
+    }
+    made.value = made.pinned ? pinnedValue : batch.value * thousandths + made.changeCost;
     made.latePerDay = batch.latePerDay * thousandths;
     if (batch.due) made.due = *batch.due;
     made.moveCost = batch.moveCost * thousandths;
@@ -216,7 +224,7 @@ BatchModel batchOf(const Model& model, const Batch& batch, StayModel& stay) {
         stay.lastStart = last;
         int shortest = longestStay;
         int longest = 0;
-        if (first <= last) addOptions(model, rule, stay, shortest, longest);
+        if (isSearched && first <= last) addOptions(model, rule, stopped, stay, shortest, longest);
         if (stay.options.empty()) made.strikeLast = made.strikeFirst - 1;
         first += shortest;
         last += longest;
@@ -227,12 +235,12 @@ BatchModel batchOf(const Model& model, const Batch& batch, StayModel& stay) {
 
 } // namespace
 
-Model::Model(const Problem& source, int threads)
+Model::Model(const Problem& source, const Making& making)
     : problem(&source), days(source.days), scatterCost(source.scatterCost * thousandths),
       zones(source.zones.size()) {
     classify(*this);
     addHeld(*this);
-    makeBatches(threads);
+    makeBatches(making);
     for (std::size_t b = 0; b < batches.size(); ++b) {
         const Batch& batch = source.batches[b];
         BatchModel& made = batches[b];
@@ -244,6 +252,8 @@ Model::Model(const Problem& source, int threads)
         batchOfStay.insert(batchOfStay.end(), batch.stays.size(), static_cast<int>(b));
         anyPlaced = anyPlaced || !made.single;
         if (batch.pin && !batch.pin->slots.empty()) zones[at(*batch.pin->zone)].placed = true;
+        if (made.isKeepable && made.changeCost > 0)
+            for (const PreviousStay& stay : *batch.previous) zones[at(stay.zone)].placed = true;
     }
     for (ZoneModel& zone : zones) zone.placed = zone.placed || anyPlaced;
     anyPlaced = std::any_of(zones.begin(), zones.end(), [](const ZoneModel& zone) { return zone.placed; });
@@ -259,13 +269,15 @@ Model::Model(const Problem& source, int threads)
     }
 }
 
-void Model::makeBatches(int threads) {
+void Model::makeBatches(const Making& making) {
     batches.resize(problem->batches.size());
-    const auto make = [this](std::size_t first, std::size_t last) {
+    const auto make = [this, &making](std::size_t first, std::size_t last) {
         StayModel memory;
-        for (std::size_t b = first; b < last; ++b) batches[b] = batchOf(*this, problem->batches[b], memory);
+        for (std::size_t b = first; b < last; ++b)
+            batches[b] =
+                batchOf(*this, problem->batches[b], b >= at(making.firstSearched), making.stopped, memory);
     };
-    const std::size_t half = threads > 1 ? batches.size() / 2 : batches.size();
+    const std::size_t half = making.threads > 1 ? batches.size() / 2 : batches.size();
     const std::jthread other([&] { make(half, batches.size()); });
     make(0, half);
 }

@@ -3,6 +3,7 @@
 #include "core/planner/problem.h"
 
 #include <cstdint>
+#include <functional>
 #include <limits>
 #include <vector>
 
@@ -85,7 +86,10 @@ struct BatchModel {
     bool single = true;  ///< each container takes one slot
     bool pinned = false;
     int pinnedZone = -1;
-    std::int64_t value = 0; ///< of leaving it out; beyond all money for a pinned one
+    const std::vector<PreviousStay>* previous = nullptr; ///< of a batch that stood somewhere before
+    bool isKeepable = false;                             ///< its own rules allow it to stand as before
+    std::int64_t changeCost = 0;                         ///< of not standing as before
+    std::int64_t value = 0; ///< of leaving it out, a change with it; beyond all money for a pinned one
     std::int64_t latePerDay = 0;
     std::int64_t due = never;
     std::int64_t moveCost = 0;
@@ -110,9 +114,17 @@ struct ZoneModel {
     std::vector<HeldChoice> heldChoices; ///< one or more where something is held; else none
 };
 
+/// Asked often; true ends the work soon.
+using Stopped = std::function<bool()>;
+
+struct Making {
+    int threads = 1;       ///< up to two; the model is the same
+    int firstSearched = 0; ///< batches before it are only stood where a plan has them: they have no options
+    Stopped stopped = [] { return false; }; ///< asked on every thread; then ways to stand may be missing
+};
+
 struct Model {
-    /// Uses up to two threads; the model is the same.
-    explicit Model(const Problem& problem, int threads = 1);
+    explicit Model(const Problem& problem, const Making& making = {});
 
     const Problem* problem;
     int days = 0;
@@ -132,7 +144,7 @@ struct Model {
     [[nodiscard]] bool fitsGrid(int batch, int zone) const;
 
 private:
-    void makeBatches(int threads);
+    void makeBatches(const Making& making);
 };
 
 } // namespace warmbench::planner::search

@@ -21,7 +21,7 @@ struct Stand {
 struct Plan {
     int batch = -1;
     int strike = -1;         ///< below 0: left out
-    std::int64_t direct = 0; ///< off ideal, late, moves and scatter
+    std::int64_t direct = 0; ///< off ideal, late, moves, scatter and change
     std::vector<Stand> stands;
     std::vector<SlotRect> slots; ///< of each stay in turn, in zones that are `placed`; else empty
 };

@@ -11,9 +11,6 @@
 
 namespace warmbench::planner::search {
 
-/// Asked often; true ends the work soon.
-using Stopped = std::function<bool()>;
-
 /// A moment of a search that cools one or more times.
 struct Cooling {
     double progress = 0; ///< 0 at the beginning to 1 at the end of all

@@ -54,6 +54,28 @@ void Walk::orderForPlacing(std::vector<int>& batches) {
     });
 }
 
+void Walk::keepFirst() {
+    m_kept = {};
+    const auto isFirst = [&](int batch) {
+        return m_model->batches[at(batch)].pinned || m_model->batches[at(batch)].isKeepable;
+    };
+    if (std::none_of(m_batches.begin(), m_batches.end(),
+                     [&](int batch) { return m_model->batches[at(batch)].isKeepable; }))
+        return;
+    std::stable_partition(m_batches.begin(), m_batches.end(), isFirst);
+    m_kept = keptStates(*m_model);
+    for (int zone = 0; zone < static_cast<int>(m_model->zones.size()); ++zone)
+        if (m_state.heldChoice(zone) != m_kept.heldChoice[at(zone)])
+            m_state.chooseHeld(zone, m_kept.heldChoice[at(zone)]);
+}
+
+bool Walk::placeFirst(int batch) {
+    const Taste taste{8, 0, 0, 128};
+    const bool isKept = m_model->batches[at(batch)].isKeepable &&
+                        m_inserter.keep(m_state, batch, taste, m_plan, &m_kept.ofStay) != never;
+    return isKept || m_inserter.best(m_state, batch, taste, m_random, m_plan) != never;
+}
+
 void Walk::takeOut(const std::vector<int>& batches) {
     if (m_before.size() < batches.size()) m_before.resize(batches.size());
     for (std::size_t i = 0; i < batches.size(); ++i) {

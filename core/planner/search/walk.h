@@ -2,6 +2,7 @@
 
 #include "core/planner/index.h"
 #include "core/planner/search/insertion.h"
+#include "core/planner/search/previous.h"
 #include "core/planner/search/random.h"
 #include "core/planner/search/ruin.h"
 #include "core/planner/search/state.h"
@@ -36,6 +37,11 @@ public:
 
 private:
     void orderForPlacing(std::vector<int>& batches);
+    /// Lets m_batches begin with what is pinned and what stood somewhere before.
+    void keepFirst();
+    /// Finds a place for a batch in the first plan, left in m_plan: that in which it stood before, else
+    /// another.
+    bool placeFirst(int batch);
     void takeOut(const std::vector<int>& batches);
     void placeAnew(const std::vector<int>& batches, const Taste& taste);
     void undo();
@@ -55,6 +61,7 @@ private:
     int m_heldZone = -1; ///< zone whose held choice this round changed, and what it was
     int m_heldBefore = 0;
     Plan m_plan;
+    KeptStates m_kept; ///< while the first plan is made
     std::int64_t m_bestCost = 0;
     bool m_atBest = false; ///< the state is the best, not yet saved
     std::vector<Plan> m_best;
@@ -69,10 +76,10 @@ void Walk::construct(Stopped stopped) {
     for (int batch = 0; batch < static_cast<int>(m_model->batches.size()); ++batch)
         if (!m_state.isPlaced(batch)) m_batches.push_back(batch);
     orderForPlacing(m_batches);
-    const Taste taste{8, 0, 0, 128};
+    keepFirst();
     for (const int batch : m_batches) {
         if (stopped()) break;
-        if (m_inserter.best(m_state, batch, taste, m_random, m_plan) == never) continue;
+        if (!placeFirst(batch)) continue;
         m_state.place(m_plan);
         touch(batch);
     }

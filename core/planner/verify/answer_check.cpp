@@ -28,17 +28,18 @@ Verdict AnswerCheck::run(Value document) {
     const json::Fields fields =
         in.object(document, root, {"format", "version", "placed", "unplaced", "mats", "cost", "bound"});
     for (const char* list : {"placed", "unplaced", "mats"}) in.list(fields[list], root / list);
-    const json::Fields cost =
-        in.object(fields["cost"], root / "cost",
-                  {"total", "unplaced", "late", "off_ideal", "mats", "moves", "scatter"});
+    std::vector<std::string_view> parts{"total", "unplaced", "late", "off_ideal", "mats", "moves", "scatter"};
+    if (m_problem.version == 2) parts.emplace_back("changes");
+    const json::Fields cost = in.object(fields["cost"], root / "cost", parts, {});
     if (reported(in)) return std::move(m_verdict);
 
     const Value format = fields["format"];
     if (format.kind() != json::Kind::String || format.string() != "warmbench-planning-answer")
         violated("/format: found " + json::shown(format) + ", expected warmbench-planning-answer");
     json::Reader version;
-    if (version.integer(fields["version"], root / "version") != 1)
-        violated("/version: found " + json::shown(fields["version"]) + ", expected 1");
+    if (version.integer(fields["version"], root / "version") != m_problem.version)
+        violated("/version: found " + json::shown(fields["version"]) + ", expected " +
+                 std::to_string(m_problem.version));
 
     checkEach(fields["mats"], root / "mats", [&](Value v, const Pointer& at) { checkMat(v, at); });
     for (const Held& held : m_problem.held) checkHeld(held);
@@ -166,6 +167,7 @@ void AnswerCheck::checkUnplaced(Value value, const Pointer& at) {
     if (reported(in)) return;
     if (const Batch* batch = newBatch(fields["id"], at)) {
         m_verdict.cost.unplaced += WideCost{10} * batch->value;
+        if (batch->previous) m_verdict.cost.changes += WideCost{10} * m_problem.changeCost;
         if (batch->pin) violated(batch->id + ": is pinned but not placed");
     }
     in.name(fields["reason"], at / "reason");
@@ -210,8 +212,9 @@ void AnswerCheck::checkCost(const json::Fields& fields, const Pointer& at) {
     const std::pair<const char*, WideCost> parts[] = {{"unplaced", cost.unplaced},  {"late", cost.late},
                                                       {"off_ideal", cost.offIdeal}, {"mats", cost.mats},
                                                       {"moves", cost.moves},        {"scatter", cost.scatter},
-                                                      {"total", cost.total()}};
+                                                      {"changes", cost.changes},    {"total", cost.total()}};
     for (const auto& [key, reckoned] : parts) {
+        if (!fields.has(key)) continue; // changes, before version 2
         json::Reader in;
         const std::int64_t found = in.number(fields[key], at / key, 3);
         if (!reported(in) && found != reckoned)

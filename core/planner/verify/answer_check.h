@@ -37,6 +37,7 @@ private:
         const Batch& batch;
         std::int64_t day;            ///< on which the next stay should begin
         std::optional<Claim> before; ///< the stay before
+        bool isChanged;              ///< it does not stand as it did in the plan before
     };
 
     [[nodiscard]] bool isFull() const { return m_verdict.violations.size() >= mostViolations; }
@@ -71,6 +72,8 @@ private:
     void checkWarmth(const StayRule& rule, const Claim& claim, const std::string& who);
     /// Checks a stay's slots by themselves; what they cover.
     Covered checkSlots(const Claim& claim, const Batch& batch, const std::string& who);
+    /// Whether a stay stands where the stay of the plan before did that has the same place in the order.
+    static bool isAsBefore(const Claim& claim, const PreviousStay& before);
     void checkPinnedPlace(const Claim& claim, const Batch& batch, const std::string& who);
     /// The state of a zone's mat over a stay; a change during it is a violation.
     MatState constantState(int zone, std::int64_t from, std::int64_t to, const std::string& who);

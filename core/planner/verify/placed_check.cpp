@@ -56,11 +56,15 @@ void AnswerCheck::checkPlaced(Value value, const Pointer& at) {
     const Pointer stays = at / "stays";
     json::Children claims = in.list(fields["stays"], stays, batch->stays.size(), batch->stays.size());
     if (reported(in)) return;
-    Course course{*batch, strikeDay, std::nullopt};
+    const auto& previous = batch->previous;
+    Course course{*batch, strikeDay, std::nullopt, previous && previous->size() != batch->stays.size()};
     while (const auto stay = claims.next()) {
         const std::string who = batch->id + " stay " + std::to_string(claims.index());
         if (!checkStay(*stay, stays / claims.index(), batch->stays[claims.index()], course, who)) return;
+        if (previous && !course.isChanged)
+            course.isChanged = !isAsBefore(*course.before, (*previous)[claims.index()]);
     }
+    if (course.isChanged) m_verdict.cost.changes += WideCost{10} * m_problem.changeCost;
     if (batch->due && course.day > *batch->due)
         m_verdict.cost.late += WideCost{10} * batch->latePerDay * (course.day - *batch->due);
 }
@@ -163,6 +167,13 @@ Covered AnswerCheck::checkSlots(const Claim& claim, const Batch& batch, const st
         });
     }
     return covered;
+}
+
+bool AnswerCheck::isAsBefore(const Claim& claim, const PreviousStay& before) {
+    std::vector<Rect> slots;
+    for (const SlotRect& slot : before.slots) slots.push_back(asRect(slot));
+    std::sort(slots.begin(), slots.end());
+    return claim.zone == before.zone && claim.from == before.from && claim.slots == slots;
 }
 
 void AnswerCheck::checkPinnedPlace(const Claim& claim, const Batch& batch, const std::string& who) {

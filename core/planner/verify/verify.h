@@ -26,7 +26,10 @@ struct ReckonedCost {
     WideCost mats = 0;
     WideCost moves = 0;
     WideCost scatter = 0;
-    [[nodiscard]] WideCost total() const { return unplaced + late + offIdeal + mats + moves + scatter; }
+    WideCost changes = 0;
+    [[nodiscard]] WideCost total() const {
+        return unplaced + late + offIdeal + mats + moves + scatter + changes;
+    }
 };
 
 struct Verdict {

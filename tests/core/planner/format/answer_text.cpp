@@ -61,6 +61,21 @@ TEST_CASE("An answer is written with exact decimals, a line for each stay") {
     CHECK(answerText(tinyProblem(), tinyAnswer()) == tinyText);
 }
 
+TEST_CASE("An answer to a problem of version 2 has the cost of changes as well") {
+    Problem problem = tinyProblem();
+    problem.version = 2;
+    Answer answer = tinyAnswer();
+    answer.cost.changes = 1500;
+    const std::string text = answerText(problem, answer);
+    CHECK(text.find("\"version\": 2") != std::string::npos);
+    CHECK(text.find("\"total\": 13.3,") != std::string::npos);
+    CHECK(text.find("\"scatter\": 0, \"changes\": 1.5 }") != std::string::npos);
+    const auto read = readAnswer(text, problem);
+    REQUIRE(read);
+    CHECK(read->cost == answer.cost);
+    CHECK(readAnswer(text, tinyProblem()).refusal().place == "/version");
+}
+
 TEST_CASE("What is written of an answer is read as the same answer") {
     const Problem problem = tinyProblem();
     const auto answer = readAnswer(tinyText, problem);

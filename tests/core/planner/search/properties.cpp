@@ -1,5 +1,6 @@
 #include "core/planner/format/answer_format.h"
 #include "core/planner/planner.h"
+#include "core/planner/previous_plan.h"
 #include "core/planner/verify/verify.h"
 #include "tests/support/brute_force.h"
 #include "tests/support/random_problem.h"
@@ -19,6 +20,26 @@ warmbench::Result<Solved> solved(const Problem& problem, std::int64_t rounds, in
     return solve(problem, options);
 }
 
+/// The problem asked again after its plan was made and the world has changed a little.
+Problem askedAgain(Problem problem, const Answer& answer, std::mt19937& random) {
+    const auto number = [&](int low, int high) {
+        return std::uniform_int_distribution<int>(low, high)(random);
+    };
+    recallPlan(problem, answer);
+    problem.changeCost = number(0, 150);
+    for (Batch& batch : problem.batches) {
+        if (number(1, 3) == 1) batch.value = number(50, 1500);
+        if (number(1, 3) == 1 && !batch.pin) batch.strikeLast += 1;
+        if (number(1, 4) == 1) batch.due = number(1, 4);
+    }
+    for (Zone& zone : problem.zones) {
+        if (number(1, 4) == 1) zone.floor.back() += number(-10, 10);
+        for (SetPoint& point : zone.setPoints) point.costPerDay = number(5, 90);
+        if (number(1, 5) == 1 && problem.held.empty()) zone.blocked.front() = 1;
+    }
+    return problem;
+}
+
 } // namespace
 
 TEST_CASE("The plan of a tiny problem costs what the cheapest of all plans costs") {
@@ -33,6 +54,31 @@ TEST_CASE("The plan of a tiny problem costs what the cheapest of all plans costs
         CHECK(found->answer.cost.total() == *least);
         CHECK(found->answer.bound <= *least);
     }
+}
+
+TEST_CASE("A tiny plan that is made again costs what the cheapest of all costs, its changes counted") {
+    std::mt19937 random(1202);
+    int changed = 0;
+    int keptDearer = 0;
+    for (int i = 0; i < 200; ++i) {
+        const Problem before = tinyProblem(random);
+        const auto plan = solved(before, 100, 1);
+        if (!plan) continue;
+        Problem again = askedAgain(before, plan->answer, random);
+        const auto least = leastTotal(again);
+        const auto found = solved(again, 300, 1);
+        INFO("tiny problem " << i);
+        REQUIRE(found.ok() == least.has_value());
+        if (!least) continue;
+        CHECK(found->answer.cost.total() == *least);
+        CHECK(found->answer.bound <= *least);
+        CHECK(verifyAnswer(again, answerText(again, found->answer)).valid());
+        changed += found->answer.cost.changes > 0;
+        again.changeCost = 0;
+        keptDearer += leastTotal(again) < *least - found->answer.cost.changes;
+    }
+    CHECK(changed > 10);
+    CHECK(keptDearer > 10);
 }
 
 TEST_CASE("Whatever the problem, the answer keeps every rule and the verifier finds the same cost") {

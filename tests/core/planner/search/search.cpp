@@ -1,6 +1,7 @@
 #include "core/planner/format/answer_format.h"
 #include "core/planner/format/problem_format.h"
 #include "core/planner/planner.h"
+#include "core/planner/previous_plan.h"
 #include "core/planner/verify/verify.h"
 #include "tests/support/planning_data.h"
 
@@ -57,6 +58,39 @@ TEST_CASE("a search that is stopped before it begins still answers validly") {
     REQUIRE(found.ok());
     CHECK(found->ending == Ending::Stopped);
     CHECK(verifyAnswer(problem, answerText(problem, found->answer)).valid());
+}
+
+TEST_CASE("a plan that is made again over a plan of the same world changes nothing") {
+    for (const char* name : {"p02-small.json", "p04-house.json", "p05-pinned.json", "p08-trays.json"}) {
+        Problem problem = problemOf(name);
+        const Solved first = solved(problem, 2000, 1, 2);
+        recallPlan(problem, first.answer);
+        problem.changeCost = 100'000;
+        const Solved again = solved(problem, 1, 9, 2);
+        INFO(name);
+        CHECK(again.answer.cost.changes == 0);
+        CHECK(again.answer.cost.total() <= first.answer.cost.total());
+        CHECK(verifyAnswer(problem, answerText(problem, again.answer)).valid());
+    }
+}
+
+TEST_CASE("a batch that must go elsewhere, and nothing else, changes when changes are dear") {
+    Problem problem = problemOf("p02-small.json");
+    const Solved first = solved(problem, 2000, 1, 2);
+    recallPlan(problem, first.answer);
+    problem.changeCost = 100'000;
+    const SlotRect broken = first.answer.placed.front().stays.front().slots.front();
+    Zone& zone = problem.zones[static_cast<std::size_t>(first.answer.placed.front().stays.front().zone)];
+    zone.blocked[static_cast<std::size_t>(broken.row * zone.cols + broken.col)] = 1;
+    int onIt = 0;
+    for (const PlacedBatch& placed : first.answer.placed)
+        onIt += std::any_of(placed.stays.begin(), placed.stays.end(), [&](const PlacedStay& stay) {
+            return problem.zones[static_cast<std::size_t>(stay.zone)].id == zone.id &&
+                   std::find(stay.slots.begin(), stay.slots.end(), broken) != stay.slots.end();
+        });
+    const Solved again = solved(problem, 500, 9, 2);
+    CHECK(again.answer.cost.changes == 1'000'000 * onIt);
+    CHECK(verifyAnswer(problem, answerText(problem, again.answer)).valid());
 }
 
 TEST_CASE("a horizon far beyond all that can stand changes nothing") {

@@ -62,6 +62,36 @@ std::int64_t thousandths(WideCost cost) {
 
 } // namespace
 
+TEST_CASE("A batch that does not stand as in the plan before costs a change, whatever is different") {
+    Problem problem = readPlanning("p01-tiny.json");
+    problem.version = 2;
+    problem.changeCost = 70;
+    const std::vector<PreviousStay> a{{0, 0, 6, {{0, 2, 1, 1}, {0, 0, 1, 1}, {0, 1, 1, 1}}},
+                                      {1, 6, 8, {{0, 1, 1, 1}, {0, 2, 1, 1}, {0, 3, 1, 1}}}};
+    const auto changes = [&](const std::vector<PreviousStay>& ofA) {
+        problem.batches[0].previous = ofA;
+        return static_cast<std::int64_t>(
+            verifyAnswer(problem, edited(tinyAnswer, {{"\"version\": 1", "\"version\": 2"},
+                                                      {"\"scatter\": 0", "\"scatter\": 0, \"changes\": 0"}}))
+                .cost.changes);
+    };
+    const auto with = [&](auto change) {
+        std::vector<PreviousStay> other = a;
+        change(other);
+        return changes(other);
+    };
+    CHECK(changes(a) == 0);
+    CHECK(with([](auto& stays) { stays[1].to = 9; }) == 0);
+    CHECK(with([](auto& stays) { stays[1].from = 7; }) == 700);
+    CHECK(with([](auto& stays) { stays[0].zone = 1; }) == 700);
+    CHECK(with([](auto& stays) { stays[0].slots[0].col = 3; }) == 700);
+    CHECK(with([](auto& stays) { stays.pop_back(); }) == 700);
+    CHECK(with([](auto& stays) { stays.clear(); }) == 700);
+    // One that is left out now and was placed then; and one that is new costs nothing.
+    problem.batches[2].previous.emplace();
+    CHECK(changes(a) == 700);
+}
+
 TEST_CASE("A stay gains degree-days between base and cap, from the warmer of set-point and floor") {
     // Off: 10, 17 and 12, 12, ... degrees gain 5, 11 (capped at 16) and 7, 7, 7: 31 after 5 days, 30 after 4.
     costOf({.strike = 0, .weanFrom = 5, .end = 7});
