@@ -46,7 +46,8 @@ std::vector<std::size_t> dearestFirst(const Problem& problem, const Answer& answ
     std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
         return batchOf(problem, answer, a).value > batchOf(problem, answer, b).value;
     });
-    order.resize(std::min(order.size(), std::max<std::size_t>(1, mostLooks / problem.zones.size())));
+    order.resize(std::min(
+        order.size(), std::max<std::size_t>(1, mostLooks / std::max<std::size_t>(1, problem.zones.size()))));
     return order;
 }
 

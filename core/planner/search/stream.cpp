@@ -65,6 +65,7 @@ void Stream::roundOfBins() {
 }
 
 void Stream::finish(const Stopped& stopped) {
+    if (stopped() && m_total < never) return;
     pack(glance, stopped);
     m_lastPacked = never;
     pack(care, stopped);
