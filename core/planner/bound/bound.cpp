@@ -57,8 +57,8 @@ private:
 
 constexpr int iterationsOfRound = 50;
 constexpr int roundsWithoutGain = 4;
-constexpr int roundsWithoutTree = 60;           ///< the same where no tree follows
-constexpr std::size_t mostLinksOfTree = 60'000; ///< splits of more take too long
+constexpr int roundsWithoutTree = 200;          ///< the same where no tree follows
+constexpr std::size_t mostLinksOfTree = 25'000; ///< splits of more take too long
 constexpr double gainOfRound = 3e-4;            ///< share of the value
 
 /// Climbs at the root until that hardly gains, forbidding what is too costly for the incumbent on the way.

@@ -20,7 +20,8 @@ struct BoundOptions {
 /// optimum, INT64_MAX where there is none); it may fall from call to call. Both functions are called from the
 /// calling thread.
 /// Returns when the bound has reached the incumbent's total, when nothing more can be proven, or within
-/// 20 ms of a request to stop. Where pinned and held batches cannot be kept at all, any number is a bound.
+/// 20 ms of a request to stop. resources/doc/planner-bound.md says why the bounds hold. Where pinned and held
+/// batches cannot be kept at all, any number is a bound.
 void improveBound(const Problem& problem, const BoundOptions& options,
                   const std::function<std::int64_t()>& incumbentTotal,
                   const std::function<void(std::int64_t)>& onImproved, const std::stop_token& stop);

@@ -17,7 +17,26 @@ constexpr double highestExact = 4503599627370496.0; // 2^52
 
 DualFunction::DualFunction(const Formulation& formulation, std::stop_token stop)
     : m_formulation(formulation), m_stop(std::move(stop)), m_batches(formulation), m_selection(formulation),
-      m_options(formulation.batches.size()), m_groupCost(formulation.stockGroups.size()) {}
+      m_options(formulation.batches.size()), m_groupCost(formulation.stockGroups.size()) {
+    for (const ZoneShelf& shelf : formulation.shelves) {
+        std::vector<int> place(at(formulation.days), -1); // in shelf.days, by day
+        for (std::size_t i = 0; i < shelf.days.size(); ++i) place[at(shelf.days[i])] = static_cast<int>(i);
+        const std::size_t states = shelf.dayCost.size();
+        std::vector<Items>& standing = m_standing.emplace_back(shelf.days.size() * states);
+        for (std::size_t state = 0; state < states; ++state)
+            for (const int index : shelf.lanes[state]) {
+                const Lane& lane = formulation.lanes[at(index)];
+                for (int day = lane.fromDay; day < lane.toDay; ++day)
+                    standing[at(place[at(day)]) * states + state].push_back(
+                        {static_cast<int>(lane.firstPrice) + day - lane.fromDay, lane.slots});
+            }
+    }
+    for (const LabourDay& day : formulation.labour) {
+        Items& striking = m_striking.emplace_back();
+        for (const LabourDay::Strike& strike : day.strikes)
+            striking.push_back({static_cast<int>(strike.price), strike.cuttings});
+    }
+}
 
 double DualFunction::evaluate(const Domain& domain, const Prices& prices) {
     standExcess.assign(m_formulation.prices, 0);
@@ -97,96 +116,81 @@ std::vector<double> DualFunction::detours(int batch) {
     return result;
 }
 
-bool DualFunction::pack(const ZoneShelf& shelf, std::size_t state, int day, double least,
-                        const Prices& prices) {
-    double sum = 0;
-    double densest = 0;
-    for (const int index : shelf.lanes[state]) {
-        const Lane& lane = m_formulation.lanes[at(index)];
-        if (day < lane.fromDay || day >= lane.toDay) continue;
-        const double price = prices.stand[lane.firstPrice + at(day - lane.fromDay)];
-        sum += price;
-        densest = std::max(densest, price / lane.slots);
-    }
-    if (sum <= least || densest * shelf.slots * (1 + 1e-12) < least) return false;
-    m_packing.clear(shelf.slots);
-    for (const int index : shelf.lanes[state]) {
-        const Lane& lane = m_formulation.lanes[at(index)];
-        if (day < lane.fromDay || day >= lane.toDay) continue;
-        const std::size_t name = lane.firstPrice + at(day - lane.fromDay);
-        if (prices.stand[name] > 0) m_packing.add(static_cast<int>(name), lane.slots, prices.stand[name]);
-    }
-    return true;
-}
-
 double DualFunction::fillZones(const Prices& prices) {
     double total = 0;
-    for (const ZoneShelf& shelf : m_formulation.shelves) {
-        m_held.clear();
-        for (const HeldZone& zone : shelf.held) m_held.emplace_back(zone.states.size());
-        for (const int day : shelf.days) {
-            if (m_stop.stop_requested()) return infinity;
-            double best = 0;
+    for (std::size_t shelf = 0; shelf < m_standing.size(); ++shelf) total += fillShelf(shelf, prices);
+    return total;
+}
+
+double DualFunction::fillShelf(std::size_t index, const Prices& prices) {
+    const ZoneShelf& shelf = m_formulation.shelves[index];
+    auto items = m_standing[index].begin();
+    double total = 0;
+    m_held.clear();
+    for (const HeldZone& zone : shelf.held) m_held.emplace_back(zone.states.size());
+    for (const int day : shelf.days) {
+        if (m_stop.stop_requested()) return infinity;
+        double best = 0;
+        m_names.clear();
+        for (std::size_t state = 0; state < shelf.dayCost.size(); ++state, ++items) {
+            const double cost = shelf.dayCost[state];
+            m_packing.take(*items, prices.stand);
+            fillHeld(shelf, day, state);
+            if (m_packing.relaxed(shelf.slots) <= best + cost) continue;
+            const double earned = m_packing.best(shelf.slots) - cost;
+            if (earned <= best) continue;
+            best = earned;
             m_names.clear();
-            for (std::size_t state = 0; state < shelf.dayCost.size(); ++state) {
-                const double cost = shelf.dayCost[state];
-                if (!pack(shelf, state, day, best + cost, prices)) continue;
-                const double earned = m_packing.best(shelf.slots) - cost;
-                if (earned <= best) continue;
-                best = earned;
-                m_names.clear();
-                m_packing.chosen(shelf.slots, m_names);
-            }
-            total += best * shelf.count;
-            for (const int name : m_names) standExcess[at(name)] -= shelf.count;
-            for (std::size_t zone = 0; zone < shelf.held.size(); ++zone)
-                fillHeld(shelf, zone, day, best, prices);
+            m_packing.chosen(m_names);
         }
-        for (const auto& states : m_held) {
-            const auto best =
-                std::max_element(states.begin(), states.end(),
-                                 [](const auto& a, const auto& b) { return a.earned < b.earned; });
-            total += best->earned;
-            for (const int name : best->names) standExcess[at(name)] -= 1;
-        }
+        total += best * shelf.count;
+        for (const int name : m_names) standExcess[at(name)] -= shelf.count;
+        fillFreed(shelf, day, best);
+    }
+    for (const auto& states : m_held) {
+        const auto best = std::max_element(states.begin(), states.end(),
+                                           [](const auto& a, const auto& b) { return a.earned < b.earned; });
+        total += best->earned;
+        for (const int name : best->names) standExcess[at(name)] -= 1;
     }
     return total;
+}
+
+void DualFunction::fillHeld(const ZoneShelf& shelf, int day, std::size_t state) {
+    for (std::size_t zone = 0; zone < shelf.held.size(); ++zone) {
+        for (std::size_t i = 0; i < m_held[zone].size(); ++i) {
+            const HeldState& held = shelf.held[zone].states[i];
+            if (at(held.setPoint + 1) != state || at(day) >= held.load.size()) continue;
+            const int room = std::max(0, shelf.slots - held.load[at(day)]);
+            HeldEarning& earning = m_held[zone][i];
+            earning.earned += m_packing.best(room) - shelf.dayCost[state];
+            m_packing.chosen(earning.names);
+        }
+    }
+}
+
+void DualFunction::fillFreed(const ZoneShelf& shelf, int day, double free) {
+    for (std::size_t zone = 0; zone < shelf.held.size(); ++zone) {
+        for (std::size_t i = 0; i < m_held[zone].size(); ++i) {
+            if (at(day) < shelf.held[zone].states[i].load.size()) continue;
+            HeldEarning& earning = m_held[zone][i];
+            earning.earned += free;
+            earning.names.insert(earning.names.end(), m_names.begin(), m_names.end());
+        }
+    }
 }
 
 double DualFunction::strikeCuttings(const Prices& prices) {
     double total = 0;
-    for (const LabourDay& day : m_formulation.labour) {
+    for (std::size_t i = 0; i < m_striking.size(); ++i) {
         if (m_stop.stop_requested()) return infinity;
-        m_packing.clear(day.cuttings);
-        for (const LabourDay::Strike& strike : day.strikes) {
-            const double price = prices.stand[strike.price];
-            if (price > 0) m_packing.add(static_cast<int>(strike.price), strike.cuttings, price);
-        }
-        total += m_packing.best(day.cuttings);
+        m_packing.take(m_striking[i], prices.stand);
+        total += m_packing.best(m_formulation.labour[i].cuttings);
         m_names.clear();
-        m_packing.chosen(day.cuttings, m_names);
+        m_packing.chosen(m_names);
         for (const int name : m_names) standExcess[at(name)] -= 1;
     }
     return total;
-}
-
-void DualFunction::fillHeld(const ZoneShelf& shelf, std::size_t zone, int day, double free,
-                            const Prices& prices) {
-    for (std::size_t i = 0; i < m_held[zone].size(); ++i) {
-        const HeldState& state = shelf.held[zone].states[i];
-        HeldEarning& earning = m_held[zone][i];
-        if (at(day) >= state.load.size()) {
-            earning.earned += free;
-            earning.names.insert(earning.names.end(), m_names.begin(), m_names.end());
-            continue;
-        }
-        const auto setPoint = at(state.setPoint + 1);
-        earning.earned -= shelf.dayCost[setPoint];
-        if (!pack(shelf, setPoint, day, 0, prices)) continue;
-        const int room = std::max(0, shelf.slots - state.load[at(day)]);
-        earning.earned += m_packing.best(room);
-        m_packing.chosen(room, earning.names);
-    }
 }
 
 int DualFunction::forbidCostly(Domain& domain, double value, double limit) {

@@ -38,6 +38,8 @@ public:
     int forbidCostly(Domain& domain, double value, double limit);
 
 private:
+    using Items = std::vector<DayPacking::Item>;
+
     /// What a zone with something held earns in one of its states, and the prices that it is paid.
     struct HeldEarning {
         double earned = 0;
@@ -50,10 +52,13 @@ private:
     /// than the group at best.
     [[nodiscard]] std::vector<double> detours(int batch);
     double fillZones(const Prices& prices);
+    double fillShelf(std::size_t shelf, const Prices& prices);
     /// What the strikes pay most for the hands of scarce days.
     double strikeCuttings(const Prices& prices);
-    void fillHeld(const ZoneShelf& shelf, std::size_t zone, int day, double free, const Prices& prices);
-    bool pack(const ZoneShelf& shelf, std::size_t state, int day, double least, const Prices& prices);
+    /// What the zones with something held earn on a day on which it stands there, in set-point `state` - 1.
+    void fillHeld(const ZoneShelf& shelf, int day, std::size_t state);
+    /// What they earn on a day on which it is gone: `free`, as the other zones.
+    void fillFreed(const ZoneShelf& shelf, int day, double free);
 
     const Formulation& m_formulation;
     std::stop_token m_stop;
@@ -62,6 +67,8 @@ private:
     std::vector<StrikeOptions> m_options; ///< by batch
     std::vector<double> m_groupCost;      ///< units, by stock group
     DayPacking m_packing;
+    std::vector<std::vector<Items>> m_standing;   ///< by shelf; by day of it and set-point + 1
+    std::vector<Items> m_striking;                ///< by labour day
     std::vector<int> m_names;                     ///< prices that the best packing of a free zone is paid
     std::vector<std::vector<HeldEarning>> m_held; ///< of one kind, by held zone and state
 };
