@@ -244,8 +244,10 @@ Program plateProgram(const Problem& problem) {
                 const int column = program.column(0);
                 program.add(one, column, 1);
                 for (int r = row; r < row + batch.footprint.height; ++r)
-                    for (int c = col; c < col + batch.footprint.width; ++c)
-                        program.add(slots[static_cast<std::size_t>(r * zone.cols + c)], column, 1);
+                    for (int c = col; c < col + batch.footprint.width; ++c) {
+                        const int cell = r * zone.cols + c;
+                        program.add(slots[static_cast<std::size_t>(cell)], column, 1);
+                    }
             }
     }
     return program;

@@ -19,7 +19,6 @@ namespace warmbench::speed {
 namespace {
 
 namespace fs = std::filesystem;
-using planner::Problem;
 
 struct Known {
     std::string file;

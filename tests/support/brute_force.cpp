@@ -214,9 +214,8 @@ private:
                 (moved ? 10 * batch.moveCost : 0) + 10 * m_problem.scatterCost * (groups(slots) - 1);
             m_cost += cost;
             take(zone, slots, from, to, 1);
-            const std::vector<SlotRect> chosen = slots;
-            m_course[index].push_back({zone, from, to, chosen});
-            placeStay(index, stay + 1, to, zone, chosen);
+            m_course[index].push_back({zone, from, to, slots});
+            placeStay(index, stay + 1, to, zone, slots);
             m_course[index].pop_back();
             take(zone, slots, from, to, -1);
             m_cost -= cost;

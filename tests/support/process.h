@@ -23,6 +23,7 @@ inline ProgramRun runProcess(const std::string& program, std::vector<std::string
     posix_spawn_file_actions_addopen(&files, STDERR_FILENO, error.c_str(), O_WRONLY | O_CREAT, 0600);
     arguments.insert(arguments.begin(), program);
     std::vector<char*> words;
+    words.reserve(arguments.size() + 1);
     for (std::string& argument : arguments) words.push_back(argument.data());
     words.push_back(nullptr);
     pid_t process = 0;

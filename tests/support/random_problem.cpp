@@ -41,7 +41,7 @@ private:
         zone.id = "zone-" + std::to_string(index);
         zone.rows = number(2, 5);
         zone.cols = number(3, 8);
-        zone.blocked.assign(static_cast<std::size_t>(zone.rows * zone.cols), 0);
+        zone.blocked.assign(static_cast<std::size_t>(zone.rows) * static_cast<std::size_t>(zone.cols), 0);
         if (chance(3)) zone.blocked.front() = 1;
         zone.cover =
             std::array{Cover::Open, Cover::Tent, Cover::Mist}[static_cast<std::size_t>(number(0, 2))];

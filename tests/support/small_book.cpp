@@ -25,6 +25,7 @@ Figure<T> usual(T value) {
 /// Pots numbered from 1, side by side in one row from `col` on.
 std::vector<Place> inRow(int row, int col, int count, int width) {
     std::vector<Place> places;
+    places.reserve(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i) places.push_back({i + 1, {row, col + i * width, 1, width}});
     return places;
 }

@@ -39,7 +39,7 @@ private:
         zone.id = id;
         zone.rows = number(1, 2);
         zone.cols = number(1, 2);
-        zone.blocked.assign(static_cast<std::size_t>(zone.rows * zone.cols), 0);
+        zone.blocked.assign(static_cast<std::size_t>(zone.rows) * static_cast<std::size_t>(zone.cols), 0);
         if (zone.blocked.size() > 1 && chance(4)) zone.blocked.front() = 1;
         zone.cover = chance(3) ? Cover::Open : Cover::Tent;
         zone.floor = {number(100, 130)};

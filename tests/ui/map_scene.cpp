@@ -123,7 +123,8 @@ TEST_CASE("A point in every slot hits its zone, slot and pot at any scale") {
                     const MapHit hit = layout.at(scene, QRectF(area).center());
                     REQUIRE(hit.zone == zone);
                     REQUIRE(hit.slot == Slot{row, col});
-                    const int pot = one.potAt[static_cast<std::size_t>(row * one.cols + col)];
+                    const int cell = row * one.cols + col;
+                    const int pot = one.potAt[static_cast<std::size_t>(cell)];
                     REQUIRE(hit.pot.value_or(-1) == pot);
                 }
             const MapHit heading = layout.at(scene, QRectF(layout.heading(scene, zone)).center());

@@ -315,7 +315,7 @@ void MainWindow::updateActions() {
 
 Outcome MainWindow::perform(const Command& command) {
     const QString said = QString::fromStdString(words(m_session->book(), command));
-    const Outcome outcome = m_session->perform(command);
+    Outcome outcome = m_session->perform(command);
     if (!outcome) statusBar()->showMessage(tr("Done: %1").arg(said));
     updateActions();
     return outcome;

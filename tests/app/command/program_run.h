@@ -19,6 +19,7 @@ struct ProgramRun {
 inline ProgramRun runWith(std::vector<std::string> arguments) {
     arguments.insert(arguments.begin(), "warmbench");
     std::vector<char*> words;
+    words.reserve(arguments.size() + 1);
     for (std::string& argument : arguments) words.push_back(argument.data());
     std::ostringstream out;
     std::ostringstream error;

@@ -23,7 +23,7 @@ std::map<std::string, std::string> BookFolder::files() const {
 }
 
 std::string BookFolder::smallBookFile(const std::string& name) const {
-    const std::string file = path(name);
+    std::string file = path(name);
     if (const auto refusal = app::BookFile::create(file, smallBook().book))
         throw std::runtime_error(refusal->text());
     return file;

@@ -13,7 +13,7 @@ namespace {
 
 /// A copy of the kept book of version 1, which holds the small book and one more entry in its journal.
 std::string oldBook(const BookFolder& folder) {
-    const std::string file = folder.path("old.wbook");
+    std::string file = folder.path("old.wbook");
     std::filesystem::copy_file(WARMBENCH_TEST_DATA "/data/book/version-1.wbook", file);
     return file;
 }

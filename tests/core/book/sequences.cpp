@@ -30,8 +30,9 @@ private:
 };
 
 std::vector<Place> anyPlaces(Choices& choices) {
-    std::vector<Place> places;
     const int count = 1 + choices.below(4);
+    std::vector<Place> places;
+    places.reserve(static_cast<std::size_t>(count));
     const int row = choices.below(4);
     const int width = choices.below(3) == 0 ? 3 : 1;
     for (int i = 0; i < count; ++i) places.push_back({i + 1, {row, i * width, 1, width}});
@@ -51,7 +52,7 @@ Command addBatch(const SmallBook& small, const HouseBook& book, Choices& choices
     batch.code.clear();
     batch.strikeDay = choices.day();
     batch.containerType = choices.idIn<ContainerType>(book);
-    batch.containers.assign(static_cast<std::size_t>(1 + choices.below(4)), {0, 1 + choices.below(6)});
+    batch.containers.assign(static_cast<std::size_t>(choices.below(4)) + 1, {0, 1 + choices.below(6)});
     batch.state = choices.below(2) == 0 ? BatchState::Planned : BatchState::Struck;
     Stay stay = anyStay(book, choices);
     stay.from = batch.strikeDay;

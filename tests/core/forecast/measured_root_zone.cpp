@@ -14,6 +14,7 @@ const climate::Thresholds overSix{6, {}};
 /// Readings of one temperature every hour for so many hours, from `hour` of the first day on.
 std::vector<climate::Reading> hourly(double hour, int count, double celsius) {
     std::vector<climate::Reading> readings;
+    readings.reserve(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i) readings.push_back({20'000 * 24.0 + hour + i, celsius});
     return readings;
 }
