@@ -1,6 +1,7 @@
 #include "app/window/run_window.h"
 
 #include "app/window/file_session.h"
+#include "ui/form/form_style.h"
 #include "ui/shell/main_window.h"
 #include "ui/words/wording.h"
 
@@ -32,6 +33,7 @@ Outcome runWindow(const std::string& book) {
     int argumentCount = 1;
     char name[] = "warmbench";
     char* arguments[] = {name, nullptr};
+    QApplication::setStyle(new ui::FormStyle);
     QApplication application(argumentCount, arguments);
     QApplication::setOrganizationName(QStringLiteral("Warmbench"));
     QApplication::setApplicationName(QStringLiteral("Warmbench"));

@@ -1,5 +1,6 @@
 #include "tests/core/season/season_book.h"
 #include "tests/ui/window.h"
+#include "ui/form/form_style.h"
 #include "ui/map/map_sheet.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/shell/style.h"
@@ -8,6 +9,7 @@
 #include <QLabel>
 #include <QPixmap>
 #include <QPushButton>
+#include <QTreeWidget>
 
 #include <cstdio>
 
@@ -39,6 +41,17 @@ void writeWindows(const QString& folder) {
     grab(home, folder + QStringLiteral("strike-list-dark.png"));
     home.window.setTheme(ui::Theme::Light);
     grab(home, folder + QStringLiteral("strike-list.png"));
+
+    for (const char* place : {"targets", "stocks", "setup"}) {
+        home.child<QAction>(place)->trigger();
+        grab(home, folder + QString::fromLatin1(place) + QStringLiteral(".png"));
+    }
+    auto* setup = home.child<QTreeWidget>("setupList");
+    setup->setCurrentItem(setup->topLevelItem(1)->child(0)->child(0));
+    grab(home, folder + QStringLiteral("setup-zone.png"));
+    home.window.setTheme(ui::Theme::Dark);
+    grab(home, folder + QStringLiteral("setup-zone-dark.png"));
+    home.window.setTheme(ui::Theme::Light);
 
     OpenWindow small({1280, 720});
     small.window.choose(firstStanding(small));
@@ -98,6 +111,7 @@ void writeSheets(const QString& folder) {
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    QApplication::setStyle(new warmbench::ui::FormStyle);
     const QApplication application(argc, argv);
     if (argc != 2) {
         std::fputs("ui_pictures: expected one folder\n", stderr);

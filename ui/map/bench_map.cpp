@@ -147,9 +147,10 @@ void BenchMap::paintEmpty(QPainter& painter) const {
     painter.fillRect(viewport()->rect(), m_palette->paper);
     const QRect room = viewport()->rect().adjusted(24, 24, -24, -24);
     const QString title = tr("There is no house in this book yet");
-    const QString what =
-        tr("Describe your house, its benches and zones in a JSON file and make a book from it with "
-           "'warmbench new', or open a book that has one. The map of its benches will stand here.");
+    const QString what = tr(
+        "Go to Nursery, above, and put in a house, its benches and their zones: the map of them will stand "
+        "here. Then say under Targets which plants are wanted, and under Stocks what cuttings are taken "
+        "from.");
     const QFontMetrics titleMetrics(m_type->title);
     const int width = std::min(room.width(), 440);
     const QRect column(room.center().x() - width / 2, room.top(), width, room.height());

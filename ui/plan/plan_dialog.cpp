@@ -58,6 +58,7 @@ void PlanDialog::build(Day from) {
     m_seconds->setDecimals(1);
     m_seconds->setValue(2);
     m_seconds->setSuffix(tr(" s"));
+    m_seconds->setObjectName(QStringLiteral("planSeconds"));
     auto* form = new QFormLayout;
     form->addRow(tr("&First day"), m_from);
     form->addRow(tr("Days on which &cuttings may be struck"), m_days);

@@ -4,6 +4,7 @@
 #include "core/book/query.h"
 #include "ui/map/map_sheet.h"
 #include "ui/plan/plan_dialog.h"
+#include "ui/setup/setup_place.h"
 #include "ui/shell/day_bar.h"
 #include "ui/shell/find_box.h"
 #include "ui/shell/house_page.h"
@@ -11,6 +12,8 @@
 #include "ui/shell/start_page.h"
 #include "ui/shell/strike_list_place.h"
 #include "ui/shell/style.h"
+#include "ui/wants/stocks_place.h"
+#include "ui/wants/targets_place.h"
 
 #include <QActionGroup>
 #include <QApplication>
@@ -49,6 +52,9 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     setWindowTitle(tr("Warmbench"));
     addPlace(QStringLiteral("house"), tr("House"), m_house);
     addPlace(new StrikeListPlace(m_places));
+    addPlace(new TargetsPlace(m_places));
+    addPlace(new StocksPlace(m_places));
+    addPlace(new SetupPlace(m_places));
     m_placeRow->setCurrent(housePlace);
     auto* open = new QWidget(m_pages);
     auto* column = new QVBoxLayout(open);

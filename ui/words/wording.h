@@ -17,6 +17,7 @@ public:
         : m_locale(locale), m_fahrenheit(fahrenheit) {}
 
     [[nodiscard]] const QLocale& locale() const { return m_locale; }
+    [[nodiscard]] bool isFahrenheit() const { return m_fahrenheit; }
     /// `Thursday 4 February 2027`, in the order of the locale.
     [[nodiscard]] QString longDate(Day day) const;
     /// `4 Feb`.

@@ -1,0 +1,54 @@
+#include "core/season/taxon_choice.h"
+
+#include "core/book/query.h"
+
+#include <set>
+
+namespace warmbench::season {
+namespace {
+
+void addNames(std::set<std::string>& names, const auto& taxon) {
+    names.insert(taxon.name);
+    names.insert(taxon.synonyms.begin(), taxon.synonyms.end());
+    names.insert(taxon.commonNames.begin(), taxon.commonNames.end());
+}
+
+} // namespace
+
+Result<TaxonChoice> chooseTaxon(const HouseBook& book, const RecipeLibrary& library, std::string_view name) {
+    if (name.empty()) return Refusal{"taxon", "no name is given"};
+    if (const Taxon* taxon = findTaxon(book, name)) return TaxonChoice{*taxon, false};
+    const std::vector<const KnownTaxon*> known = library.named(name);
+    if (known.empty())
+        return Refusal{std::string(name), "neither the book nor the built-in recipes know this taxon"};
+    if (known.size() > 1) {
+        std::string names;
+        for (const KnownTaxon* one : known) names += (names.empty() ? "" : ", ") + one->name;
+        return Refusal{std::string(name), "it is a name of several: " + names};
+    }
+    const KnownTaxon& one = *known.front();
+    if (const Taxon* taxon = findTaxon(book, one.name)) return TaxonChoice{*taxon, false};
+    return TaxonChoice{Taxon{book.nextId<Taxon>(), one.name, one.synonyms, one.commonNames, {}}, true};
+}
+
+Result<TaxonChoice> chooseOwnTaxon(const HouseBook& book, const RecipeLibrary& library,
+                                   std::string_view name) {
+    if (auto choice = chooseTaxon(book, library, name); choice || name.empty()) return choice;
+    return TaxonChoice{Taxon{book.nextId<Taxon>(), std::string(name), {}, {}, {}}, true};
+}
+
+Command withTaxon(const TaxonChoice& choice, Command command, const std::string& label) {
+    if (!choice.isNew) return command;
+    Taxon added = choice.taxon;
+    added.id = {};
+    return {Group{label, {Command{Put<Taxon>{added}}, std::move(command)}}};
+}
+
+std::vector<std::string> taxonNames(const HouseBook& book, const RecipeLibrary& library) {
+    std::set<std::string> names;
+    for (const auto& [id, taxon] : book.all<Taxon>()) addNames(names, taxon);
+    for (const KnownTaxon& taxon : library.taxa()) addNames(names, taxon);
+    return {names.begin(), names.end()};
+}
+
+} // namespace warmbench::season

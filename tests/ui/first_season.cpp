@@ -1,0 +1,183 @@
+#include "core/book/query.h"
+#include "tests/core/season/season_book.h"
+#include "ui/plan/plan_dialog.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/memory_session.h"
+
+#include <catch2/catch.hpp>
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDateEdit>
+#include <QDialog>
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QTest>
+#include <QTimer>
+#include <QTreeWidget>
+
+/// From an empty book to cuttings on a bench, by the window alone.
+using namespace warmbench;
+using namespace warmbench::ui;
+using warmbench::testing::builtIn;
+using warmbench::testing::on;
+
+namespace {
+
+/// Opens empty books, with the built-in recipes at hand.
+class EmptyOpener : public BookOpener {
+public:
+    Result<std::unique_ptr<BookSession>> open(const QString& name) override {
+        return std::unique_ptr<BookSession>(std::make_unique<MemorySession>(HouseBook(), name));
+    }
+    Result<std::unique_ptr<BookSession>> create(const QString& name) override { return open(name); }
+    const RecipeLibrary& recipes() override { return builtIn(); }
+    [[nodiscard]] QString fileFilter() const override { return QStringLiteral("House books (*.wbook)"); }
+};
+
+struct EmptyBook {
+    EmptyOpener opener;
+    MainWindow window{opener, on(7, 20)};
+
+    EmptyBook() {
+        window.setTheme(Theme::Light);
+        (void)window.createBook(QStringLiteral("new"));
+        window.show();
+    }
+    [[nodiscard]] const HouseBook& book() const { return window.session()->book(); }
+    template <class Widget>
+    Widget* child(const char* name) {
+        auto* found = window.findChild<Widget*>(QLatin1String(name));
+        REQUIRE(found);
+        return found;
+    }
+    void click(const char* button) { QTest::mouseClick(child<QPushButton>(button), Qt::LeftButton); }
+    void go(const char* place) { child<QAction>(place)->trigger(); }
+    /// Clicks a button that opens a dialog, and hands the dialog to `work`.
+    template <class Work>
+    void inDialog(const char* button, Work work) {
+        bool worked = false;
+        QTimer::singleShot(0, [&] {
+            auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+            if (!dialog) return;
+            worked = true;
+            work(*dialog);
+            if (dialog->isVisible()) dialog->reject();
+        });
+        click(button);
+        REQUIRE(worked);
+    }
+    void addHouseWithMat() {
+        go("setup");
+        click("addHouse");
+        click("keepThing");
+        click("addBench");
+        click("keepThing");
+        click("addZone");
+        child<QCheckBox>("zoneHasMat")->setChecked(true);
+        child<QComboBox>("zoneCover")->setCurrentIndex(static_cast<int>(Cover::Tent));
+        click("keepThing");
+        click("addZone"); // open and not heated, to grow on in
+        click("keepThing");
+        click("addUsualContainers");
+    }
+};
+
+template <class Widget>
+Widget* in(QDialog& dialog, const char* name) {
+    return dialog.findChild<Widget*>(QLatin1String(name));
+}
+
+} // namespace
+
+TEST_CASE("A house, a bench, a heated zone and containers are put in by forms, and each step is undone") {
+    EmptyBook empty;
+    empty.addHouseWithMat();
+    CHECK(empty.book().all<House>().size() == 1);
+    REQUIRE(empty.book().all<Zone>().size() == 2);
+    CHECK(empty.book().all<Zone>().begin()->second.mat.has_value());
+    CHECK_FALSE(empty.book().all<Zone>().rbegin()->second.mat.has_value());
+    CHECK(empty.book().all<ContainerType>().size() == 6);
+    for (int step = 0; step < 5; ++step) REQUIRE_FALSE(empty.window.session()->undo());
+    CHECK(empty.book() == HouseBook());
+}
+
+TEST_CASE("What a form says is kept where it holds, and refused with the reason where it does not") {
+    EmptyBook empty;
+    empty.addHouseWithMat();
+    auto* list = empty.child<QTreeWidget>("setupList");
+    list->setCurrentItem(list->topLevelItem(1)->child(0));
+    empty.child<QSpinBox>("benchRows")->setValue(3);
+    empty.click("keepThing");
+    CHECK(empty.child<QLabel>("setupRefusal")->isVisible());
+    CHECK(empty.child<QLabel>("setupRefusal")->text().contains("leaves the bench"));
+    CHECK(empty.book().all<Bench>().begin()->second.rows != 3);
+    CHECK(empty.child<QSpinBox>("benchRows")->value() == 3);
+    empty.child<QSpinBox>("benchRows")->setValue(empty.book().all<Bench>().begin()->second.rows);
+    empty.child<QLineEdit>("benchName")->setText("Long bench");
+    empty.click("keepThing");
+    CHECK_FALSE(empty.child<QLabel>("setupRefusal")->isVisible());
+    CHECK(empty.book().all<Bench>().begin()->second.name == "Long bench");
+}
+
+TEST_CASE("What is being typed stays when something else in the book changes") {
+    EmptyBook empty;
+    empty.addHouseWithMat();
+    auto* list = empty.child<QTreeWidget>("setupList");
+    list->setCurrentItem(list->topLevelItem(1)->child(0));
+    empty.child<QLineEdit>("benchName")->setText("half ty");
+    REQUIRE_FALSE(empty.window.session()->perform({Put<Medium>{{{}, "Mix", {{"grit", 1}}}}}));
+    CHECK(empty.child<QLineEdit>("benchName")->text() == "half ty");
+}
+
+TEST_CASE("From an empty book to cuttings on a bench: house, target, stock, plan and strike") {
+    EmptyBook empty;
+    empty.addHouseWithMat();
+    const std::string taxon = "Ceanothus thyrsiflorus";
+    empty.go("targets");
+    empty.inDialog("targetsNew", [&](QDialog& dialog) {
+        in<QLineEdit>(dialog, "taxonName")->setText("nothing that is known");
+        dialog.accept();
+        CHECK(in<QLabel>(dialog, "dialogRefusal")->isVisible());
+        in<QLineEdit>(dialog, "taxonName")->setText(QString::fromStdString(taxon));
+        CHECK(in<QCheckBox>(dialog, "taxonOwn")->isHidden());
+        in<QSpinBox>(dialog, "targetPlants")->setValue(40);
+        in<QDateEdit>(dialog, "targetDue")->setDate(QDate(2028, 4, 1));
+        dialog.accept();
+    });
+    REQUIRE(empty.book().all<Target>().size() == 1);
+    CHECK(empty.child<QTreeWidget>("targetsTable")->topLevelItem(0)->text(6).contains("40 missing: strike"));
+    empty.go("stocks");
+    empty.inDialog("stocksNew", [&](QDialog& dialog) {
+        in<QLineEdit>(dialog, "taxonName")->setText(QString::fromStdString(taxon));
+        in<QSpinBox>(dialog, "flushCuttings1")->setValue(30);
+        in<QComboBox>(dialog, "flushWood1")->setCurrentIndex(static_cast<int>(Wood::SemiRipe));
+        in<QDateEdit>(dialog, "flushFrom1")->setDate(QDate(2024, 7, 15));
+        in<QDateEdit>(dialog, "flushTo1")->setDate(QDate(2024, 9, 15));
+        dialog.accept();
+    });
+    REQUIRE(empty.book().all<Stock>().size() == 1);
+    CHECK(empty.book().all<Taxon>().size() == 1);
+    CHECK(empty.book().all<Stock>().begin()->second.flushes.size() == 1);
+
+    QTimer::singleShot(0, [&] {
+        auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+        if (!dialog) return;
+        in<QDoubleSpinBox>(*dialog, "planSeconds")->setValue(0.5);
+        auto* plan = in<QPushButton>(*dialog, "planStart");
+        QTest::mouseClick(plan, Qt::LeftButton);
+        CHECK(QTest::qWaitFor([&] { return plan->isEnabled(); }, 60000));
+        QTest::mouseClick(in<QPushButton>(*dialog, "planAccept"), Qt::LeftButton);
+        if (dialog->isVisible()) dialog->reject();
+    });
+    empty.child<QAction>("planDays")->trigger();
+    REQUIRE_FALSE(empty.book().all<Batch>().empty());
+    const BatchId batch = empty.book().all<Batch>().begin()->first;
+    CHECK(empty.book().staysOf(batch).size() >= 1);
+    empty.window.choose(batch);
+    empty.child<QAction>("strike")->trigger();
+    CHECK(empty.book().get<Batch>(batch).state == BatchState::Struck);
+}

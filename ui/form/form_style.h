@@ -1,0 +1,19 @@
+#pragma once
+
+#include <QProxyStyle>
+
+namespace warmbench::ui {
+
+/// Fusion, with edges and ticks of fields in the palette's own ink: Fusion derives them from the ground's
+/// colour, which leaves them hardly visible on a dark one. For QApplication::setStyle.
+class FormStyle : public QProxyStyle {
+    Q_OBJECT
+public:
+    FormStyle();
+    void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
+                       const QWidget* widget) const override;
+    void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
+                            const QWidget* widget) const override;
+};
+
+} // namespace warmbench::ui

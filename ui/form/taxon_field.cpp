@@ -1,0 +1,55 @@
+#include "ui/form/taxon_field.h"
+
+#include "ui/form/fields.h"
+#include "ui/words/taxon_text.h"
+
+#include <QCheckBox>
+#include <QCompleter>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+namespace warmbench::ui {
+
+TaxonField::TaxonField(const HouseBook& book, const RecipeLibrary& library, const std::string& name,
+                       QWidget* parent)
+    : QWidget(parent), m_book(book), m_library(library), m_name(new QLineEdit(text(name), this)),
+      m_understood(new QLabel(this)), m_own(new QCheckBox(tr("A taxon of my own, new to Warmbench"), this)) {
+    m_name->setObjectName(QStringLiteral("taxonName"));
+    m_name->setAccessibleName(tr("Taxon"));
+    m_name->setPlaceholderText(tr("a botanical or common name"));
+    m_understood->setObjectName(QStringLiteral("taxonUnderstood"));
+    m_understood->setWordWrap(true);
+    m_own->setObjectName(QStringLiteral("taxonOwn"));
+    QStringList names;
+    for (const std::string& one : season::taxonNames(book, library)) names += text(one);
+    auto* completer = new QCompleter(names, this);
+    completer->setCaseSensitivity(Qt::CaseInsensitive);
+    completer->setFilterMode(Qt::MatchContains);
+    m_name->setCompleter(completer);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(m_name);
+    column->addWidget(m_understood);
+    column->addWidget(m_own);
+    setFocusProxy(m_name);
+    connect(m_name, &QLineEdit::textChanged, this, &TaxonField::tell);
+    tell();
+}
+
+Result<season::TaxonChoice> TaxonField::choice() const {
+    const std::string name = said(*m_name);
+    return m_own->isChecked() ? season::chooseOwnTaxon(m_book, m_library, name)
+                              : season::chooseTaxon(m_book, m_library, name);
+}
+
+void TaxonField::tell() {
+    const std::string name = said(*m_name);
+    const auto known = season::chooseTaxon(m_book, m_library, name);
+    m_own->setVisible(!known && !name.empty());
+    if (known) m_own->setChecked(false);
+    m_understood->setVisible(!name.empty());
+    m_understood->setText(known ? taxonHtml(known->taxon.name) : text(known.refusal().what).toHtmlEscaped());
+}
+
+} // namespace warmbench::ui

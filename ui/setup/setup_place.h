@@ -1,0 +1,69 @@
+#pragma once
+
+#include "ui/place/place.h"
+
+#include <map>
+#include <optional>
+
+class QLabel;
+class QPushButton;
+class QScrollArea;
+class QTreeWidget;
+class QTreeWidgetItem;
+
+namespace warmbench::ui {
+
+class ThingForm;
+
+/// What the nursery consists of, as a list, and a form of the one thing chosen. Each change is a command
+/// that can be undone; what would take slots from what stands there is refused with the reason.
+class SetupPlace : public Place {
+    Q_OBJECT
+public:
+    explicit SetupPlace(QWidget* parent);
+    ~SetupPlace() override;
+    void showBook(const BookView& view) override;
+
+private:
+    /// What a row of the list is.
+    using Thing = std::variant<NurseryId, HouseId, BenchId, ZoneId, ContainerTypeId>;
+    using Content = std::variant<std::monostate, Nursery, House, Bench, Zone, ContainerType>;
+
+    void build();
+    void fillList();
+    void addRow(QTreeWidgetItem* under, const QString& words, const Thing& thing);
+    void showChosen();
+    void showForm(ThingForm* form, const QString& title);
+    [[nodiscard]] ThingForm* formOf(const Content& content);
+    [[nodiscard]] Content contentOf(const Thing& thing) const;
+    void keep();
+    void remove();
+    void startHouse();
+    void startBench();
+    void startZone();
+    void startContainer();
+    void choose(const Thing& thing);
+    void tell(const Outcome& refusal);
+    [[nodiscard]] std::optional<Thing> chosen() const;
+    [[nodiscard]] std::optional<HouseId> chosenHouse() const;
+    [[nodiscard]] std::optional<BenchId> chosenBench() const;
+
+    const HouseBook* m_book = nullptr; ///< that of the latest view
+    std::vector<Thing> m_rows;         ///< of the list, by the number each item holds
+    std::optional<Thing> m_shown;      ///< in the form; nothing for something new
+    Content m_content;                 ///< the same as it was when the form was filled in
+    QTreeWidget* m_list;
+    QPushButton* m_addHouse;
+    QPushButton* m_addBench;
+    QPushButton* m_addZone;
+    QPushButton* m_addContainer;
+    QPushButton* m_usual;
+    QLabel* m_title;
+    QScrollArea* m_room;
+    ThingForm* m_form = nullptr;
+    QPushButton* m_keep;
+    QPushButton* m_remove;
+    QLabel* m_refusal;
+};
+
+} // namespace warmbench::ui

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "ui/setup/thing_form.h"
+
+class QCheckBox;
+class QComboBox;
+class QDoubleSpinBox;
+class QLineEdit;
+class QSpinBox;
+
+namespace warmbench::ui {
+
+/// A zone: its rectangle of a bench, its cover, and its mat if it has one.
+class ZoneForm : public ThingForm {
+    Q_OBJECT
+public:
+    /// `mat` stands in the fields where the zone has none, to be ticked.
+    ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWidget* parent);
+    [[nodiscard]] Result<Command> command() const override;
+
+private:
+    void enableMat();
+
+    Zone m_zone;
+    Wording m_wording;
+    QLineEdit* m_name;
+    QSpinBox* m_row;
+    QSpinBox* m_col;
+    QSpinBox* m_rows;
+    QSpinBox* m_cols;
+    QComboBox* m_cover;
+    QCheckBox* m_hasMat;
+    QLineEdit* m_matName;
+    QDoubleSpinBox* m_rated;
+    QDoubleSpinBox* m_loss;
+    QLineEdit* m_setPoints;
+};
+
+} // namespace warmbench::ui

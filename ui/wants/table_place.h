@@ -1,0 +1,57 @@
+#pragma once
+
+#include "ui/place/place.h"
+
+class QLabel;
+class QPushButton;
+class QTreeWidget;
+class QTreeWidgetItem;
+
+namespace warmbench::ui {
+
+/// A place that lists things of one kind, with buttons to put in, change and remove one. Enter and a double
+/// click change the one chosen, Del removes it.
+class TablePlace : public Place {
+    Q_OBJECT
+public:
+    TablePlace(const QString& name, const QString& title, const QStringList& columns, QWidget* parent);
+    void showBook(const BookView& view) final;
+
+protected:
+    /// Adds an item to `table` for each thing, with its id's number as data of the first column.
+    virtual void fill(QTreeWidget& table, const BookView& view) = 0;
+    /// Said over an empty table.
+    [[nodiscard]] virtual QString hint() const = 0;
+    /// Said over a filled table.
+    [[nodiscard]] virtual QString summary() const { return {}; }
+    virtual void putIn() = 0;
+    virtual void change(std::int64_t number) = 0;
+    [[nodiscard]] virtual Command removal(std::int64_t number) const = 0;
+
+    static constexpr int idNumber = Qt::UserRole;
+    /// Of the latest view.
+    [[nodiscard]] const HouseBook& book() const { return *m_book; }
+    [[nodiscard]] const RecipeLibrary& recipes() const { return *m_recipes; }
+    [[nodiscard]] Day today() const { return m_today; }
+
+private:
+    void changeCurrent();
+    void removeCurrent();
+    void tell(const Outcome& refusal);
+    void enableButtons();
+
+    const HouseBook* m_book = nullptr;
+    const RecipeLibrary* m_recipes = nullptr;
+    Day m_today;
+    QLabel* m_words;
+    QTreeWidget* m_table;
+    QPushButton* m_new;
+    QPushButton* m_change;
+    QPushButton* m_remove;
+    QLabel* m_refusal;
+};
+
+/// Sets a cell of numbers, to the right.
+void setNumber(QTreeWidgetItem& item, int column, const QString& words);
+
+} // namespace warmbench::ui

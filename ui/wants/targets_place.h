@@ -1,0 +1,27 @@
+#pragma once
+
+#include "ui/wants/table_place.h"
+
+namespace warmbench::ui {
+
+/// What is wanted, and how far each target is covered.
+class TargetsPlace : public TablePlace {
+    Q_OBJECT
+public:
+    explicit TargetsPlace(QWidget* parent);
+
+protected:
+    void fill(QTreeWidget& table, const BookView& view) override;
+    [[nodiscard]] QString hint() const override;
+    [[nodiscard]] QString summary() const override { return m_summary; }
+    void putIn() override;
+    void change(std::int64_t number) override;
+    [[nodiscard]] Command removal(std::int64_t number) const override;
+
+private:
+    void ask(const Target& target);
+
+    QString m_summary;
+};
+
+} // namespace warmbench::ui

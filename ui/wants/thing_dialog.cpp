@@ -1,0 +1,42 @@
+#include "ui/wants/thing_dialog.h"
+
+#include "ui/words/wording.h"
+
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+namespace warmbench::ui {
+
+ThingDialog::ThingDialog(const QString& title, Performer performer, QWidget* parent)
+    : QDialog(parent), m_performer(std::move(performer)), m_fields(new QFormLayout),
+      m_refusal(new QLabel(this)) {
+    setWindowTitle(title);
+    m_refusal->setObjectName(QStringLiteral("dialogRefusal"));
+    m_refusal->setProperty("rank", QStringLiteral("trouble"));
+    m_refusal->setWordWrap(true);
+    m_refusal->hide();
+    auto* ends = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    connect(ends, &QDialogButtonBox::accepted, this, &ThingDialog::accept);
+    connect(ends, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 16, 20, 16);
+    column->addLayout(m_fields);
+    column->addWidget(m_refusal);
+    column->addWidget(ends);
+    setMinimumWidth(520);
+}
+
+void ThingDialog::accept() {
+    const auto asked = command();
+    const Outcome refusal = asked ? m_performer(*asked) : Outcome(asked.refusal());
+    if (!refusal) {
+        QDialog::accept();
+        return;
+    }
+    m_refusal->setText(text(refusal->text()));
+    m_refusal->show();
+}
+
+} // namespace warmbench::ui

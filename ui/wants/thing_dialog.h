@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/book/command.h"
+
+#include <QDialog>
+
+#include <functional>
+
+class QFormLayout;
+class QLabel;
+
+namespace warmbench::ui {
+
+/// A dialog that asks for one thing and closes only once it is in the book.
+class ThingDialog : public QDialog {
+    Q_OBJECT
+public:
+    using Performer = std::function<Outcome(const Command&)>;
+
+    ThingDialog(const QString& title, Performer performer, QWidget* parent);
+    void accept() override;
+
+protected:
+    [[nodiscard]] QFormLayout& fields() { return *m_fields; }
+    /// Puts the thing into the book as the fields say it; a refusal where they cannot be read.
+    [[nodiscard]] virtual Result<Command> command() const = 0;
+
+private:
+    Performer m_performer;
+    QFormLayout* m_fields;
+    QLabel* m_refusal;
+};
+
+} // namespace warmbench::ui
