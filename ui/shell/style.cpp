@@ -27,7 +27,7 @@ QPalette qtPalette(const Palette& palette) {
 QString windowStyleSheet(const Palette& palette) {
     QString sheet = QStringLiteral(R"(
 QWidget { background: @paper; color: @ink; }
-QLabel { background: transparent; }
+QLabel, QCheckBox { background: transparent; }
 QMenuBar { background: @panel; border-bottom: 1px solid @rule; padding: 2px 8px; }
 QMenuBar::item { background: transparent; padding: 5px 10px; border-radius: 4px; }
 QMenuBar::item:selected { background: @accentGround; }
@@ -59,7 +59,7 @@ QPushButton[primary="true"]:focus { border-color: @ink; }
 QPushButton[place="true"] { border: none; border-radius: 0; background: transparent; color: @quietInk; padding: 7px 12px 5px 12px; border-bottom: 3px solid transparent; }
 QPushButton[place="true"]:checked { color: @ink; border-bottom: 3px solid @accentColour; }
 QPushButton[place="true"]:focus { background: @accentGround; }
-QLineEdit { border: 1px solid @rule; border-radius: 5px; padding: 3px 8px; }
+QLineEdit { border: 1px solid @benchEdge; border-radius: 5px; padding: 3px 8px; }
 QLineEdit:focus { border: 2px solid @accentColour; padding: 2px 7px; }
 QListView, QTextBrowser, QScrollArea { background: @panel; border: none; }
 QListView:focus, QTextBrowser:focus, QScrollArea:focus { border: 2px solid @accentColour; }
