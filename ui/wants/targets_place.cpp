@@ -4,6 +4,7 @@
 #include "core/season/need.h"
 #include "ui/wants/target_dialog.h"
 
+#include <QDate>
 #include <QTreeWidget>
 
 namespace warmbench::ui {
