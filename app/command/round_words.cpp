@@ -6,6 +6,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <array>
 #include <sstream>
 
 namespace warmbench::app {
@@ -24,6 +25,14 @@ std::string slotWords(const SlotRect& slots) {
     return "row " + std::to_string(slots.row + 1) + ", column " + std::to_string(slots.col + 1);
 }
 
+/// Blanks to write into, or what was found on that day already: rooted, callused, alive, dead, grade.
+std::array<std::string, 5> foundWords(const HouseBook& book, const round::Stop& stop) {
+    if (!stop.found) return {"____", "____", "____", "____", "__"};
+    const RootCheck& check = book.get<RootCheck>(*stop.found);
+    return {std::to_string(check.rooted), std::to_string(check.callused), std::to_string(check.alive),
+            std::to_string(check.dead), check.grade ? std::to_string(*check.grade) : ""};
+}
+
 void sayStops(std::ostream& out, const HouseBook& book, const std::vector<round::Stop>& stops) {
     std::optional<ZoneId> zone;
     int number = 0;
@@ -34,9 +43,11 @@ void sayStops(std::ostream& out, const HouseBook& book, const std::vector<round:
         zone = stops[first].zone;
         for (; first < stops.size() && stops[first].zone == *zone; ++first) {
             const round::Stop& stop = stops[first];
+            const auto found = foundWords(book, stop);
             table.add({std::to_string(++number), containerWords(book, stop.batch, stop.container),
                        taxonOf(book, stop.batch), slotWords(stop.slots), std::to_string(stop.standing),
-                       std::to_string(stop.examine), "____", "____", "____", "____", "__", stop.why});
+                       std::to_string(stop.examine), found[0], found[1], found[2], found[3], found[4],
+                       stop.why});
         }
         out << '\n' << placeWords(book, *zone) << '\n' << table.text();
     }
@@ -103,9 +114,11 @@ std::string roundJson(const HouseBook& book, Day day, const std::vector<round::S
 
 std::string roundTable(const HouseBook& book, Day day, const std::vector<round::Stop>& stops) {
     std::string text = "batch,container,day,examined,rooted,callused,alive,dead,grade,note\n";
-    for (const round::Stop& stop : stops)
+    for (const round::Stop& stop : stops) {
+        if (stop.found) continue;
         text += book.get<Batch>(stop.batch).code + "," + std::to_string(stop.container) + "," + day.iso() +
                 ",,,,,,,\n";
+    }
     return text;
 }
 

@@ -60,7 +60,7 @@ struct Call {
 Call callOf(const HouseBook& book, const forecast::BatchOutlook& outlook, Day day) {
     const Batch& batch = book.get<Batch>(outlook.batch);
     const Rhythm rhythm = rhythmOf(batch.recipe.wood);
-    const CheckSum found = latestChecks(book, batch.id, day);
+    const CheckSum found = latestChecks(book, batch.id, day - 1);
     const int age = day - batch.strikeDay;
     const int since = found.last ? day - *found.last : age;
     Call call;
@@ -87,8 +87,8 @@ std::string lossWords(const HouseBook& book, const Batch& batch, int container, 
         if (const Loss& loss = book.get<Loss>(id); loss.day <= day && day - loss.day <= lossesFresh)
             lost += loss.cuttings;
     if (lost > 0) return std::to_string(lost) + " lost in the last two weeks";
-    const RootCheck* check = latestCheck(book, batch.id, container, day);
-    if (!check || check->day == day || day - check->day > lossesFresh) return {};
+    const RootCheck* check = latestCheck(book, batch.id, container, day - 1);
+    if (!check || day - check->day > lossesFresh) return {};
     if (check->dead == 0 || check->dead < manyDead * check->examined) return {};
     return std::to_string(check->dead) + " of " + std::to_string(check->examined) + " dead on " +
            check->day.iso();
@@ -103,8 +103,10 @@ public:
     void addTo(std::vector<Stop>& stops, const std::vector<Standing>& places) const {
         std::vector<Stop> found;
         for (const Standing& place : places) {
-            Stop stop{place.batch, place.container, place.zone, place.slots, 0, 0, {}, {}};
+            Stop stop{place.batch, place.container, place.zone, place.slots, 0, 0, {}, {}, {}};
             stop.standing = standing(m_book, m_batch, place.container, m_day);
+            const RootCheck* check = latestCheck(m_book, m_batch.id, place.container, m_day);
+            if (check && check->day == m_day) stop.found = check->id;
             if (stop.standing == 0) continue;
             stop.examine = std::min(stop.standing, pickedFromEach);
             stop.why = lossWords(m_book, m_batch, place.container, m_day);
@@ -131,7 +133,7 @@ public:
 
 private:
     [[nodiscard]] Day lastDay(const Stop& stop) const {
-        const RootCheck* check = latestCheck(m_book, m_batch.id, stop.container, m_day);
+        const RootCheck* check = latestCheck(m_book, m_batch.id, stop.container, m_day - 1);
         return check ? check->day : m_batch.strikeDay;
     }
     [[nodiscard]] int cuttingsToSee() const {

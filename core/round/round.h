@@ -3,6 +3,7 @@
 #include "core/forecast/book_forecast.h"
 
 #include <array>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -28,15 +29,17 @@ struct Stop {
     ZoneId zone;
     SlotRect slots; ///< in the rows and columns of the zone
     int standing = 0;
-    int examine = 0;             ///< cuttings to pick
-    std::vector<Reason> reasons; ///< at least one
-    std::string why;             ///< in words
+    int examine = 0;                  ///< cuttings to pick
+    std::vector<Reason> reasons;      ///< at least one
+    std::string why;                  ///< in words
+    std::optional<RootCheckId> found; ///< the latest check of it on that day, when it was made already
 };
 
-/// The stops of a day. Of each batch as many containers as it takes to see 10 cuttings or 5 in 100, whichever
-/// is more, 20 where it may be ready (from memory); those that were left alone longest come first to be
-/// picked, and those in which losses were seen always. They are in walking order: house by house, bench after
-/// bench from the back, along each from one end to the other and along the next one back.
+/// The stops of a day, as the round began: what was found on it takes no stop off. Of each batch as many
+/// containers as it takes to see 10 cuttings or 5 in 100, whichever is more, 20 where it may be ready (from
+/// memory); those that were left alone longest come first to be picked, and those in which losses were seen
+/// always. They are in walking order: house by house, bench after bench from the back, along each from one
+/// end to the other and along the next one back.
 [[nodiscard]] std::vector<Stop> roundOn(const HouseBook& book, const forecast::BookForecast& forecast);
 
 /// The containers that stand in the houses on a day in walking order, with their batches; for other walks.

@@ -39,7 +39,11 @@ void writeWindows(const QString& folder) {
     grab(home, folder + QStringLiteral("window-dark.png"));
     home.child<QAction>("strikeList")->trigger();
     grab(home, folder + QStringLiteral("strike-list-dark.png"));
+    home.child<QAction>("round")->trigger();
+    grab(home, folder + QStringLiteral("round-dark.png"));
     home.window.setTheme(ui::Theme::Light);
+    grab(home, folder + QStringLiteral("round.png"));
+    home.child<QAction>("strikeList")->trigger();
     grab(home, folder + QStringLiteral("strike-list.png"));
 
     for (const char* place : {"targets", "stocks", "setup"}) {
@@ -58,6 +62,13 @@ void writeWindows(const QString& folder) {
     grab(small, folder + QStringLiteral("window-1280.png"));
     for (int i = 0; i < 7; ++i) small.child<QAction>("zoomIn")->trigger();
     grab(small, folder + QStringLiteral("window-zoomed.png"));
+
+    small.child<QAction>("round")->trigger();
+    grab(small, folder + QStringLiteral("round-1280.png"));
+    auto* due = small.child<QTreeWidget>("roundDue");
+    due->setCurrentItem(due->topLevelItem(due->topLevelItemCount() - 1));
+    Q_EMIT due->itemClicked(due->currentItem(), 0);
+    grab(small, folder + QStringLiteral("round-due-1280.png"));
 
     OpenWindow empty;
     empty.window.setSession(std::make_unique<ui::MemorySession>(HouseBook{}, QStringLiteral("new.wbook")));

@@ -5,6 +5,7 @@
 #include "core/crop/library/library.h"
 #include "ui/map/letters.h"
 #include "ui/map/map_scene.h"
+#include "ui/place/forecast_keeper.h"
 #include "ui/theme/palette.h"
 #include "ui/theme/type.h"
 #include "ui/words/wording.h"
@@ -22,6 +23,7 @@ struct BookView {
     Day today; ///< that of the calendar
     const Letters& letters;
     const RecipeLibrary& recipes; ///< the built-in ones; lives as long as the program
+    ForecastKeeper& forecasts;    ///< lives as long as the window
 };
 
 /// One place of the window beside the bench map, such as the strike list. The window tells it what to show

@@ -4,6 +4,7 @@
 #include "core/book/query.h"
 #include "ui/map/map_sheet.h"
 #include "ui/plan/plan_dialog.h"
+#include "ui/round/round_place.h"
 #include "ui/setup/setup_place.h"
 #include "ui/shell/day_bar.h"
 #include "ui/shell/find_box.h"
@@ -52,6 +53,7 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     setWindowTitle(tr("Warmbench"));
     addPlace(QStringLiteral("house"), tr("House"), m_house);
     addPlace(new StrikeListPlace(m_places));
+    addPlace(new RoundPlace(m_places));
     addPlace(new TargetsPlace(m_places));
     addPlace(new StocksPlace(m_places));
     addPlace(new SetupPlace(m_places));
@@ -206,10 +208,14 @@ Outcome MainWindow::showOpened(Result<std::unique_ptr<BookSession>> opened) {
 void MainWindow::setSession(std::unique_ptr<BookSession> session) {
     m_dayBar->line().setSource({});
     m_session = std::move(session);
+    m_forecasts.forget();
     m_selection = {};
     m_pages->setCurrentIndex(m_session ? 1 : 0);
     if (m_session) {
-        connect(m_session.get(), &BookSession::changed, this, &MainWindow::showBook);
+        connect(m_session.get(), &BookSession::changed, this, [this](const Change& change) {
+            m_forecasts.update(m_session->book(), change);
+            showBook();
+        });
         m_dayBar->line().setSource(
             [this](Day from, Day to) { return slotLoad(m_session->book(), from, to); });
         setWindowTitle(tr("%1 - Warmbench").arg(m_session->name()));
@@ -236,7 +242,7 @@ void MainWindow::refreshPlace() {
     if (!m_session) return;
     for (Place* place : m_listed)
         if (place == m_places->currentWidget())
-            place->showBook({m_session->book(), day(), m_today, m_letters, m_opener.recipes()});
+            place->showBook({m_session->book(), day(), m_today, m_letters, m_opener.recipes(), m_forecasts});
 }
 
 void MainWindow::showDay() {

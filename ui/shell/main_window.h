@@ -84,6 +84,7 @@ private:
     TypeSizes m_type;
     Wording m_wording;
     Letters m_letters;
+    ForecastKeeper m_forecasts;
     Selection m_selection;
 
     WindowMenus m_menus;

@@ -49,11 +49,12 @@ QPushButton { background: @panel; border: 1px solid @rule; border-radius: 5px; p
 QPushButton:hover { background: @accentGround; }
 QPushButton:focus { border: 2px solid @accentColour; padding: 2px 11px; }
 QPushButton:disabled { color: @benchEdge; background: transparent; }
-QTreeView { background: @panel; border: 1px solid @rule; }
+QTreeView { background: @panel; border: 1px solid @rule; selection-background-color: @accentGround; selection-color: @ink; }
 QTreeView:focus { border: 2px solid @accentColour; }
 QTreeView::item { padding: 4px 6px; }
-QTreeView::item:selected { background: @accentGround; color: @ink; }
 QHeaderView::section { background: @panel; color: @quietInk; border: none; border-bottom: 1px solid @rule; padding: 5px 8px; }
+QProgressBar { background: @rule; border: none; border-radius: 4px; }
+QProgressBar::chunk { background: @accentColour; border-radius: 4px; }
 QPushButton[primary="true"] { background: @accentColour; color: @onAccent; border-color: @accentColour; }
 QPushButton[primary="true"]:focus { border-color: @ink; }
 QPushButton[place="true"] { border: none; border-radius: 0; background: transparent; color: @quietInk; padding: 7px 12px 5px 12px; border-bottom: 3px solid transparent; }

@@ -74,6 +74,17 @@ TEST_CASE("A pot with losses is looked at again by itself") {
     CHECK(stops[0].why == "2 of 5 dead on 2027-02-25");
 }
 
+TEST_CASE("What was found on a round takes no container off it") {
+    SmallBook small = smallBook();
+    check(small, 1, "2027-02-25", 3);
+    const auto stops = stopsOn(small, "2027-02-25");
+    REQUIRE(stops.size() == 2);
+    CHECK(stops[0].container == 1);
+    CHECK(stops[0].found == RootCheckId{1});
+    CHECK(stops[1].container == 2);
+    CHECK_FALSE(stops[1].found);
+}
+
 TEST_CASE("A walk goes along a bench and back along the next") {
     SmallBook small = smallBook();
     Bench second = small.book.get<Bench>(small.bench);

@@ -1,0 +1,213 @@
+#include "ui/round/due_card.h"
+
+#include "core/book/query.h"
+#include "ui/round/number_field.h"
+#include "ui/words/taxon_text.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace warmbench::ui {
+namespace {
+
+constexpr int fieldWidth = 84;
+
+QLabel* wrappedWords(QWidget* parent, const char* rank = nullptr) {
+    auto* label = new QLabel(parent);
+    label->setWordWrap(true);
+    if (rank) label->setProperty("rank", rank);
+    return label;
+}
+
+} // namespace
+
+DueCard::DueCard(QWidget* parent)
+    : QWidget(parent), m_code(new QLabel(this)), m_taxon(wrappedWords(this)), m_why(wrappedWords(this)),
+      m_help(wrappedWords(this, "quiet")), m_table(new QScrollArea(this)), m_sum(wrappedWords(this)),
+      m_words(wrappedWords(this, "trouble")), m_enter(new QPushButton(this)), m_reason(new QLineEdit(this)),
+      m_discard(new QPushButton(tr("Discard batch"), this)) {
+    setObjectName(QStringLiteral("dueCard"));
+    m_code->setObjectName(QStringLiteral("dueBatch"));
+    m_words->setObjectName(QStringLiteral("dueWords"));
+    m_sum->setObjectName(QStringLiteral("dueSum"));
+    m_enter->setObjectName(QStringLiteral("dueEnter"));
+    m_enter->setProperty("primary", true);
+    m_reason->setObjectName(QStringLiteral("dueReason"));
+    m_reason->setPlaceholderText(tr("Why it is thrown away"));
+    m_reason->setAccessibleName(m_reason->placeholderText());
+    m_discard->setObjectName(QStringLiteral("dueDiscard"));
+    connect(m_enter, &QPushButton::clicked, this, &DueCard::enter);
+    connect(m_reason, &QLineEdit::returnPressed, this, &DueCard::discard);
+    connect(m_discard, &QPushButton::clicked, this, &DueCard::discard);
+
+    m_table->setWidgetResizable(true);
+    auto* discarding = new QHBoxLayout;
+    discarding->addWidget(m_reason, 1);
+    discarding->addWidget(m_discard);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(16, 12, 16, 12);
+    column->addWidget(m_code);
+    column->addWidget(m_taxon);
+    column->addWidget(m_why);
+    column->addWidget(m_help);
+    column->addWidget(m_table, 1);
+    column->addWidget(m_sum);
+    column->addWidget(m_words);
+    column->addWidget(m_enter, 0, Qt::AlignLeft);
+    column->addSpacing(12);
+    column->addLayout(discarding);
+    m_words->hide();
+}
+
+void DueCard::setTitleFont(const QFont& font) {
+    m_code->setFont(font);
+}
+
+void DueCard::showDue(const HouseBook& book, const round::Due& due, Day day, const Wording& wording) {
+    m_due = due;
+    m_day = day;
+    const Batch& batch = book.get<Batch>(due.batch);
+    m_code->setText(text(batch.code));
+    m_taxon->setText(taxonHtml(book.get<Taxon>(batch.taxon).name));
+    m_why->setText(text(due.why));
+    const bool weaning = due.task == round::Task::Wean;
+    m_help->setText(
+        weaning ? tr("Cover and heat are taken away by steps from today on; the batch goes to where "
+                     "it is to be weaned.")
+                : tr("Plants of each container, Enter, what is lost. Lost left empty: all the rest. A "
+                     "container left empty stays where it is."));
+    m_enter->setText(weaning ? tr("Wean now") : tr("Pot on"));
+    m_reason->clear();
+    m_sum->clear();
+    tell({});
+    if (weaning)
+        layLines(book, {}, wording);
+    else
+        layLines(book, batch, wording);
+}
+
+void DueCard::layLines(const HouseBook& book, const Batch& batch, const Wording& wording) {
+    m_lines.clear();
+    auto* table = new QWidget;
+    auto* grid = new QGridLayout(table);
+    grid->setContentsMargins(4, 4, 4, 4);
+    const std::array heads{tr("Container"), tr("Stand"), tr("Plants"), tr("Lost")};
+    if (!batch.containers.empty())
+        for (std::size_t i = 0; i < heads.size(); ++i) {
+            auto* head = new QLabel(heads[i], table);
+            head->setProperty("rank", "quiet");
+            grid->addWidget(head, 0, static_cast<int>(i));
+        }
+    for (const BatchContainer& one : batch.containers) {
+        const int there = standing(book, batch, one.number, m_day);
+        if (there == 0) continue;
+        const QString code = text(containerCode(batch.code, one.number));
+        const QString number = QString::number(one.number);
+        Line line{one.number, there, nullptr, nullptr};
+        line.plants =
+            numberField(QStringLiteral("potPlants") + number, tr("Plants of %1").arg(code), there, table);
+        line.lost = numberField(QStringLiteral("potLost") + number, tr("Lost of %1").arg(code), there, table);
+        const int row = static_cast<int>(m_lines.size()) + 1;
+        grid->addWidget(new QLabel(code, table), row, 0);
+        grid->addWidget(new QLabel(wording.number(there), table), row, 1);
+        grid->addWidget(line.plants, row, 2);
+        grid->addWidget(line.lost, row, 3);
+        const std::size_t place = m_lines.size();
+        for (QLineEdit* field : {line.plants, line.lost}) {
+            field->setFixedWidth(fieldWidth);
+            field->setMinimumHeight(field->sizeHint().height());
+            connect(field, &QLineEdit::textEdited, this, &DueCard::showSum);
+            connect(field, &QLineEdit::returnPressed, this,
+                    [this, place, lost = field == line.lost] { goOn(place, lost); });
+        }
+        m_lines.push_back(line);
+    }
+    grid->setRowStretch(static_cast<int>(m_lines.size()) + 1, 1);
+    grid->setColumnStretch(4, 1);
+    m_table->setWidget(table);
+}
+
+std::optional<PottedContainer> DueCard::pottedIn(const Line& line) const {
+    const auto plants = countIn(*line.plants);
+    const auto lost = countIn(*line.lost);
+    if (!plants && !lost) return std::nullopt;
+    const int potted = plants.value_or(0);
+    return PottedContainer{line.container, potted, lost.value_or(std::max(0, line.standing - potted))};
+}
+
+void DueCard::goOn(std::size_t line, bool fromLost) {
+    if (!fromLost)
+        m_lines[line].lost->setFocus(Qt::TabFocusReason);
+    else if (line + 1 < m_lines.size())
+        m_lines[line + 1].plants->setFocus(Qt::TabFocusReason);
+    else
+        m_enter->setFocus(Qt::TabFocusReason);
+}
+
+void DueCard::showSum() {
+    int containers = 0;
+    int plants = 0;
+    int lost = 0;
+    for (const Line& line : m_lines)
+        if (const auto potted = pottedIn(line)) {
+            ++containers;
+            plants += potted->plants;
+            lost += potted->lost;
+            const QString rest = QString::number(std::max(0, line.standing - potted->plants));
+            line.lost->setPlaceholderText(rest);
+        } else {
+            line.lost->setPlaceholderText({});
+        }
+    m_sum->setText(tr("%1 of %2 containers: %3 plants, %4 lost")
+                       .arg(containers)
+                       .arg(m_lines.size())
+                       .arg(plants)
+                       .arg(lost));
+    tell({});
+}
+
+void DueCard::enter() {
+    if (m_due.task == round::Task::Wean)
+        Q_EMIT weanWanted(m_due.batch);
+    else
+        potOn();
+}
+
+void DueCard::potOn() {
+    PotOn wanted{m_due.batch, m_day, {}, {}};
+    for (const Line& line : m_lines)
+        if (const auto potted = pottedIn(line)) wanted.containers.push_back(*potted);
+    if (wanted.containers.empty()) {
+        tell(tr("Nothing is counted yet: give the plants of one container at least."));
+        begin();
+        return;
+    }
+    Q_EMIT potOnWanted(wanted);
+}
+
+void DueCard::discard() {
+    const QString reason = m_reason->text().trimmed();
+    if (reason.isEmpty()) {
+        tell(tr("To throw the batch away, give the reason first."));
+        m_reason->setFocus();
+        return;
+    }
+    Q_EMIT discardWanted({m_due.batch, m_day, {}, reason.toStdString()});
+}
+
+void DueCard::tell(const QString& words) {
+    m_words->setText(words);
+    m_words->setVisible(!words.isEmpty());
+}
+
+void DueCard::begin() {
+    if (m_lines.empty())
+        m_enter->setFocus();
+    else
+        m_lines.front().plants->setFocus();
+}
+
+} // namespace warmbench::ui

@@ -1,0 +1,67 @@
+#pragma once
+
+#include "core/book/command.h"
+#include "core/round/due.h"
+#include "ui/words/wording.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QScrollArea;
+
+namespace warmbench::ui {
+
+/// One batch that is due: weaned by one key, potted on container by container, or thrown away with a reason.
+class DueCard : public QWidget {
+    Q_OBJECT
+public:
+    explicit DueCard(QWidget* parent);
+
+    void showDue(const HouseBook& book, const round::Due& due, Day day, const Wording& wording);
+    void setTitleFont(const QFont& font);
+    void tell(const QString& words);
+    /// Puts the cursor where the batch's task begins.
+    void begin();
+
+Q_SIGNALS:
+    void weanWanted(warmbench::BatchId batch);
+    void potOnWanted(const warmbench::PotOn& potOn);
+    void discardWanted(const warmbench::Discard& discard);
+
+private:
+    /// One container of a batch that is potted on.
+    struct Line {
+        int container = 1;
+        int standing = 0;
+        QLineEdit* plants = nullptr;
+        QLineEdit* lost = nullptr;
+    };
+
+    void layLines(const HouseBook& book, const Batch& batch, const Wording& wording);
+    void goOn(std::size_t line, bool fromLost);
+    void showSum();
+    void enter();
+    void potOn();
+    void discard();
+    [[nodiscard]] std::optional<PottedContainer> pottedIn(const Line& line) const;
+
+    round::Due m_due;
+    Day m_day;
+    QLabel* m_code;
+    QLabel* m_taxon;
+    QLabel* m_why;
+    QLabel* m_help;
+    QScrollArea* m_table;
+    QLabel* m_sum;
+    QLabel* m_words;
+    QPushButton* m_enter;
+    QLineEdit* m_reason;
+    QPushButton* m_discard;
+    std::vector<Line> m_lines;
+};
+
+} // namespace warmbench::ui
