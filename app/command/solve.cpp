@@ -144,6 +144,21 @@ void printWhy(const Problem& problem, const Solved& solved) {
         print(compromise.batch, compromise.reason);
 }
 
+/// The same as a list.
+nlohmann::ordered_json whyJson(const Problem& problem, const Solved& solved) {
+    nlohmann::ordered_json list = nlohmann::ordered_json::array();
+    const auto add = [&](int batch, bool placed, const std::string& reason) {
+        list.push_back({{"batch", problem.batches[static_cast<std::size_t>(batch)].id},
+                        {"placed", placed},
+                        {"reason", reason}});
+    };
+    for (const planner::UnplacedBatch& unplaced : solved.answer.unplaced)
+        add(unplaced.batch, false, unplaced.reason);
+    for (const planner::Compromise& compromise : solved.compromises)
+        add(compromise.batch, true, compromise.reason);
+    return list;
+}
+
 void report(const SolveAsked& asked, const Problem& problem, const Solved& solved, double seconds) {
     const planner::Answer& answer = solved.answer;
     const auto worth = worthOf(asked, problem, solved);
@@ -158,6 +173,7 @@ void report(const SolveAsked& asked, const Problem& problem, const Solved& solve
             {"ending", endingName(solved.ending)},
             {"rounds", solved.rounds},
             {"seconds", seconds}};
+        if (asked.why) json["why"] = whyJson(problem, solved);
         if (worth) json["worth"] = worthJson(problem, *worth);
         printJson(json);
         return;
@@ -173,6 +189,8 @@ int runSolve(const SolveAsked& asked) {
     if (const auto refusal = checkAnswerPlace(asked)) return refuse(*refusal);
     const auto problem = planner::readProblemFile(asked.problem);
     if (!problem) return refuseFile(problem.refusal());
+    if (const auto refusal = planner::checkSize(*problem))
+        return refuseFile({asked.problem + ": /days", refusal->what});
     const auto begin = std::chrono::steady_clock::now();
     const auto solved = planner::solve(*problem, optionsOf(asked));
     const std::chrono::duration<double> spent = std::chrono::steady_clock::now() - begin;

@@ -240,13 +240,17 @@ private:
 
 } // namespace
 
-Result<Solved> solve(const Problem& problem, const Options& options, std::stop_token stop) {
+Outcome checkSize(const Problem& problem) {
     const int days = daysInReach(problem);
-    if (days * static_cast<std::int64_t>(problem.zones.size()) > mostZoneDays)
-        return Refusal{"", "found " + std::to_string(days) + " days on which something may stand and " +
-                               std::to_string(problem.zones.size()) +
-                               " zones, expected at most 20000000 days of zones"};
-    const Problem within = endedAfter(problem, days);
+    if (days * static_cast<std::int64_t>(problem.zones.size()) <= mostZoneDays) return {};
+    return Refusal{"", "found " + std::to_string(days) + " days on which something may stand and " +
+                           std::to_string(problem.zones.size()) +
+                           " zones, expected at most 20000000 days of zones"};
+}
+
+Result<Solved> solve(const Problem& problem, const Options& options, std::stop_token stop) {
+    if (const Outcome refusal = checkSize(problem)) return *refusal;
+    const Problem within = endedAfter(problem, daysInReach(problem));
     return Run(within, options, std::move(stop)).solve();
 }
 

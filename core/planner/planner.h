@@ -37,11 +37,13 @@ struct Solved {
     std::vector<Compromise> compromises; ///< in the order of the batches, as far as there was time
 };
 
+/// Refuses a problem of more days on which something may stand, times zones, than fits into memory.
+[[nodiscard]] Outcome checkSize(const Problem& problem);
+
 /// Solves a problem: a plan that keeps every rule of the problem format, of the least cost that is found.
-/// Refused where pinned and held batches together cannot be kept (the refusal says which), and where the
-/// horizon and the zones are more than fits into memory.
-/// `stop` ends the search within 20 ms with the best answer so far; refused where pinned batches were not
-/// placed by then.
+/// Refused where pinned and held batches together cannot be kept (the refusal says which), and by
+/// `checkSize`. `stop` ends the search within 20 ms with the best answer so far; refused where pinned batches
+/// were not placed by then.
 [[nodiscard]] Result<Solved> solve(const Problem& problem, const Options& options, std::stop_token stop = {});
 
 } // namespace warmbench::planner

@@ -81,6 +81,70 @@ TEST_CASE("The program tells what one more unit and each mat are worth") {
     CHECK(worth.at("mats").at(0).at("saves") == 28 - 11.8);
 }
 
+TEST_CASE("The program tells why each batch is left out, late or off its ideal heat, in words and as JSON") {
+    const Answers answers;
+    std::vector<std::string> call = {
+        "solve", data("p01-tiny.json"), "--out", answers.answer, "--why", "--rounds",
+        "200",   "--threads",           "1"};
+    const ProgramRun told = runWith(call);
+    CHECK(told.status == 0);
+    // By hand: C takes 5 cuttings, and there are none before day 5; A is two days late, and 5 degrees off for
+    // six days.
+    CHECK(
+        has(told.out, "\nC is left out: stock s gives 0 cuttings by day 4, 5 short of the 5 that it takes"));
+    CHECK(has(told.out, "\nA ends 2 days late, for 2.00: "));
+    CHECK(has(told.out, "\nA is off its ideal heat, for 1.50: "));
+    call.push_back("--json");
+    const ProgramRun json = runWith(call);
+    CHECK(json.status == 0);
+    const auto why = nlohmann::json::parse(json.out).at("why");
+    REQUIRE(why.size() == 3);
+    CHECK(why[0]["batch"] == "C");
+    CHECK(why[0]["placed"] == false);
+    CHECK(why[1]["batch"] == "A");
+    CHECK(why[1]["placed"] == true);
+    for (const auto& one : why) CHECK(has(told.out, one["reason"].get<std::string>()));
+}
+
+TEST_CASE("A problem that no memory holds is wrong input, at its place") {
+    const Answers answers;
+    auto problem = nlohmann::json::parse(fileText(planningData("p01-tiny.json")));
+    problem["days"] = 1'000'000'000;
+    problem["batches"][0]["strike"][1] = 999'999'999;
+    const std::string file = (answers.folder.path() / "problem.json").string();
+    write(file, problem.dump());
+    const ProgramRun run = runWith({"solve", file, "--out", answers.answer});
+    CHECK(run.status == 2);
+    CHECK(isOneLine(run.error));
+    CHECK(run.error.rfind(file + ": /days: found ", 0) == 0);
+    CHECK_FALSE(fs::exists(answers.answer));
+}
+
+TEST_CASE("A plan made again over its own answer stays, and its changes are in the cost") {
+    const Answers answers;
+    const std::string file = (answers.folder.path() / "problem.json").string();
+    REQUIRE(runWith({"solve", data("p02-small.json"), "--out", answers.answer, "--rounds", "300"}).status ==
+            0);
+    auto problem = nlohmann::json::parse(fileText(planningData("p02-small.json")));
+    problem["version"] = 2;
+    problem["previous"] = nlohmann::json::parse(fileText(answers.answer)).at("placed");
+    problem["change_cost"] = 1000;
+    write(file, problem.dump());
+    const ProgramRun again =
+        runWith({"solve", file, "--out", answers.answer, "--rounds", "20", "--seed", "5"});
+    CHECK(again.status == 0);
+    CHECK(has(again.out, ", changes 0); "));
+    CHECK(runWith({"verify", file, answers.answer}).status == 0);
+    // One that cannot stand as before costs a change wherever it goes.
+    problem["previous"][0]["stays"] = nlohmann::json::array();
+    write(file, problem.dump());
+    const ProgramRun moved =
+        runWith({"solve", file, "--out", answers.answer, "--rounds", "20", "--seed", "5", "--json"});
+    CHECK(nlohmann::json::parse(moved.out).at("cost").at("changes") == 1000);
+    const ProgramRun verified = runWith({"verify", file, answers.answer, "--json"});
+    CHECK(nlohmann::json::parse(verified.out).at("cost") == nlohmann::json::parse(moved.out).at("cost"));
+}
+
 TEST_CASE("The program's exit status says whether an answer, the input or storage is wrong") {
     const Answers answers;
     const std::string tiny = data("p01-tiny.json");
