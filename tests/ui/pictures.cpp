@@ -4,6 +4,8 @@
 #include "ui/map/map_sheet.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/shell/style.h"
+#include "ui/wants/stock_dialog.h"
+#include "ui/wants/target_dialog.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -50,6 +52,8 @@ void writeWindows(const QString& folder) {
         home.child<QAction>(place)->trigger();
         grab(home, folder + QString::fromLatin1(place) + QStringLiteral(".png"));
     }
+    home.child<QPushButton>("addHouse")->click();
+    grab(home, folder + QStringLiteral("setup-house.png"));
     auto* setup = home.child<QTreeWidget>("setupList");
     setup->setCurrentItem(setup->topLevelItem(1)->child(0)->child(0));
     grab(home, folder + QStringLiteral("setup-zone.png"));
@@ -79,6 +83,23 @@ void writeWindows(const QString& folder) {
     QApplication::setLayoutDirection(Qt::RightToLeft);
     OpenWindow mirrored;
     grab(mirrored, folder + QStringLiteral("window-right-to-left.png"));
+}
+
+/// The dialogs for a new target and a new stock, filled in.
+void writeDialogs(const QString& folder, const ui::Palette& palette, const QString& look) {
+    testing::SeasonBook nursery;
+    const auto refuse = [](const Command&) { return Outcome(Refusal{"picture", "nothing is kept"}); };
+    Target target{{}, "T01", nursery.taxon, 100, testing::on(12, 1), Money{120}, {}, {}};
+    ui::TargetDialog asksTarget(nursery.book, testing::builtIn(), target, ui::Wording(), refuse, nullptr);
+    ui::StockDialog asksStock(nursery.book, testing::builtIn(), nursery.book.get<Stock>(nursery.stock),
+                              ui::Wording(), refuse, nullptr);
+    for (QDialog* dialog : {static_cast<QDialog*>(&asksTarget), static_cast<QDialog*>(&asksStock)}) {
+        dialog->setPalette(ui::qtPalette(palette));
+        dialog->setStyleSheet(ui::windowStyleSheet(palette));
+        dialog->show();
+        QApplication::processEvents();
+        dialog->grab().save(folder + dialog->objectName() + look);
+    }
 }
 
 /// The plan dialog before planning and with a proposal, of which a part has no place.
@@ -130,6 +151,8 @@ int main(int argc, char** argv) {
     }
     const QString folder = QString::fromLocal8Bit(argv[1]) + u'/';
     warmbench::tests::writeSheets(folder);
+    warmbench::tests::writeDialogs(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
+    warmbench::tests::writeDialogs(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writePlans(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writePlans(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writeWindows(folder);

@@ -60,7 +60,7 @@ QPushButton[primary="true"]:focus { border-color: @ink; }
 QPushButton[place="true"] { border: none; border-radius: 0; background: transparent; color: @quietInk; padding: 7px 12px 5px 12px; border-bottom: 3px solid transparent; }
 QPushButton[place="true"]:checked { color: @ink; border-bottom: 3px solid @accentColour; }
 QPushButton[place="true"]:focus { background: @accentGround; }
-QLineEdit { border: 1px solid @benchEdge; border-radius: 5px; padding: 3px 8px; }
+QLineEdit { selection-background-color: @accentColour; selection-color: @onAccent; border: 1px solid @benchEdge; border-radius: 5px; padding: 3px 8px; }
 QLineEdit:focus { border: 2px solid @accentColour; padding: 2px 7px; }
 QListView, QTextBrowser, QScrollArea { background: @panel; border: none; }
 QListView:focus, QTextBrowser:focus, QScrollArea:focus { border: 2px solid @accentColour; }
