@@ -41,21 +41,24 @@ constexpr std::array<std::string_view, 6> requiredFields{"format", "version", "s
 constexpr std::array<std::string_view, 6> optionalFields{"stocks",       "strike_capacity", "held",
                                                          "scatter_cost", "previous",        "change_cost"};
 
-/// 2 where the problem says so: its fields are others. Else 1, whatever it says.
+/// 2 where the problem says so and has a field of that version. Else 1, whatever it says.
 int versionOf(Value problem) {
     if (problem.kind() != json::Kind::Object) return 1;
+    bool isSecond = false;
+    bool tellsOfAPlan = false;
     json::Children members(problem);
-    while (const auto member = members.next())
-        if (members.key() == "version") {
-            json::Reader in;
-            return in.integer(*member, {}) == 2 ? 2 : 1;
-        }
-    return 1;
+    while (const auto member = members.next()) {
+        json::Reader in;
+        if (members.key() == "version") isSecond = in.integer(*member, {}) == 2;
+        if (members.key() == "previous" || members.key() == "change_cost") tellsOfAPlan = true;
+    }
+    return isSecond && tellsOfAPlan ? 2 : 1;
 }
 
 void expectKnownVersion(json::Reader& in, Value value, const Pointer& at) {
     if (in.integer(value, at) != 1)
-        in.refuse(at, "found version " + json::shown(value) + ", expected 1 or 2");
+        in.refuse(at,
+                  "found version " + json::shown(value) + ", expected 1, or 2 with previous or change_cost");
 }
 
 void readRoot(Reading& reading, Value value) {

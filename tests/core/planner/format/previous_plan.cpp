@@ -55,11 +55,16 @@ TEST_CASE("The plan before and the cost of a change are read into the batches") 
     CHECK_FALSE(problem.batches[1].previous);
 }
 
-TEST_CASE("Both fields may be left out of version 2, which says nothing then") {
-    const auto problem = readProblem(withFields(2, ""));
+TEST_CASE("Either field of version 2 may be left out, and says nothing then") {
+    const auto problem = readProblem(withFields(2, R"(, "previous": [])"));
     REQUIRE(problem);
     CHECK(problem->changeCost == 0);
     CHECK_FALSE(problem->batches[0].previous);
+    CHECK(readProblem(withFields(2, R"(, "change_cost": 2.5)")));
+}
+
+TEST_CASE("Version 2 with neither of its fields is refused at the version") {
+    checkPlace(withFields(2, ""), "/version");
 }
 
 TEST_CASE("What is written of a problem with a plan before is read as the same") {
