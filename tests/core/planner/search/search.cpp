@@ -81,7 +81,8 @@ TEST_CASE("a batch that must go elsewhere, and nothing else, changes when change
     problem.changeCost = 100'000;
     const SlotRect broken = first.answer.placed.front().stays.front().slots.front();
     Zone& zone = problem.zones[static_cast<std::size_t>(first.answer.placed.front().stays.front().zone)];
-    zone.blocked[static_cast<std::size_t>(broken.row * zone.cols + broken.col)] = 1;
+    const int cell = broken.row * zone.cols + broken.col;
+    zone.blocked[static_cast<std::size_t>(cell)] = 1;
     int onIt = 0;
     for (const PlacedBatch& placed : first.answer.placed)
         onIt += std::any_of(placed.stays.begin(), placed.stays.end(), [&](const PlacedStay& stay) {
