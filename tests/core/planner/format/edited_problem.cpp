@@ -82,6 +82,7 @@ const BadEdit badEdits[] = {
     {"a key that stands twice before one that is unknown", R"("rows": 4)", R"("x": 0, "rows": 4, "rows": 4)", "/zones/1/rows"},
     {"a list in place of the problem's zones object", R"({ "id": "open-1", "rows": 4, "cols": 20, "cover": "open", "floor_c": [10.9, 11.2, 11.5] })", "[]", "/zones/1"},
     {"another format", "warmbench-planning-problem", "warmbench-planning-answer", "/format"},
+    {"version 2", R"("version": 1)", R"("version": 2)", "/version"},
     {"version 3", R"("version": 1)", R"("version": 3)", "/version"},
     {"a version that is a text", R"("version": 1)", R"("version": "1")", "/version"},
     {"a date that is not in the calendar", "2027-02-01", "2027-02-29", "/start"},
