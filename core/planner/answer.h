@@ -8,13 +8,6 @@
 
 namespace warmbench::planner {
 
-struct PlacedStay {
-    int zone = 0;
-    int from = 0;
-    int to = 0;                  ///< first day after
-    std::vector<SlotRect> slots; ///< one for each container
-};
-
 struct PlacedBatch {
     int batch = 0;
     int strikeDay = 0;

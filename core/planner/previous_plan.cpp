@@ -7,11 +7,7 @@ namespace warmbench::planner {
 void recallPlan(Problem& problem, const Answer& answer) {
     problem.version = 2;
     for (Batch& batch : problem.batches) batch.previous.reset();
-    for (const PlacedBatch& placed : answer.placed) {
-        std::vector<PreviousStay>& previous = problem.batches[at(placed.batch)].previous.emplace();
-        for (const PlacedStay& stay : placed.stays)
-            previous.push_back({stay.zone, stay.from, stay.to, stay.slots});
-    }
+    for (const PlacedBatch& placed : answer.placed) problem.batches[at(placed.batch)].previous = placed.stays;
 }
 
 } // namespace warmbench::planner

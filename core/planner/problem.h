@@ -83,12 +83,13 @@ struct Pin {
     std::vector<SlotRect> slots; ///< of the first stay; empty when not pinned
 };
 
-/// Where a stay stood in the plan that was made before.
-struct PreviousStay {
+/// Where a batch stands during one of its stays: in an answer, or in the plan that was made before, where
+/// days may lie before `start`.
+struct PlacedStay {
     int zone = 0;
-    int from = 0; ///< this and `to` may lie before `start`
-    int to = 0;   ///< first day after
-    std::vector<SlotRect> slots;
+    int from = 0;
+    int to = 0;                  ///< first day after
+    std::vector<SlotRect> slots; ///< one for each container
 };
 
 struct Batch {
@@ -108,7 +109,7 @@ struct Batch {
     std::optional<Pin> pin;
     /// Its stays in the plan that was made before; empty where it cannot stand like that any more; absent
     /// where it was not placed then.
-    std::optional<std::vector<PreviousStay>> previous;
+    std::optional<std::vector<PlacedStay>> previous;
 };
 
 struct Problem {

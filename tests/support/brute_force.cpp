@@ -244,7 +244,7 @@ private:
     [[nodiscard]] bool isChanged(std::size_t index) const {
         const auto& before = m_problem.batches[index].previous;
         if (!before) return false;
-        const std::vector<PreviousStay>& now = m_course[index];
+        const std::vector<PlacedStay>& now = m_course[index];
         if (now.size() != before->size()) return true;
         for (std::size_t k = 0; k < now.size(); ++k)
             if (now[k].zone != (*before)[k].zone || now[k].from != (*before)[k].from ||
@@ -263,7 +263,7 @@ private:
     std::vector<std::vector<std::vector<char>>> m_taken; ///< by day, zone, slot
     std::vector<std::int64_t> m_struck;
     std::vector<std::vector<std::int64_t>> m_stockStruck;
-    std::vector<std::vector<PreviousStay>> m_course; ///< by batch, its stays so far
+    std::vector<std::vector<PlacedStay>> m_course; ///< by batch, its stays so far
     std::int64_t m_cost = 0;
     std::int64_t m_least = none;
 };

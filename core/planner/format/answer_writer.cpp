@@ -10,19 +10,6 @@ namespace {
 
 using json::inQuotes;
 
-std::string stayText(const Problem& problem, const PlacedStay& stay) {
-    return "{ \"zone\": " + inQuotes(problem.zones[static_cast<std::size_t>(stay.zone)].id) +
-           ", \"from\": " + std::to_string(stay.from) + ", \"to\": " + std::to_string(stay.to) +
-           ", \"slots\": " + list(stay.slots, rectText) + " }";
-}
-
-std::string placedText(const Problem& problem, const PlacedBatch& placed) {
-    const auto stay = [&](const PlacedStay& each) { return stayText(problem, each); };
-    return "{ \"id\": " + inQuotes(problem.batches[static_cast<std::size_t>(placed.batch)].id) +
-           ", \"strike_day\": " + std::to_string(placed.strikeDay) +
-           ", \"stays\": " + lines(placed.stays, stay, 3) + " }";
-}
-
 std::string unplacedText(const Problem& problem, const UnplacedBatch& unplaced) {
     return "{ \"id\": " + inQuotes(problem.batches[static_cast<std::size_t>(unplaced.batch)].id) +
            ", \"reason\": " + inQuotes(unplaced.reason) + " }";
@@ -48,7 +35,10 @@ std::string costText(const Problem& problem, const Cost& cost) {
 } // namespace
 
 std::string answerText(const Problem& problem, const Answer& answer) {
-    const auto placed = [&](const PlacedBatch& each) { return placedText(problem, each); };
+    const auto placed = [&](const PlacedBatch& each) {
+        return placedText(problem, problem.batches[static_cast<std::size_t>(each.batch)].id, each.strikeDay,
+                          each.stays);
+    };
     const auto unplaced = [&](const UnplacedBatch& each) { return unplacedText(problem, each); };
     const auto runs = [&](const ZoneRuns& each) { return runsText(problem, each); };
     return "{\n"

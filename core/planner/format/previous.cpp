@@ -19,10 +19,10 @@ bool isOnGrid(const WideRect& rect, const Zone& zone) {
 }
 
 /// One stay; nothing where its zone is gone, or smaller now.
-std::optional<PreviousStay> readPreviousStay(Reading& reading, Value value, const Pointer& at) {
+std::optional<PlacedStay> readPreviousStay(Reading& reading, Value value, const Pointer& at) {
     json::Reader& in = reading.in;
     const Fields fields = in.object(value, at, {"zone", "from", "to", "slots"});
-    PreviousStay stay;
+    PlacedStay stay;
     const auto zone = reading.zones.find(in.name(fields["zone"], at / "zone"));
     stay.from = static_cast<int>(in.integer(fields["from"], at / "from", anyDay));
     stay.to = static_cast<int>(in.integer(fields["to"], at / "to", anyDay));
@@ -50,7 +50,7 @@ void readPreviousBatch(Reading& reading, Value value, const Pointer& at, Names& 
     const std::string id = in.name(fields["id"], at / "id");
     addName(in, at / "id", listed, id, index);
     const std::int64_t strikeDay = in.integer(fields["strike_day"], at / "strike_day", anyDay);
-    std::vector<PreviousStay> stays;
+    std::vector<PlacedStay> stays;
     bool stands = true;
     Children entries = in.list(fields["stays"], at / "stays");
     while (const auto entry = entries.next()) {

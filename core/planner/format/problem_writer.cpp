@@ -95,23 +95,14 @@ std::string pinText(const Problem& problem, const Pin& pin) {
     return text.empty() ? "{}" : "{ " + text.substr(2) + " }"; // without the first comma
 }
 
-/// Where a batch stood before, as an answer would have it.
-std::string previousText(const Problem& problem, const Batch& batch) {
-    const auto stay = [&](const PreviousStay& each) {
-        return "{ \"zone\": " + inQuotes(problem.zones[static_cast<std::size_t>(each.zone)].id) +
-               field("from", std::to_string(each.from)) + field("to", std::to_string(each.to)) +
-               field("slots", list(each.slots, rectText)) + " }";
-    };
-    return "{ \"id\": " + inQuotes(batch.id) +
-           field("strike_day", std::to_string(batch.previous->empty() ? 0 : batch.previous->front().from)) +
-           field("stays", lines(*batch.previous, stay, 3)) + " }";
-}
-
 std::string previousText(const Problem& problem) {
-    std::vector<Batch> placed;
+    std::vector<const Batch*> placed;
     for (const Batch& batch : problem.batches)
-        if (batch.previous) placed.push_back(batch);
-    const auto text = [&](const Batch& batch) { return previousText(problem, batch); };
+        if (batch.previous) placed.push_back(&batch);
+    const auto text = [&](const Batch* batch) {
+        const std::vector<PlacedStay>& stays = *batch->previous;
+        return placedText(problem, batch->id, stays.empty() ? 0 : stays.front().from, stays);
+    };
     return ",\n  \"previous\": " + lines(placed, text, 2) +
            ",\n  \"change_cost\": " + money(problem.changeCost);
 }

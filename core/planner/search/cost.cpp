@@ -2,6 +2,7 @@
 
 #include "core/planner/index.h"
 #include "core/planner/packing/cells.h"
+#include "core/planner/search/previous.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -10,12 +11,10 @@ namespace warmbench::planner::search {
 
 namespace {
 
-bool isAsBefore(const std::vector<PreviousStay>& before, const PlacedBatch& placed) {
+bool isAsBefore(const std::vector<PlacedStay>& before, const PlacedBatch& placed) {
     return std::equal(before.begin(), before.end(), placed.stays.begin(), placed.stays.end(),
-                      [](const PreviousStay& was, const PlacedStay& is) {
-                          return was.zone == is.zone && was.from == is.from &&
-                                 std::is_permutation(was.slots.begin(), was.slots.end(), is.slots.begin(),
-                                                     is.slots.end());
+                      [](const PlacedStay& was, const PlacedStay& is) {
+                          return standsThere(was, is.zone, is.from, is.slots);
                       });
 }
 

@@ -150,7 +150,7 @@ std::int64_t Inserter::keep(Plan& plan, const std::vector<int>* agreed) {
 }
 
 std::int64_t Inserter::keepStay(std::size_t stay, const std::vector<int>* agreed, Plan& plan) const {
-    const PreviousStay& before = (*m_batch->previous)[stay];
+    const PlacedStay& before = (*m_batch->previous)[stay];
     const int wanted = agreed ? (*agreed)[at(m_batch->firstStay) + stay] : KeptStates::any;
     std::int64_t least = never;
     std::int64_t leastMat = never;

@@ -253,7 +253,7 @@ Model::Model(const Problem& source, const Making& making)
         anyPlaced = anyPlaced || !made.single;
         if (batch.pin && !batch.pin->slots.empty()) zones[at(*batch.pin->zone)].placed = true;
         if (made.isKeepable && made.changeCost > 0)
-            for (const PreviousStay& stay : *batch.previous) zones[at(stay.zone)].placed = true;
+            for (const PlacedStay& stay : *batch.previous) zones[at(stay.zone)].placed = true;
     }
     for (ZoneModel& zone : zones) zone.placed = zone.placed || anyPlaced;
     anyPlaced = std::any_of(zones.begin(), zones.end(), [](const ZoneModel& zone) { return zone.placed; });

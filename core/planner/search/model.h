@@ -86,9 +86,9 @@ struct BatchModel {
     bool single = true;  ///< each container takes one slot
     bool pinned = false;
     int pinnedZone = -1;
-    const std::vector<PreviousStay>* previous = nullptr; ///< of a batch that stood somewhere before
-    bool isKeepable = false;                             ///< its own rules allow it to stand as before
-    std::int64_t changeCost = 0;                         ///< of not standing as before
+    const std::vector<PlacedStay>* previous = nullptr; ///< of a batch that stood somewhere before
+    bool isKeepable = false;                           ///< its own rules allow it to stand as before
+    std::int64_t changeCost = 0;                       ///< of not standing as before
     std::int64_t value = 0; ///< of leaving it out, a change with it; beyond all money for a pinned one
     std::int64_t latePerDay = 0;
     std::int64_t due = never;

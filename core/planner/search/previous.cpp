@@ -26,7 +26,7 @@ std::vector<SlotRect> sorted(std::vector<SlotRect> slots) {
     return slots;
 }
 
-bool keepsPin(const Pin& pin, const PreviousStay& first) {
+bool keepsPin(const Pin& pin, const PlacedStay& first) {
     return (!pin.strikeDay || *pin.strikeDay == first.from) && (!pin.zone || *pin.zone == first.zone) &&
            (pin.slots.empty() || sorted(pin.slots) == sorted(first.slots));
 }
@@ -53,7 +53,7 @@ std::vector<std::vector<Tenant>> tenants(const Model& model) {
         const BatchModel& batch = model.batches[b];
         if (!batch.isKeepable) continue;
         for (std::size_t k = 0; k < batch.stays.size(); ++k) {
-            const PreviousStay& before = (*model.problem->batches[b].previous)[k];
+            const PlacedStay& before = (*model.problem->batches[b].previous)[k];
             Tenant tenant{batch.firstStay + static_cast<int>(k), before.from, 0, {}};
             for (const StayOption& option : batch.stays[k].options) {
                 if (option.zoneClass != model.zones[at(before.zone)].zoneClass) continue;
@@ -112,13 +112,18 @@ void agree(const Model& model, int zone, std::vector<Tenant>& all, KeptStates& k
 
 } // namespace
 
+bool standsThere(const PlacedStay& before, int zone, int from, std::span<const SlotRect> slots) {
+    return zone == before.zone && from == before.from &&
+           std::is_permutation(before.slots.begin(), before.slots.end(), slots.begin(), slots.end());
+}
+
 bool canBeKept(const Problem& problem, const Batch& batch) {
     if (!batch.previous || batch.previous->empty() || batch.previous->size() != batch.stays.size())
         return false;
     if (batch.pin && !keepsPin(*batch.pin, batch.previous->front())) return false;
     const int strike = batch.previous->front().from;
     if (strike < batch.strikeFirst || strike > batch.strikeLast || strike >= problem.days) return false;
-    return std::all_of(batch.previous->begin(), batch.previous->end(), [&](const PreviousStay& stay) {
+    return std::all_of(batch.previous->begin(), batch.previous->end(), [&](const PlacedStay& stay) {
         return stay.from >= strike && static_cast<int>(stay.slots.size()) == batch.containers &&
                std::all_of(stay.slots.begin(), stay.slots.end(),
                            [&](const SlotRect& rect) { return isFootprint(rect, batch); }) &&
@@ -136,7 +141,7 @@ KeptStates keptStates(const Model& model) {
 }
 
 int keptLength(const BatchModel& batch, std::size_t stay, const StayOption& option) {
-    const std::vector<PreviousStay>& before = *batch.previous;
+    const std::vector<PlacedStay>& before = *batch.previous;
     const int from = before[stay].from;
     if (from < batch.stays[stay].firstStart || from > batch.stays[stay].lastStart) return 0;
     const int length = batch.stays[stay].terms(option, from).length();
@@ -149,9 +154,8 @@ bool standsAsBefore(const Model& model, const Plan& plan) {
     const auto containers = static_cast<std::ptrdiff_t>(model.problem->batches[at(plan.batch)].containers);
     auto slots = plan.slots.begin();
     for (std::size_t k = 0; k < plan.stands.size(); ++k, slots += containers) {
-        const PreviousStay& before = (*batch.previous)[k];
-        if (plan.stands[k].zone != before.zone || plan.stands[k].from != before.from ||
-            !std::is_permutation(before.slots.begin(), before.slots.end(), slots, slots + containers))
+        if (!standsThere((*batch.previous)[k], plan.stands[k].zone, plan.stands[k].from,
+                         {slots, slots + containers}))
             return false;
     }
     return true;

@@ -2,6 +2,7 @@
 
 #include "core/planner/search/state.h"
 
+#include <span>
 #include <vector>
 
 /// The plan that was made before, as far as the new one can keep it.
@@ -9,6 +10,9 @@ namespace warmbench::planner::search {
 
 /// Nothing in a batch's own rules forbids it to stand on the same days, zones and slots as before.
 [[nodiscard]] bool canBeKept(const Problem& problem, const Batch& batch);
+
+/// Whether a stay in this zone, from this day on, on this set of slots is as it was before.
+[[nodiscard]] bool standsThere(const PlacedStay& before, int zone, int from, std::span<const SlotRect> slots);
 
 /// States of zones at which all that stood there before can stand again together, as far as there are such.
 struct KeptStates {

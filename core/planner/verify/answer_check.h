@@ -73,7 +73,7 @@ private:
     /// Checks a stay's slots by themselves; what they cover.
     Covered checkSlots(const Claim& claim, const Batch& batch, const std::string& who);
     /// Whether a stay stands where the stay of the plan before did that has the same place in the order.
-    static bool isAsBefore(const Claim& claim, const PreviousStay& before);
+    static bool isAsBefore(const Claim& claim, const PlacedStay& before);
     void checkPinnedPlace(const Claim& claim, const Batch& batch, const std::string& who);
     /// The state of a zone's mat over a stay; a change during it is a violation.
     MatState constantState(int zone, std::int64_t from, std::int64_t to, const std::string& who);

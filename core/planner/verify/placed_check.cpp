@@ -169,7 +169,7 @@ Covered AnswerCheck::checkSlots(const Claim& claim, const Batch& batch, const st
     return covered;
 }
 
-bool AnswerCheck::isAsBefore(const Claim& claim, const PreviousStay& before) {
+bool AnswerCheck::isAsBefore(const Claim& claim, const PlacedStay& before) {
     std::vector<Rect> slots;
     for (const SlotRect& slot : before.slots) slots.push_back(asRect(slot));
     std::sort(slots.begin(), slots.end());

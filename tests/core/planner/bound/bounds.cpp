@@ -67,9 +67,9 @@ Problem askedAgain(Problem problem, std::mt19937& random) {
     problem.changeCost = 37;
     for (Batch& batch : problem.batches) {
         if (random() % 4 == 0) continue;
-        std::vector<PreviousStay>& previous = batch.previous.emplace();
+        std::vector<PlacedStay>& previous = batch.previous.emplace();
         if (random() % 4 == 0) continue; // cannot stand as before
-        PreviousStay stay{static_cast<int>(random() % problem.zones.size()), batch.strikeFirst, 0, {}};
+        PlacedStay stay{static_cast<int>(random() % problem.zones.size()), batch.strikeFirst, 0, {}};
         for (int i = 0; i < batch.containers; ++i)
             stay.slots.push_back(
                 {0, i * batch.footprint.width, batch.footprint.height, batch.footprint.width});

@@ -48,7 +48,7 @@ TEST_CASE("The plan before and the cost of a change are read into the batches") 
     CHECK(problem.version == 2);
     CHECK(problem.changeCost == 250);
     REQUIRE(problem.batches[0].previous);
-    const std::vector<PreviousStay>& stays = *problem.batches[0].previous;
+    const std::vector<PlacedStay>& stays = *problem.batches[0].previous;
     REQUIRE(stays.size() == 2);
     CHECK((stays[1].zone == 1 && stays[1].from == 23 && stays[1].to == 31));
     CHECK(stays[0].slots == std::vector<SlotRect>{{1, 0, 1, 1}, {2, 0, 1, 1}});

@@ -66,9 +66,9 @@ TEST_CASE("A batch that does not stand as in the plan before costs a change, wha
     Problem problem = readPlanning("p01-tiny.json");
     problem.version = 2;
     problem.changeCost = 70;
-    const std::vector<PreviousStay> a{{0, 0, 6, {{0, 2, 1, 1}, {0, 0, 1, 1}, {0, 1, 1, 1}}},
-                                      {1, 6, 8, {{0, 1, 1, 1}, {0, 2, 1, 1}, {0, 3, 1, 1}}}};
-    const auto changes = [&](const std::vector<PreviousStay>& ofA) {
+    const std::vector<PlacedStay> a{{0, 0, 6, {{0, 2, 1, 1}, {0, 0, 1, 1}, {0, 1, 1, 1}}},
+                                    {1, 6, 8, {{0, 1, 1, 1}, {0, 2, 1, 1}, {0, 3, 1, 1}}}};
+    const auto changes = [&](const std::vector<PlacedStay>& ofA) {
         problem.batches[0].previous = ofA;
         return static_cast<std::int64_t>(
             verifyAnswer(problem, edited(tinyAnswer, {{"\"version\": 1", "\"version\": 2"},
@@ -76,7 +76,7 @@ TEST_CASE("A batch that does not stand as in the plan before costs a change, wha
                 .cost.changes);
     };
     const auto with = [&](auto change) {
-        std::vector<PreviousStay> other = a;
+        std::vector<PlacedStay> other = a;
         change(other);
         return changes(other);
     };
