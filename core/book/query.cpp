@@ -68,6 +68,14 @@ int pottedOn(const HouseBook& book, BatchId batch) {
     return plants;
 }
 
+std::vector<const Stay*> staysInOrder(const HouseBook& book, BatchId batch) {
+    std::vector<const Stay*> stays;
+    for (const StayId id : book.staysOf(batch)) stays.push_back(&book.get<Stay>(id));
+    std::stable_sort(stays.begin(), stays.end(),
+                     [](const Stay* a, const Stay* b) { return a->from < b->from; });
+    return stays;
+}
+
 const Stay* stayOn(const HouseBook& book, BatchId batch, Day day) {
     for (const StayId id : book.staysOf(batch))
         if (const Stay& stay = book.get<Stay>(id); stay.from <= day && day < stay.to) return &stay;

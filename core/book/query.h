@@ -23,6 +23,8 @@ namespace warmbench {
 /// Plants potted on from a batch so far.
 [[nodiscard]] int pottedOn(const HouseBook& book, BatchId batch);
 
+/// The stays of a batch in the order of their first days.
+[[nodiscard]] std::vector<const Stay*> staysInOrder(const HouseBook& book, BatchId batch);
 /// The stay of a batch that covers `day`; where its containers are in two, the first.
 [[nodiscard]] const Stay* stayOn(const HouseBook& book, BatchId batch, Day day);
 /// The set-point of a zone's mat on a day; nothing when it is off or there is none.

@@ -1,17 +1,11 @@
 #include "core/round/weaning.h"
 
+#include "core/book/query.h"
+
 #include <algorithm>
 
 namespace warmbench::round {
 namespace {
-
-std::vector<const Stay*> staysInOrder(const HouseBook& book, BatchId batch) {
-    std::vector<const Stay*> stays;
-    for (const StayId id : book.staysOf(batch)) stays.push_back(&book.get<Stay>(id));
-    std::stable_sort(stays.begin(), stays.end(),
-                     [](const Stay* a, const Stay* b) { return a->from < b->from; });
-    return stays;
-}
 
 /// A stay from `day` on. Where another follows at its end it reaches up to that, else it is as long as it
 /// was.

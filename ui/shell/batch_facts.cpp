@@ -48,15 +48,6 @@ QString checkWords(const CheckSum& found, const Wording& wording) {
              wording.number(found.callused), wording.number(found.dead));
 }
 
-/// Stays in the order of their days.
-std::vector<const Stay*> staysInOrder(const HouseBook& book, BatchId batch) {
-    std::vector<const Stay*> stays;
-    for (const StayId id : book.staysOf(batch)) stays.push_back(&book.get<Stay>(id));
-    std::stable_sort(stays.begin(), stays.end(),
-                     [](const Stay* a, const Stay* b) { return a->from < b->from; });
-    return stays;
-}
-
 const Bench& benchOf(const HouseBook& book, ZoneId zone) {
     return book.get<Bench>(book.get<Zone>(zone).bench);
 }

@@ -268,12 +268,8 @@ void MainWindow::choose(const Selection& selection) {
     m_house->tell(std::nullopt);
     const auto* batch = std::get_if<BatchId>(&selection);
     if (batch && !stayOn(m_session->book(), *batch, day())) {
-        std::optional<Day> first;
-        for (const StayId id : m_session->book().staysOf(*batch)) {
-            const Day from = m_session->book().get<Stay>(id).from;
-            first = first ? std::min(*first, from) : from;
-        }
-        if (first) setDay(*first);
+        const std::vector<const Stay*> stays = staysInOrder(m_session->book(), *batch);
+        if (!stays.empty()) setDay(stays.front()->from);
     }
     showFacts();
 }

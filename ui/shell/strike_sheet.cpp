@@ -20,10 +20,9 @@ QString head(const QString& words, int percent) {
 }
 
 QString row(const HouseBook& book, const Batch& batch, const Letters& letters, const Wording& wording) {
-    const Stay* first = nullptr;
-    for (const StayId id : book.staysOf(batch.id))
-        if (const Stay& stay = book.get<Stay>(id); !first || stay.from < first->from) first = &stay;
-    const QString place = first ? text(zoneTitle(book, first->zone)).toHtmlEscaped() : say("no place yet");
+    const std::vector<const Stay*> stays = staysInOrder(book, batch.id);
+    const QString place =
+        stays.empty() ? say("no place yet") : text(zoneTitle(book, stays.front()->zone)).toHtmlEscaped();
     const QString hormone =
         isWithoutHormone(batch.recipe.hormone.value)
             ? say("none")
