@@ -3,7 +3,9 @@
 namespace warmbench::ui {
 
 const forecast::BookForecast& ForecastKeeper::on(const HouseBook& book, Day day) {
-    if (!m_forecast || m_forecast->day() != day) m_forecast.emplace(book, day);
+    const bool holds = m_forecast && m_forecast->day() == day &&
+                       m_forecast->sureness() == book.nursery().surenessPermille / 1000.0;
+    if (!holds) m_forecast.emplace(book, day);
     return *m_forecast;
 }
 

@@ -7,6 +7,8 @@
 #include <QDate>
 #include <QTreeWidget>
 
+#include <map>
+
 namespace warmbench::ui {
 namespace {
 
@@ -23,6 +25,14 @@ enum TargetColumn : int {
 constexpr int planDays = 28;   ///< looked ahead to say whether a target can be struck soon
 constexpr int usualLead = 180; ///< days from today that a new target's date is set to
 constexpr int firstWanted = 100;
+
+/// Plants potted on so far, of the targets that have any.
+std::map<TargetId, int> pottedOnByTarget(const HouseBook& book) {
+    std::map<TargetId, int> potted;
+    for (const auto& [id, batch] : book.all<Batch>())
+        if (batch.target) potted[*batch.target] += pottedOn(book, id);
+    return potted;
+}
 
 } // namespace
 
@@ -41,19 +51,19 @@ QString TargetsPlace::hint() const {
 void TargetsPlace::fill(QTreeWidget& table, const BookView& view) {
     const season::PlanRequest request{view.today, planDays, view.book.nursery().surenessPermille};
     int covered = 0;
-    const auto needs = season::targetNeeds(view.book, view.recipes, request);
+    const auto needs =
+        season::targetNeeds(view.book, view.recipes, request, view.forecasts.on(view.book, view.today));
+    const std::map<TargetId, int> potted = pottedOnByTarget(view.book);
     for (const season::TargetNeed& need : needs) {
         const Target& target = view.book.get<Target>(need.target);
-        int potted = 0;
-        for (const auto& [id, batch] : view.book.all<Batch>())
-            if (batch.target == target.id) potted += pottedOn(view.book, id);
+        const auto found = potted.find(target.id);
         auto* item = new QTreeWidgetItem(&table);
         item->setData(0, idNumber, QVariant::fromValue<qlonglong>(target.id.number));
         item->setText(TargetNameColumn, text(target.name));
         item->setText(TargetTaxonColumn, text(view.book.get<Taxon>(target.taxon).name));
         setNumber(*item, WantedColumn, wording().number(target.plants));
         item->setText(DueColumn, wording().locale().toString(qDate(target.due), QLocale::ShortFormat));
-        setNumber(*item, PottedColumn, wording().number(potted));
+        setNumber(*item, PottedColumn, wording().number(found == potted.end() ? 0 : found->second));
         setNumber(*item, ExpectedColumn, wording().number(need.expected));
         QString state;
         if (need.state == season::NeedState::Covered)
