@@ -11,9 +11,8 @@
 
 namespace warmbench::ui {
 
-TaxonField::TaxonField(const HouseBook& book, const RecipeLibrary& library, const std::string& name,
-                       QWidget* parent)
-    : QWidget(parent), m_book(book), m_library(library), m_name(new QLineEdit(text(name), this)),
+TaxonField::TaxonField(const HouseBook& book, const RecipeLibrary& library, TaxonId taxon, QWidget* parent)
+    : QWidget(parent), m_book(book), m_library(library), m_name(new QLineEdit(this)),
       m_understood(new QLabel(this)), m_own(new QCheckBox(tr("A taxon of my own, new to Warmbench"), this)) {
     m_name->setObjectName(QStringLiteral("taxonName"));
     m_name->setAccessibleName(tr("Taxon"));
@@ -33,6 +32,7 @@ TaxonField::TaxonField(const HouseBook& book, const RecipeLibrary& library, cons
     column->addWidget(m_understood);
     column->addWidget(m_own);
     setFocusProxy(m_name);
+    if (const Taxon* chosen = book.find<Taxon>(taxon)) m_name->setText(text(chosen->name));
     connect(m_name, &QLineEdit::textChanged, this, &TaxonField::tell);
     tell();
 }

@@ -15,9 +15,9 @@ namespace warmbench::ui {
 class TaxonField : public QWidget {
     Q_OBJECT
 public:
-    /// Book and library must outlive the field.
-    TaxonField(const HouseBook& book, const RecipeLibrary& library, const std::string& name,
-               QWidget* parent = nullptr);
+    /// Filled in with a taxon of the book, or empty where it has none of that id. Book and library must
+    /// outlive the field.
+    TaxonField(const HouseBook& book, const RecipeLibrary& library, TaxonId taxon, QWidget* parent = nullptr);
     /// What was chosen, or why nothing is.
     [[nodiscard]] Result<season::TaxonChoice> choice() const;
 

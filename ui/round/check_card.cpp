@@ -3,6 +3,7 @@
 #include "core/book/progress.h"
 #include "core/book/query.h"
 #include "core/round/entry.h"
+#include "ui/form/labels.h"
 #include "ui/round/number_field.h"
 #include "ui/words/taxon_text.h"
 
@@ -18,13 +19,6 @@ namespace {
 
 constexpr int mostCuttings = 99'999;
 constexpr int highestGrade = 5;
-
-QLabel* wrapped(QWidget* parent, const char* rank = nullptr) {
-    auto* label = new QLabel(parent);
-    label->setWordWrap(true);
-    if (rank) label->setProperty("rank", rank);
-    return label;
-}
 
 /// What the latest check before a day found, in words; empty where there was none.
 QString beforeWords(const HouseBook& book, const round::Stop& stop, Day day, const Wording& wording) {
@@ -42,13 +36,13 @@ QString beforeWords(const HouseBook& book, const round::Stop& stop, Day day, con
 } // namespace
 
 CheckCard::CheckCard(QWidget* parent)
-    : QWidget(parent), m_code(new QLabel(this)), m_taxon(wrapped(this)), m_where(wrapped(this, "quiet")),
-      m_why(wrapped(this)), m_before(wrapped(this, "quiet")), m_words(wrapped(this, "trouble")),
+    : QWidget(parent), m_code(new QLabel(this)), m_taxon(wrappedLabel(this)),
+      m_where(wrappedLabel(this, "quiet")), m_why(wrappedLabel(this)), m_before(wrappedLabel(this, "quiet")),
+      m_words(new TroubleLabel(QStringLiteral("checkWords"), this)),
       m_enter(new QPushButton(tr("Write down"), this)), m_later(new QPushButton(tr("Later"), this)),
       m_discard(new QPushButton(tr("Discard container"), this)) {
     setObjectName(QStringLiteral("checkCard"));
     m_code->setObjectName(QStringLiteral("checkContainer"));
-    m_words->setObjectName(QStringLiteral("checkWords"));
     m_enter->setObjectName(QStringLiteral("checkEnter"));
     m_later->setObjectName(QStringLiteral("checkLater"));
     m_discard->setObjectName(QStringLiteral("checkDiscard"));
@@ -105,12 +99,11 @@ CheckCard::CheckCard(QWidget* parent)
     column->addLayout(fields);
     column->addWidget(m_words);
     column->addLayout(buttons);
-    auto* keys = wrapped(this, "quiet");
+    auto* keys = wrappedLabel(this, "quiet");
     keys->setText(tr("Enter: next field. +: write down, -: later, Up and Down: along the walk, "
                      "Ctrl Z: take back."));
     column->addWidget(keys);
     column->addStretch();
-    m_words->hide();
     setFocusProxy(m_fields[Examined]);
 }
 
@@ -144,13 +137,11 @@ void CheckCard::showStop(const HouseBook& book, const round::Stop& stop, Day day
         if (found->grade) m_fields[Grade]->setText(QString::number(*found->grade));
         m_fields[Note]->setText(text(found->note));
     }
-    m_words->hide();
     showLeft();
 }
 
 void CheckCard::tell(const QString& words) {
-    m_words->setText(words);
-    m_words->setVisible(!words.isEmpty());
+    m_words->tell(words);
 }
 
 void CheckCard::begin() {

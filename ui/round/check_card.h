@@ -13,6 +13,8 @@ class QPushButton;
 
 namespace warmbench::ui {
 
+class TroubleLabel;
+
 /// One container of a round with the fields for what is found in it. Numbers and Enter are enough: Enter goes
 /// to the next field and from the last one writes the check down, `+` writes it down at once, `-` leaves the
 /// container for later, Up and Down go along the walk.
@@ -58,7 +60,7 @@ private:
     QLabel* m_where;
     QLabel* m_why;
     QLabel* m_before;
-    QLabel* m_words;
+    TroubleLabel* m_words;
     std::array<QLineEdit*, FieldCount> m_fields{};
     QPushButton* m_enter;
     QPushButton* m_later;

@@ -1,6 +1,7 @@
 #include "ui/round/due_card.h"
 
 #include "core/book/query.h"
+#include "ui/form/labels.h"
 #include "ui/round/number_field.h"
 #include "ui/words/taxon_text.h"
 
@@ -15,23 +16,15 @@ namespace {
 
 constexpr int fieldWidth = 84;
 
-QLabel* wrappedWords(QWidget* parent, const char* rank = nullptr) {
-    auto* label = new QLabel(parent);
-    label->setWordWrap(true);
-    if (rank) label->setProperty("rank", rank);
-    return label;
-}
-
 } // namespace
 
 DueCard::DueCard(QWidget* parent)
-    : QWidget(parent), m_code(new QLabel(this)), m_taxon(wrappedWords(this)), m_why(wrappedWords(this)),
-      m_help(wrappedWords(this, "quiet")), m_table(new QScrollArea(this)), m_sum(wrappedWords(this)),
-      m_words(wrappedWords(this, "trouble")), m_enter(new QPushButton(this)), m_reason(new QLineEdit(this)),
-      m_discard(new QPushButton(tr("Discard batch"), this)) {
+    : QWidget(parent), m_code(new QLabel(this)), m_taxon(wrappedLabel(this)), m_why(wrappedLabel(this)),
+      m_help(wrappedLabel(this, "quiet")), m_table(new QScrollArea(this)), m_sum(wrappedLabel(this)),
+      m_words(new TroubleLabel(QStringLiteral("dueWords"), this)), m_enter(new QPushButton(this)),
+      m_reason(new QLineEdit(this)), m_discard(new QPushButton(tr("Discard batch"), this)) {
     setObjectName(QStringLiteral("dueCard"));
     m_code->setObjectName(QStringLiteral("dueBatch"));
-    m_words->setObjectName(QStringLiteral("dueWords"));
     m_sum->setObjectName(QStringLiteral("dueSum"));
     m_enter->setObjectName(QStringLiteral("dueEnter"));
     m_enter->setProperty("primary", true);
@@ -59,7 +52,6 @@ DueCard::DueCard(QWidget* parent)
     column->addWidget(m_enter, 0, Qt::AlignLeft);
     column->addSpacing(12);
     column->addLayout(discarding);
-    m_words->hide();
 }
 
 void DueCard::setTitleFont(const QFont& font) {
@@ -199,8 +191,7 @@ void DueCard::discard() {
 }
 
 void DueCard::tell(const QString& words) {
-    m_words->setText(words);
-    m_words->setVisible(!words.isEmpty());
+    m_words->tell(words);
 }
 
 void DueCard::begin() {

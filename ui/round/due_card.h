@@ -15,6 +15,8 @@ class QScrollArea;
 
 namespace warmbench::ui {
 
+class TroubleLabel;
+
 /// One batch that is due: weaned by one key, potted on container by container, or thrown away with a reason.
 class DueCard : public QWidget {
     Q_OBJECT
@@ -57,7 +59,7 @@ private:
     QLabel* m_help;
     QScrollArea* m_table;
     QLabel* m_sum;
-    QLabel* m_words;
+    TroubleLabel* m_words;
     QPushButton* m_enter;
     QLineEdit* m_reason;
     QPushButton* m_discard;

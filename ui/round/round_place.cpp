@@ -4,15 +4,14 @@
 #include "core/book/query.h"
 #include "core/crop/safety.h"
 #include "core/round/weaning.h"
+#include "ui/form/table.h"
 #include "ui/round/check_card.h"
 #include "ui/round/due_card.h"
 
-#include <QHeaderView>
 #include <QLabel>
 #include <QProgressBar>
 #include <QSplitter>
 #include <QStackedWidget>
-#include <QTreeWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -21,21 +20,6 @@ namespace warmbench::ui {
 namespace {
 
 constexpr int cardWidth = 400;
-
-QTreeWidget* listWith(const QString& name, const QStringList& heads, QWidget* parent) {
-    auto* list = new QTreeWidget(parent);
-    list->setObjectName(name);
-    list->setHeaderLabels(heads);
-    list->setRootIsDecorated(false);
-    list->setUniformRowHeights(true);
-    list->setAllColumnsShowFocus(true);
-    list->header()->setStretchLastSection(true);
-    return list;
-}
-
-void fitColumns(QTreeWidget& list) {
-    for (int column = 0; column + 1 < list.columnCount(); ++column) list.resizeColumnToContents(column);
-}
 
 } // namespace
 
@@ -48,14 +32,12 @@ RoundPlace::RoundPlace(QWidget* parent)
     m_count->setObjectName(QStringLiteral("roundCount"));
     m_bar->setTextVisible(false);
     m_bar->setFixedSize(160, 8);
-    m_stopList = listWith(
-        QStringLiteral("roundStops"),
+    m_stopList = makeTable(
+        QStringLiteral("roundStops"), tr("Containers worth a look, in walking order"),
         {tr("No."), tr("Container"), tr("Taxon"), tr("Place"), tr("Pick"), tr("Found"), tr("Why")}, this);
-    m_dueList = listWith(
-        QStringLiteral("roundDue"),
+    m_dueList = makeTable(
+        QStringLiteral("roundDue"), tr("Batches that are due"),
         {tr("Batch"), tr("Do"), tr("Since"), tr("Taxon"), tr("Place"), tr("Plants"), tr("Why")}, this);
-    m_stopList->setAccessibleName(tr("Containers worth a look, in walking order"));
-    m_dueList->setAccessibleName(tr("Batches that are due"));
     m_nothing->setWordWrap(true);
     m_nothing->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_nothing->setMargin(16);
@@ -295,23 +277,23 @@ void RoundPlace::step(int stops) {
 
 void RoundPlace::record(const RootCheck& check) {
     const std::optional<RootCheckId> before = m_stops[m_at].found;
-    m_ahead = true;
-    const Outcome refusal =
-        before ? perform({Group{"Mend a root check of " +
-                                    containerCode(m_book->get<Batch>(check.batch).code, check.container),
-                                {Command{RemoveCheck{*before}}, Command{RecordCheck{check}}}}})
-               : perform({RecordCheck{check}});
-    m_ahead = false;
-    if (refusal)
-        m_check->tell(text(refusal->text()));
-    else
-        m_check->begin();
+    if (!before) {
+        performAndGoOn({RecordCheck{check}});
+        return;
+    }
+    const std::string container = containerCode(m_book->get<Batch>(check.batch).code, check.container);
+    performAndGoOn({Group{"Mend a root check of " + container,
+                          {Command{RemoveCheck{*before}}, Command{RecordCheck{check}}}}});
 }
 
 void RoundPlace::discardContainer(const QString& reason) {
     const round::Stop& stop = m_stops[m_at];
+    performAndGoOn({Discard{stop.batch, m_day, {stop.container}, reason.toStdString()}});
+}
+
+void RoundPlace::performAndGoOn(const Command& command) {
     m_ahead = true;
-    const Outcome refusal = perform({Discard{stop.batch, m_day, {stop.container}, reason.toStdString()}});
+    const Outcome refusal = perform(command);
     m_ahead = false;
     if (refusal)
         m_check->tell(text(refusal->text()));

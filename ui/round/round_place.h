@@ -33,6 +33,8 @@ private:
     void step(int stops);
     void record(const RootCheck& check);
     void discardContainer(const QString& reason);
+    /// Does what was found in the container at hand, and shows the next one.
+    void performAndGoOn(const Command& command);
     void doDue(const Command& command);
     void wean(BatchId batch);
     [[nodiscard]] std::optional<std::size_t> firstLeft(std::size_t from) const;

@@ -1,10 +1,11 @@
 #include "ui/setup/setup_place.h"
 
-#include "core/book/query.h"
+#include "core/book/starting_figures.h"
 #include "core/crop/usual_containers.h"
+#include "ui/form/labels.h"
 #include "ui/setup/bench_form.h"
 #include "ui/setup/container_form.h"
-#include "ui/setup/first_guess.h"
+
 #include "ui/setup/house_form.h"
 #include "ui/setup/nursery_form.h"
 #include "ui/setup/zone_form.h"
@@ -23,6 +24,31 @@ namespace {
 
 constexpr int rowNumber = Qt::UserRole; ///< of an item: its place in m_rows; headings have none
 
+template <class Id>
+struct KindOfId;
+template <>
+struct KindOfId<NurseryId> {
+    using Kind = Nursery;
+};
+template <>
+struct KindOfId<HouseId> {
+    using Kind = House;
+};
+template <>
+struct KindOfId<BenchId> {
+    using Kind = Bench;
+};
+template <>
+struct KindOfId<ZoneId> {
+    using Kind = Zone;
+};
+template <>
+struct KindOfId<ContainerTypeId> {
+    using Kind = ContainerType;
+};
+template <class Id>
+using KindOf = typename KindOfId<std::remove_cv_t<Id>>::Kind;
+
 QPushButton* smallButton(const QString& words, const char* name, QWidget* parent) {
     auto* button = new QPushButton(words, parent);
     button->setObjectName(QString::fromLatin1(name));
@@ -40,7 +66,8 @@ SetupPlace::SetupPlace(QWidget* parent)
       m_usual(smallButton(tr("Add the &usual containers"), "addUsualContainers", this)),
       m_title(new QLabel(this)), m_room(new QScrollArea(this)),
       m_keep(smallButton(tr("&Keep"), "keepThing", this)),
-      m_remove(smallButton(tr("&Remove"), "removeThing", this)), m_refusal(new QLabel(this)) {
+      m_remove(smallButton(tr("&Remove"), "removeThing", this)),
+      m_refusal(new TroubleLabel(QStringLiteral("setupRefusal"), this)) {
     build();
 }
 
@@ -63,10 +90,6 @@ void SetupPlace::build() {
     list->addLayout(buttons);
 
     m_room->setWidgetResizable(true);
-    m_refusal->setObjectName(QStringLiteral("setupRefusal"));
-    m_refusal->setProperty("rank", QStringLiteral("trouble"));
-    m_refusal->setWordWrap(true);
-    m_refusal->hide();
     m_keep->setProperty("primary", true);
     auto* work = new QWidget(this);
     auto* column = new QVBoxLayout(work);
@@ -99,7 +122,7 @@ void SetupPlace::build() {
         for (const ContainerType& type : usualContainers())
             if (m_book->withKey<ContainerType>(type.name).empty())
                 group.commands.push_back({Put<ContainerType>{type}});
-        tell(perform({group}));
+        m_refusal->tell(perform({group}));
     });
     connect(m_keep, &QPushButton::clicked, this, &SetupPlace::keep);
     connect(m_remove, &QPushButton::clicked, this, &SetupPlace::remove);
@@ -179,21 +202,8 @@ std::optional<HouseId> SetupPlace::chosenHouse() const {
 SetupPlace::Content SetupPlace::contentOf(const Thing& thing) const {
     return std::visit(
         [this](const auto id) -> Content {
-            const auto find = [&]<class E>() -> Content {
-                const E* found = m_book->find<E>(id);
-                return found ? Content{*found} : Content{};
-            };
-            using Id = std::remove_const_t<decltype(id)>;
-            if constexpr (std::is_same_v<Id, NurseryId>)
-                return m_book->nursery();
-            else if constexpr (std::is_same_v<Id, HouseId>)
-                return find.template operator()<House>();
-            else if constexpr (std::is_same_v<Id, BenchId>)
-                return find.template operator()<Bench>();
-            else if constexpr (std::is_same_v<Id, ZoneId>)
-                return find.template operator()<Zone>();
-            else
-                return find.template operator()<ContainerType>();
+            const auto* found = m_book->find<KindOf<decltype(id)>>(id);
+            return found ? Content{*found} : Content{};
         },
         thing);
 }
@@ -229,7 +239,7 @@ void SetupPlace::showForm(ThingForm* form, const QString& title) {
     m_keep->setVisible(form);
     m_keep->setText(form && !m_shown ? tr("&Add it") : tr("&Keep"));
     m_remove->setVisible(form && m_shown && !std::holds_alternative<NurseryId>(*m_shown));
-    tell(std::nullopt);
+    m_refusal->tell(Outcome());
 }
 
 void SetupPlace::startHouse() {
@@ -255,7 +265,7 @@ void SetupPlace::startContainer() {
 void SetupPlace::keep() {
     const auto command = m_form->command();
     if (!command) {
-        tell(command.refusal());
+        m_refusal->tell(Outcome(command.refusal()));
         return;
     }
     std::optional<Thing> added;
@@ -267,7 +277,7 @@ void SetupPlace::keep() {
     }
     const Outcome refusal = perform(*command);
     if (!refusal && added) choose(*added);
-    tell(refusal);
+    m_refusal->tell(refusal);
 }
 
 void SetupPlace::choose(const Thing& thing) {
@@ -278,27 +288,15 @@ void SetupPlace::choose(const Thing& thing) {
 
 void SetupPlace::remove() {
     const Thing leaving = *m_shown;
-    const Outcome refusal = std::visit(
+    m_refusal->tell(std::visit(
         [this](const auto id) -> Outcome {
-            using Id = std::remove_const_t<decltype(id)>;
-            if constexpr (std::is_same_v<Id, HouseId>)
-                return perform({Remove<House>{id}});
-            else if constexpr (std::is_same_v<Id, BenchId>)
-                return perform({Remove<Bench>{id}});
-            else if constexpr (std::is_same_v<Id, ZoneId>)
-                return perform({Remove<Zone>{id}});
-            else if constexpr (std::is_same_v<Id, ContainerTypeId>)
-                return perform({Remove<ContainerType>{id}});
-            else
+            using Kind = KindOf<decltype(id)>;
+            if constexpr (std::is_same_v<Kind, Nursery>)
                 return Refusal{"nursery", "a book has one"};
+            else
+                return perform({Remove<Kind>{id}});
         },
-        leaving);
-    tell(refusal);
-}
-
-void SetupPlace::tell(const Outcome& refusal) {
-    m_refusal->setVisible(refusal.has_value());
-    if (refusal) m_refusal->setText(text(refusal->text()));
+        leaving));
 }
 
 } // namespace warmbench::ui

@@ -14,6 +14,7 @@ class QTreeWidgetItem;
 namespace warmbench::ui {
 
 class ThingForm;
+class TroubleLabel;
 
 /// What the nursery consists of, as a list, and a form of the one thing chosen. Each change is a command
 /// that can be undone; what would take slots from what stands there is refused with the reason.
@@ -43,7 +44,6 @@ private:
     void startZone();
     void startContainer();
     void choose(const Thing& thing);
-    void tell(const Outcome& refusal);
     [[nodiscard]] std::optional<Thing> chosen() const;
     [[nodiscard]] std::optional<HouseId> chosenHouse() const;
     [[nodiscard]] std::optional<BenchId> chosenBench() const;
@@ -63,7 +63,7 @@ private:
     ThingForm* m_form = nullptr;
     QPushButton* m_keep;
     QPushButton* m_remove;
-    QLabel* m_refusal;
+    TroubleLabel* m_refusal;
 };
 
 } // namespace warmbench::ui

@@ -1,5 +1,6 @@
 #include "ui/shell/house_page.h"
 
+#include "ui/form/labels.h"
 #include "ui/shell/fact_panel.h"
 #include "ui/shell/legend_strip.h"
 #include "ui/shell/strike_tray.h"
@@ -25,7 +26,8 @@ void addButton(QHBoxLayout& row, const QString& words, const QString& meaning, Q
 
 HousePage::HousePage(const WindowMenus& menus, QWidget* parent)
     : QSplitter(Qt::Horizontal, parent), m_tray(new StrikeTray(this)), m_map(new BenchMap),
-      m_legend(new LegendStrip), m_dayTitle(new QLabel), m_refusal(new QLabel), m_panel(new FactPanel) {
+      m_legend(new LegendStrip), m_dayTitle(new QLabel),
+      m_refusal(new TroubleLabel(QStringLiteral("refusal"))), m_panel(new FactPanel) {
     setObjectName(QStringLiteral("house"));
     setHandleWidth(1);
     addWidget(m_tray);
@@ -39,10 +41,6 @@ HousePage::HousePage(const WindowMenus& menus, QWidget* parent)
 }
 
 QWidget* HousePage::makeCentre(const WindowMenus& menus) {
-    m_refusal->setObjectName(QStringLiteral("refusal"));
-    m_refusal->setProperty("rank", QStringLiteral("trouble"));
-    m_refusal->setWordWrap(true);
-    m_refusal->hide();
     auto* head = new QHBoxLayout;
     head->setContentsMargins(16, 8, 16, 4);
     head->setSpacing(4);
@@ -87,8 +85,7 @@ void HousePage::select(const Selection& selection, const Facts& facts) {
 }
 
 void HousePage::tell(const Outcome& refusal) {
-    m_refusal->setVisible(refusal.has_value());
-    if (refusal) m_refusal->setText(QString::fromStdString(refusal->text()));
+    m_refusal->tell(refusal);
 }
 
 } // namespace warmbench::ui

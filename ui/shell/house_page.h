@@ -13,6 +13,7 @@ namespace warmbench::ui {
 class FactPanel;
 class LegendStrip;
 class StrikeTray;
+class TroubleLabel;
 struct WindowMenus;
 
 /// The home place: what waits to be struck, the bench map, and what is selected.
@@ -42,7 +43,7 @@ private:
     BenchMap* m_map;
     LegendStrip* m_legend;
     QLabel* m_dayTitle;
-    QLabel* m_refusal;
+    TroubleLabel* m_refusal;
     FactPanel* m_panel;
     const Wording* m_wording = nullptr;
 };

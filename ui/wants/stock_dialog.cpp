@@ -16,8 +16,7 @@ StockDialog::StockDialog(const HouseBook& book, const RecipeLibrary& library, co
                   parent),
       m_stock(stock) {
     setObjectName(QStringLiteral("stockDialog"));
-    const Taxon* taxon = book.find<Taxon>(stock.taxon);
-    m_taxon = new TaxonField(book, library, taxon ? taxon->name : std::string(), this);
+    m_taxon = new TaxonField(book, library, stock.taxon, this);
     fields().addRow(tr("&Taxon"), m_taxon);
     m_name = addText(fields(), "stockName", tr("&Name"), stock.name);
     m_plants = addCount(fields(), "stockPlants", tr("&Plants"), stock.plants, 0, 1'000'000);

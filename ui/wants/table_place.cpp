@@ -1,6 +1,8 @@
 #include "ui/wants/table_place.h"
 
-#include <QHeaderView>
+#include "ui/form/labels.h"
+#include "ui/form/table.h"
+
 #include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
@@ -15,24 +17,17 @@ void setNumber(QTreeWidgetItem& item, int column, const QString& words) {
 }
 
 TablePlace::TablePlace(const QString& name, const QString& title, const QStringList& columns, QWidget* parent)
-    : Place(name, title, parent), m_words(new QLabel(this)), m_table(new QTreeWidget(this)),
+    : Place(name, title, parent), m_words(new QLabel(this)),
+      m_table(makeTable(name + QStringLiteral("Table"), title, columns, this)),
       m_new(new QPushButton(tr("&New…"), this)), m_change(new QPushButton(tr("&Change…"), this)),
-      m_remove(new QPushButton(tr("&Remove"), this)), m_refusal(new QLabel(this)) {
-    m_table->setObjectName(name + QStringLiteral("Table"));
-    m_table->setAccessibleName(title);
-    m_table->setHeaderLabels(columns);
-    m_table->setRootIsDecorated(false);
-    m_table->setAllColumnsShowFocus(true);
-    m_table->header()->setStretchLastSection(true);
+      m_remove(new QPushButton(tr("&Remove"), this)),
+      m_refusal(new TroubleLabel(name + QStringLiteral("Refusal"), this)) {
     m_new->setObjectName(name + QStringLiteral("New"));
     m_new->setProperty("primary", true);
     m_change->setObjectName(name + QStringLiteral("Change"));
     m_remove->setObjectName(name + QStringLiteral("Remove"));
     m_words->setObjectName(name + QStringLiteral("Words"));
     m_words->setWordWrap(true);
-    m_refusal->setProperty("rank", QStringLiteral("trouble"));
-    m_refusal->setWordWrap(true);
-    m_refusal->hide();
     setFocusProxy(m_table);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(m_new);
@@ -67,11 +62,10 @@ void TablePlace::showBook(const BookView& view) {
     for (int row = 0; row < m_table->topLevelItemCount(); ++row)
         if (m_table->topLevelItem(row)->data(0, idNumber) == number)
             m_table->setCurrentItem(m_table->topLevelItem(row));
-    for (int column = 0; column + 1 < m_table->columnCount(); ++column)
-        m_table->resizeColumnToContents(column);
+    fitColumns(*m_table);
     m_words->setText(m_table->topLevelItemCount() == 0 ? hint() : summary());
     m_words->setVisible(!m_words->text().isEmpty());
-    tell(std::nullopt);
+    m_refusal->tell(Outcome());
     enableButtons();
 }
 
@@ -86,12 +80,7 @@ void TablePlace::changeCurrent() {
 
 void TablePlace::removeCurrent() {
     if (const QTreeWidgetItem* item = m_table->currentItem())
-        tell(perform(removal(item->data(0, idNumber).toLongLong())));
-}
-
-void TablePlace::tell(const Outcome& refusal) {
-    m_refusal->setVisible(refusal.has_value());
-    if (refusal) m_refusal->setText(text(refusal->text()));
+        m_refusal->tell(perform(removal(item->data(0, idNumber).toLongLong())));
 }
 
 } // namespace warmbench::ui

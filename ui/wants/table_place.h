@@ -9,6 +9,8 @@ class QTreeWidgetItem;
 
 namespace warmbench::ui {
 
+class TroubleLabel;
+
 /// A place that lists things of one kind, with buttons to put in, change and remove one. Enter and a double
 /// click change the one chosen, Del removes it.
 class TablePlace : public Place {
@@ -37,7 +39,6 @@ protected:
 private:
     void changeCurrent();
     void removeCurrent();
-    void tell(const Outcome& refusal);
     void enableButtons();
 
     const HouseBook* m_book = nullptr;
@@ -48,7 +49,7 @@ private:
     QPushButton* m_new;
     QPushButton* m_change;
     QPushButton* m_remove;
-    QLabel* m_refusal;
+    TroubleLabel* m_refusal;
 };
 
 /// Sets a cell of numbers, to the right.

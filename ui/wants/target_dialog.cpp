@@ -11,14 +11,6 @@
 #include <QSpinBox>
 
 namespace warmbench::ui {
-namespace {
-
-std::string taxonName(const HouseBook& book, TaxonId id) {
-    const Taxon* taxon = book.find<Taxon>(id);
-    return taxon ? taxon->name : std::string();
-}
-
-} // namespace
 
 std::string nextTargetName(const HouseBook& book) {
     for (auto number = book.all<Target>().size() + 1;; ++number) {
@@ -32,7 +24,7 @@ TargetDialog::TargetDialog(const HouseBook& book, const RecipeLibrary& library, 
                            const Wording& wording, Performer performer, QWidget* parent)
     : ThingDialog(target.id.number == 0 ? tr("New target") : tr("Change a target"), std::move(performer),
                   parent),
-      m_target(target), m_taxon(new TaxonField(book, library, taxonName(book, target.taxon), this)) {
+      m_target(target), m_taxon(new TaxonField(book, library, target.taxon, this)) {
     setObjectName(QStringLiteral("targetDialog"));
     fields().addRow(tr("&Taxon"), m_taxon);
     m_plants =

@@ -1,22 +1,17 @@
 #include "ui/wants/thing_dialog.h"
 
-#include "ui/words/wording.h"
+#include "ui/form/labels.h"
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
-#include <QLabel>
 #include <QVBoxLayout>
 
 namespace warmbench::ui {
 
 ThingDialog::ThingDialog(const QString& title, Performer performer, QWidget* parent)
     : QDialog(parent), m_performer(std::move(performer)), m_fields(new QFormLayout),
-      m_refusal(new QLabel(this)) {
+      m_refusal(new TroubleLabel(QStringLiteral("dialogRefusal"), this)) {
     setWindowTitle(title);
-    m_refusal->setObjectName(QStringLiteral("dialogRefusal"));
-    m_refusal->setProperty("rank", QStringLiteral("trouble"));
-    m_refusal->setWordWrap(true);
-    m_refusal->hide();
     auto* ends = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     connect(ends, &QDialogButtonBox::accepted, this, &ThingDialog::accept);
     connect(ends, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -35,8 +30,7 @@ void ThingDialog::accept() {
         QDialog::accept();
         return;
     }
-    m_refusal->setText(text(refusal->text()));
-    m_refusal->show();
+    m_refusal->tell(refusal);
 }
 
 } // namespace warmbench::ui

@@ -7,9 +7,10 @@
 #include <functional>
 
 class QFormLayout;
-class QLabel;
 
 namespace warmbench::ui {
+
+class TroubleLabel;
 
 /// A dialog that asks for one thing and closes only once it is in the book.
 class ThingDialog : public QDialog {
@@ -28,7 +29,7 @@ protected:
 private:
     Performer m_performer;
     QFormLayout* m_fields;
-    QLabel* m_refusal;
+    TroubleLabel* m_refusal;
 };
 
 } // namespace warmbench::ui

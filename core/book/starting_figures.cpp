@@ -1,12 +1,12 @@
-#include "ui/setup/first_guess.h"
+#include "core/book/starting_figures.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace warmbench::ui {
+namespace warmbench {
 namespace {
 
-// Common practice, no source: starting figures, which the form asks her to replace by her own.
+// Common practice, no source: starting figures, to be replaced by her own.
 constexpr Millimetres aisle{700};
 constexpr Millimetres fromWall{300};
 constexpr int widestBench = 8;
@@ -84,4 +84,4 @@ Mat firstMat(const HouseBook& book, const Zone& zone) {
             {Celsius{150}, Celsius{180}, Celsius{200}, Celsius{220}}};
 }
 
-} // namespace warmbench::ui
+} // namespace warmbench

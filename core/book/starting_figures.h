@@ -2,8 +2,8 @@
 
 #include "core/book/house_book.h"
 
-/// What a form of something new starts with; each figure is there to be changed.
-namespace warmbench::ui {
+/// What something new starts with; each figure is there to be changed by her own.
+namespace warmbench {
 
 [[nodiscard]] House firstHouse(const HouseBook& book);
 /// A bench under the others of its house, an aisle apart, as long as the house allows.
@@ -13,4 +13,4 @@ namespace warmbench::ui {
 /// A mat for a zone of this size, with the power and loss that mats under benches commonly have.
 [[nodiscard]] Mat firstMat(const HouseBook& book, const Zone& zone);
 
-} // namespace warmbench::ui
+} // namespace warmbench
