@@ -11,15 +11,17 @@
 #include <QDateEdit>
 #include <QDialog>
 #include <QDoubleSpinBox>
+#include <QIntValidator>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSpinBox>
 #include <QTest>
 #include <QTimer>
 #include <QTreeWidget>
 
-/// From an empty book to cuttings on a bench, by the window alone.
+/// From an empty book to plants potted on, by the window alone.
 using namespace warmbench;
 using namespace warmbench::ui;
 using warmbench::testing::builtIn;
@@ -40,11 +42,12 @@ public:
 
 struct EmptyBook {
     EmptyOpener opener;
-    MainWindow window{opener, on(7, 20)};
+    MainWindow window;
 
-    EmptyBook() {
+    /// The window on a day, with an empty book or one that was worked on before.
+    explicit EmptyBook(Day today = on(7, 20), HouseBook kept = {}) : window(opener, today) {
         window.setTheme(Theme::Light);
-        (void)window.createBook(QStringLiteral("new"));
+        window.setSession(std::make_unique<MemorySession>(std::move(kept), QStringLiteral("new")));
         window.show();
     }
     [[nodiscard]] const HouseBook& book() const { return window.session()->book(); }
@@ -85,6 +88,37 @@ struct EmptyBook {
         click("addUsualContainers");
     }
 };
+
+/// Looks at every container of the day's round and finds all that it picks rooted; does what is due: weans,
+/// and pots on every container.
+void workThrough(EmptyBook& nursery) {
+    nursery.go("round");
+    const auto fields = [&](const QString& keys) {
+        QTest::keyClicks(nursery.window.focusWidget(), keys);
+        QTest::keyClick(nursery.window.focusWidget(), Qt::Key_Enter);
+    };
+    auto* stops = nursery.child<QTreeWidget>("roundStops");
+    for (int stop = 0; stop < stops->topLevelItemCount(); ++stop) {
+        stops->setCurrentItem(stops->topLevelItem(stop));
+        nursery.child<QLineEdit>("checkExamined")->setFocus();
+        const QString picked = stops->topLevelItem(stop)->text(4);
+        for (const QString& found : {picked, picked, QString(), QString(), QString(), QString(), QString()})
+            fields(found);
+    }
+    auto* due = nursery.child<QTreeWidget>("roundDue");
+    for (int left = due->topLevelItemCount(); left > 0; --left) {
+        due->setCurrentItem(due->topLevelItem(0));
+        Q_EMIT due->itemClicked(due->topLevelItem(0), 0);
+        const auto counts =
+            nursery.window.findChildren<QLineEdit*>(QRegularExpression(QStringLiteral("^potPlants")));
+        for (QLineEdit* plants : counts) {
+            plants->setFocus();
+            QTest::keyClicks(plants,
+                             QString::number(qobject_cast<const QIntValidator*>(plants->validator())->top()));
+        }
+        nursery.click("dueEnter");
+    }
+}
 
 template <class Widget>
 Widget* in(QDialog& dialog, const char* name) {
@@ -133,7 +167,7 @@ TEST_CASE("What is being typed stays when something else in the book changes") {
     CHECK(empty.child<QLineEdit>("benchName")->text() == "half ty");
 }
 
-TEST_CASE("From an empty book to cuttings on a bench: house, target, stock, plan and strike") {
+TEST_CASE("From an empty book to plants potted on: house, target, stock, plan, strike, rounds, weaning") {
     EmptyBook empty;
     empty.addHouseWithMat();
     const std::string taxon = "Ceanothus thyrsiflorus";
@@ -180,4 +214,19 @@ TEST_CASE("From an empty book to cuttings on a bench: house, target, stock, plan
     empty.window.choose(batch);
     empty.child<QAction>("strike")->trigger();
     CHECK(empty.book().get<Batch>(batch).state == BatchState::Struck);
+
+    HouseBook book = empty.book();
+    bool weaned = false;
+    for (int week = 1; week <= 40 && book.get<Batch>(batch).state == BatchState::Struck; ++week) {
+        EmptyBook later(on(7, 20) + 7 * week, std::move(book));
+        workThrough(later);
+        book = later.book();
+        weaned = weaned || stayOn(book, batch, on(7, 20) + 7 * week)->stage != Stage::Rooting;
+    }
+    CHECK(weaned);
+    CHECK(book.get<Batch>(batch).state == BatchState::Ended);
+    CHECK(pottedOn(book, batch) >= 40);
+    EmptyBook end(on(12, 31), std::move(book));
+    end.go("targets");
+    CHECK(end.child<QTreeWidget>("targetsTable")->topLevelItem(0)->text(6) == "covered");
 }
