@@ -20,6 +20,8 @@ struct Options {
     int days = 28;
     double sure = 0; ///< 0: as the nursery's settings say
     double seconds = 2;
+    bool again = false;
+    double changeCost = season::usualChangeCost.units();
     bool accept = false;
     bool json = false;
     std::string keep;
@@ -27,6 +29,7 @@ struct Options {
 
 /// Longest period that may be asked for, in days: a year.
 constexpr int mostDays = 366;
+constexpr double mostChangeCost = 1'000'000;
 
 Result<season::PlanRequest> readRequest(const Options& options, const Nursery& nursery) {
     season::PlanRequest request;
@@ -41,6 +44,12 @@ Result<season::PlanRequest> readRequest(const Options& options, const Nursery& n
         if (!(options.sure >= 0.5 && options.sure <= 0.999))
             return Refusal{"--sure", "found " + std::to_string(options.sure) + ", expected 0.5 to 0.999"};
         request.surenessPermille = permilleOf(options.sure);
+    }
+    if (options.again) {
+        if (!(options.changeCost >= 0 && options.changeCost <= mostChangeCost))
+            return Refusal{"--change-cost",
+                           "found " + std::to_string(options.changeCost) + ", expected 0 to 1000000"};
+        request.changeCost = Money::fromUnits(options.changeCost);
     }
     if (!(options.seconds > 0 && options.seconds <= 3600))
         return Refusal{"--seconds",
@@ -81,7 +90,7 @@ int plan(const Options& options) {
         if (auto refusal = (*store)->perform(proposal.command())) return refuseFile(*refusal, storageFailed);
     std::cout << told;
     if (options.accept && !options.json)
-        std::cout << "\nThe plan is in the book: " << proposal.lines.size() << " batches\n";
+        std::cout << "\nThe plan is in the book: " << proposal.changes() << " batches new or moved\n";
     return done;
 }
 
@@ -96,6 +105,10 @@ void addPlan(CLI::App& program, Work& work) {
     call->add_option("--days", options->days, "Days on which may be struck")->required();
     call->add_option("--sure", options->sure, "Sureness with which targets are met, 0.5 to 0.999");
     call->add_option("--seconds", options->seconds, "Time to search")->capture_default_str();
+    call->add_flag("--again", options->again,
+                   "Let batches that are planned and not struck move, where that saves more than it costs");
+    call->add_option("--change-cost", options->changeCost, "With --again: what moving one batch counts as")
+        ->capture_default_str();
     call->add_option("--keep", options->keep, "Keep problem.json and answer.json in this folder");
     call->add_flag("--accept", options->accept, "Put the batches and mats into the book");
     call->add_flag("--json", options->json, "Print the plan as JSON");

@@ -36,23 +36,37 @@ std::string heatWords(const std::optional<Celsius>& setPoint) {
     return setPoint ? "mat at " + decimal(*setPoint) + " °C" : "no mat running";
 }
 
+/// What is different from how a batch was planned before.
+std::string movedWords(const HouseBook& book, const season::StrikeLine& line) {
+    const Batch& before = book.get<Batch>(line.batch.id);
+    std::string words = "moved";
+    if (before.strikeDay != line.batch.strikeDay) words += " from " + before.strikeDay.iso();
+    const std::vector<const Stay*> stays = staysInOrder(book, before.id);
+    if (stays.empty()) return words + ": it had no place";
+    if (stays.front()->zone != line.stays.front().zone)
+        words += ", before in " + placeWords(book, stays.front()->zone);
+    return words;
+}
+
 void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine& line) {
     const Batch& batch = line.batch;
     const Recipe& recipe = batch.recipe;
     const Stay& rooting = line.stays.front();
     const std::size_t containers = batch.containers.size();
     out << "  " << line.id << "  " << book.get<Taxon>(batch.taxon).name << ", "
-        << woodNames[static_cast<std::size_t>(recipe.wood)] << ": " << batch.cuttings() << " cuttings from "
-        << book.get<Stock>(line.stock).name << ", in " << containers << " × "
-        << book.get<ContainerType>(batch.containerType).name << "\n      " << hormoneText(recipe) << "; "
-        << valueText(recipe.medium.value) << "\n      " << placeWords(book, rooting.zone) << ", "
-        << slotWords(rooting) << ", "
+        << woodNames[static_cast<std::size_t>(recipe.wood)] << ": " << batch.cuttings() << " cuttings"
+        << (batch.stock ? " from " + book.get<Stock>(*batch.stock).name : std::string()) << ", in "
+        << containers << " × " << book.get<ContainerType>(batch.containerType).name << "\n      "
+        << hormoneText(recipe) << "; " << valueText(recipe.medium.value) << "\n      "
+        << placeWords(book, rooting.zone) << ", " << slotWords(rooting) << ", "
         << coverNames[static_cast<std::size_t>(book.get<Zone>(rooting.zone).cover)] << ", "
         << heatWords(line.setPoint) << "; roots by " << rooting.to.iso();
     if (line.stays.size() > 1)
         out << ", then " << placeWords(book, line.stays[1].zone) << " to " << line.stays[1].to.iso();
-    out << "; for " << book.get<Target>(line.target).name;
-    if (line.late) out << ", late: wanted by " << book.get<Target>(line.target).due.iso();
+    if (batch.target) out << "; for " << book.get<Target>(*batch.target).name;
+    if (line.late) out << ", late: wanted by " << book.get<Target>(*batch.target).due.iso();
+    if (line.change == season::LineChange::Moved) out << "; " << movedWords(book, line);
+    if (line.change == season::LineChange::Kept) out << "; as planned before";
     out << '\n';
 }
 
@@ -128,9 +142,9 @@ std::string planWords(const HouseBook& book, const season::Proposal& proposal, c
     out << "\nNot in the plan\n";
     if (proposal.notPlaced.empty()) out << "  nothing that can be struck in these days is left out\n";
     for (const season::NotPlaced& one : proposal.notPlaced) {
-        const Target& target = book.get<Target>(one.target);
-        out << "  " << target.name << ", " << book.get<Taxon>(target.taxon).name << ": " << one.cuttings
-            << " cuttings: " << one.why << '\n';
+        out << "  " << season::title(book, one) << ": " << one.cuttings << " cuttings: " << one.why;
+        if (one.planned) out << "; it stays planned, without a place";
+        out << '\n';
     }
     sayMaterials(out, proposal.materials);
     sayCautions(out, book, proposal, library);
@@ -148,24 +162,27 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
               {"mats", json::array()},
               {"not_placed", json::array()}};
     for (const season::StrikeLine& line : proposal.lines) {
+        const Batch& batch = line.batch;
         json stays = json::array();
         for (const Stay& stay : line.stays)
             stays.push_back(
                 {{"zone", placeWords(book, stay.zone)}, {"from", stay.from.iso()}, {"to", stay.to.iso()}});
-        plan["strikes"].push_back({{"id", line.id},
-                                   {"day", line.batch.strikeDay.iso()},
-                                   {"taxon", book.get<Taxon>(line.batch.taxon).name},
-                                   {"wood", woodNames[static_cast<std::size_t>(line.batch.recipe.wood)]},
-                                   {"cuttings", line.batch.cuttings()},
-                                   {"containers", line.batch.containers.size()},
-                                   {"container", book.get<ContainerType>(line.batch.containerType).name},
-                                   {"stock", book.get<Stock>(line.stock).name},
-                                   {"target", book.get<Target>(line.target).name},
-                                   {"hormone", line.batch.recipe.hormone.value},
-                                   {"medium", valueText(line.batch.recipe.medium.value)},
-                                   {"set_point_c", line.setPoint ? json(line.setPoint->units()) : json()},
-                                   {"late", line.late},
-                                   {"stays", stays}});
+        plan["strikes"].push_back(
+            {{"id", line.id},
+             {"day", batch.strikeDay.iso()},
+             {"taxon", book.get<Taxon>(batch.taxon).name},
+             {"wood", woodNames[static_cast<std::size_t>(batch.recipe.wood)]},
+             {"cuttings", batch.cuttings()},
+             {"containers", batch.containers.size()},
+             {"container", book.get<ContainerType>(batch.containerType).name},
+             {"stock", batch.stock ? json(book.get<Stock>(*batch.stock).name) : json()},
+             {"target", batch.target ? json(book.get<Target>(*batch.target).name) : json()},
+             {"change", season::lineChangeNames[static_cast<std::size_t>(line.change)]},
+             {"hormone", batch.recipe.hormone.value},
+             {"medium", valueText(batch.recipe.medium.value)},
+             {"set_point_c", line.setPoint ? json(line.setPoint->units()) : json()},
+             {"late", line.late},
+             {"stays", stays}});
     }
     for (const auto& [zone, runs] : proposal.mats)
         for (const MatRun& run : runs)
@@ -175,7 +192,10 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
                                     {"set_point_c", run.setPoint.units()}});
     for (const season::NotPlaced& one : proposal.notPlaced)
         plan["not_placed"].push_back(
-            {{"target", book.get<Target>(one.target).name}, {"cuttings", one.cuttings}, {"why", one.why}});
+            {{"target", one.target ? json(book.get<Target>(*one.target).name) : json()},
+             {"batch", one.planned ? json(one.planned->code) : json()},
+             {"cuttings", one.cuttings},
+             {"why", one.why}});
     for (const auto& [name, count] : proposal.materials.containers) plan["containers"][name] = count;
     for (const auto& [name, millilitres] : proposal.materials.componentMillilitres)
         plan["medium_litres"][name] = static_cast<double>(millilitres) / 1000.0;

@@ -40,6 +40,14 @@ struct StrikeBatch {
     Day day;
 };
 
+/// Plans a planned batch anew: another strike day, other stays instead of those that it has, or none. Planned
+/// for another day, it gets that day's code. The stays keep their ids in the order of their first days.
+struct PlanBatch {
+    BatchId batch;
+    Day strikeDay;
+    std::vector<Stay> stays; ///< ids and batch are filled in
+};
+
 /// Takes a planned batch, with its stays, out of the book.
 struct RemoveBatch {
     BatchId batch;
@@ -138,8 +146,8 @@ struct Command {
                  Put<Medium>, Put<Taxon>, Put<Recipe>, Put<Stock>, Put<Target>, Remove<HandDay>,
                  Remove<House>, Remove<Bench>, Remove<Zone>, Remove<ContainerType>, Remove<Medium>,
                  Remove<Taxon>, Remove<Recipe>, Remove<Stock>, Remove<Target>, AddBatch, StrikeBatch,
-                 RemoveBatch, DescribeBatch, MoveStay, AddStay, RemoveStay, SetMatRuns, RecordCheck,
-                 RemoveCheck, RecordLoss, PotOn, Discard, Group>
+                 PlanBatch, RemoveBatch, DescribeBatch, MoveStay, AddStay, RemoveStay, SetMatRuns,
+                 RecordCheck, RemoveCheck, RecordLoss, PotOn, Discard, Group>
         what;
 };
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 namespace warmbench {
 namespace {
@@ -213,6 +214,39 @@ Outcome changeFor(Draft& draft, const StrikeBatch& strike) {
         moved.to = stay.to + shift;
         draft.replace(stay, moved);
     }
+    return std::nullopt;
+}
+
+Outcome changeFor(Draft& draft, const PlanBatch& plan) {
+    const Batch* found = draft.find<Batch>(plan.batch);
+    if (!found) return missing<Batch>(plan.batch);
+    const Batch before = *found;
+    if (before.state != BatchState::Planned)
+        return Refusal{before.code, "it has been struck, so it can't be planned anew"};
+    if (plan.strikeDay != before.strikeDay) {
+        Batch after = before;
+        after.strikeDay = plan.strikeDay;
+        after.code = freeCode(draft, plan.strikeDay);
+        draft.replace(before, after);
+    }
+    const auto byFirstDay = [](const Stay& a, const Stay& b) {
+        return std::tie(a.from, a.id) < std::tie(b.from, b.id);
+    };
+    std::vector<Stay> old = staysOf(draft, plan.batch);
+    std::sort(old.begin(), old.end(), byFirstDay);
+    std::vector<Stay> stays = plan.stays;
+    std::stable_sort(stays.begin(), stays.end(),
+                     [](const Stay& a, const Stay& b) { return a.from < b.from; });
+    for (std::size_t i = 0; i < stays.size(); ++i) {
+        stays[i].batch = plan.batch;
+        if (i >= old.size()) {
+            draft.add(stays[i]);
+            continue;
+        }
+        stays[i].id = old[i].id;
+        draft.replace(old[i], stays[i]);
+    }
+    for (std::size_t i = stays.size(); i < old.size(); ++i) draft.remove(old[i]);
     return std::nullopt;
 }
 

@@ -54,6 +54,13 @@ std::string say(const HouseBook& book, const AddBatch& add) {
 std::string say(const HouseBook& book, const StrikeBatch& strike) {
     return "Strike " + codeOf(book, strike.batch);
 }
+std::string say(const HouseBook& book, const PlanBatch& plan) {
+    const Batch* batch = book.find<Batch>(plan.batch);
+    if (batch && plan.stays.empty()) return "Take " + batch->code + " off its planned places";
+    if (batch && batch->strikeDay != plan.strikeDay)
+        return "Plan " + batch->code + " for " + plan.strikeDay.iso() + " instead";
+    return "Plan other places for " + codeOf(book, plan.batch);
+}
 std::string say(const HouseBook& book, const RemoveBatch& remove) {
     return "Remove the planned batch " + codeOf(book, remove.batch);
 }

@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "core/climate/heat.h"
 #include "core/forecast/stay_ends.h"
+#include "core/season/planned_again.h"
 #include "core/season/standing_stays.h"
 #include "core/season/stock_yield.h"
 
@@ -105,10 +106,43 @@ std::optional<planner::StayRule> openRule(const Recipe& recipe) {
     return rule;
 }
 
-/// Builds the batches of the targets on top of the house.
+/// Where a batch is planned to stand, in the terms of a problem.
+std::vector<planner::PlacedStay> placedStays(const HouseBook& book, BatchId batch,
+                                             const std::map<ZoneId, int>& zoneIndex, Day from) {
+    std::vector<planner::PlacedStay> placed;
+    for (const Stay* stay : staysInOrder(book, batch)) {
+        planner::PlacedStay one{zoneIndex.at(stay->zone), stay->from - from, stay->to - from, {}};
+        for (const Place& place : stay->places) one.slots.push_back(place.slots);
+        placed.push_back(std::move(one));
+    }
+    return placed;
+}
+
+/// Builds the batches of the targets on top of the house. `book` is without those that are planned again.
 class PartMaker {
 public:
     PartMaker(const HouseBook& book, MonthProblem& month) : m_book(book), m_month(month) {}
+
+    /// A batch planned before, to be placed again.
+    void makeAgain(const Batch& planned, const PlanRequest& request,
+                   std::vector<planner::PlacedStay> previous) {
+        const Target* target = planned.target ? &m_book.get<Target>(*planned.target) : nullptr;
+        BatchPart part;
+        part.id = planned.code;
+        part.again = planned.id;
+        part.target = planned.target;
+        part.way = *wayOfPlanned(m_book, planned, target ? target->due : Day::last(), request);
+        part.stock = planned.stock;
+        part.containerType = planned.containerType;
+        part.containers = static_cast<int>(planned.containers.size());
+        part.cuttings = planned.cuttings();
+        const double plants = static_cast<double>(part.cuttings) * part.way.meanTake();
+        const Money worth = target ? target->worth : bestWorth();
+        addPart(std::move(part),
+                static_cast<std::int64_t>(std::llround(static_cast<double>(worth.parts) * plants)));
+        if (!previous.empty()) m_month.problem.batches.back().previous = std::move(previous);
+        if (planned.stock) m_promised[*planned.stock] += planned.cuttings();
+    }
 
     void make(std::size_t index) {
         const TargetNeed& need = m_month.needs[index];
@@ -128,7 +162,13 @@ public:
             left -= take;
             while (take > 0) {
                 const std::int64_t cuttings = std::min(take, limit * each);
-                addPart(index, *type, stock, cuttings, each, letter++);
+                BatchPart part{target.name + "-", {}, need.target, way, stock, type->id, 0, cuttings};
+                for (int rest = letter++; rest >= 0; rest = rest / 26 - 1)
+                    part.id += static_cast<char>('a' + rest % 26);
+                part.containers = static_cast<int>((cuttings + each - 1) / each);
+                // The worth of this part's share of the plants that are missing.
+                addPart(std::move(part), target.worth.parts * need.missing * cuttings /
+                                             std::max<std::int64_t>(1, way.cuttings));
                 take -= cuttings;
             }
             if (left == 0) break;
@@ -208,33 +248,35 @@ private:
         return m_stockIndex[key] = static_cast<int>(m_month.problem.stocks.size()) - 1;
     }
 
-    void addPart(std::size_t index, const ContainerType& type, StockId stock, std::int64_t cuttings, int each,
-                 int letter) {
-        const TargetNeed& need = m_month.needs[index];
-        const Target& target = m_book.get<Target>(need.target);
-        const Way& way = *need.way;
+    /// The worth of a plant that no target asks for, so that she planned it for reasons of her own.
+    [[nodiscard]] Money bestWorth() const {
+        Money best{100};
+        for (const auto& [id, target] : m_book.all<Target>()) best = std::max(best, target.worth);
+        return best;
+    }
+
+    void addPart(BatchPart part, std::int64_t value) {
+        const Way& way = part.way;
         const Nursery& nursery = m_book.nursery();
-        const int containers = static_cast<int>((cuttings + each - 1) / each);
+        const ContainerType& type = m_book.get<ContainerType>(part.containerType);
         planner::Batch batch;
-        batch.id = target.name + "-";
-        for (int rest = letter; rest >= 0; rest = rest / 26 - 1)
-            batch.id += static_cast<char>('a' + rest % 26);
-        batch.containers = containers;
+        batch.id = part.id;
+        batch.containers = part.containers;
         batch.footprint = type.footprint;
         batch.turn = type.turnable;
-        batch.cuttings = cuttings;
-        batch.stock = stockIndex(stock, way.recipe.wood);
+        batch.cuttings = part.cuttings;
+        if (part.stock && yields(m_book.get<Stock>(*part.stock), way.recipe.wood))
+            batch.stock = stockIndex(*part.stock, way.recipe.wood);
         batch.strikeFirst = way.window.first - m_month.from;
         batch.strikeLast = way.window.last - m_month.from;
-        batch.due = target.due - m_month.from;
-        // The worth of this part's share of the plants that are missing.
-        batch.value = target.worth.parts * need.missing * cuttings / std::max<std::int64_t>(1, way.cuttings);
+        if (part.target) batch.due = m_book.get<Target>(*part.target).due - m_month.from;
+        batch.value = value;
         batch.latePerDay = batch.value * nursery.lateCostPermille / 1000;
-        batch.moveCost = nursery.moveCost.parts * containers;
-        batch.stays.push_back(rootingRule(way, nursery, containers));
+        batch.moveCost = nursery.moveCost.parts * part.containers;
+        batch.stays.push_back(rootingRule(way, nursery, part.containers));
         if (const auto rule = openRule(way.recipe)) batch.stays.push_back(*rule);
-        m_month.parts.push_back({batch.id, index, stock, type.id, containers, cuttings});
         m_month.problem.batches.push_back(std::move(batch));
+        m_month.parts.push_back(std::move(part));
     }
 
     const HouseBook& m_book;
@@ -258,6 +300,8 @@ std::int64_t MonthProblem::cuttingsWanted() const {
     std::int64_t wanted = 0;
     for (const TargetNeed& need : needs)
         if (need.way) wanted += need.way->cuttings;
+    for (const BatchPart& part : parts)
+        if (part.again) wanted += part.cuttings;
     return wanted;
 }
 
@@ -267,9 +311,13 @@ MonthProblem monthProblem(const HouseBook& book, const RecipeLibrary& library, c
     month.strikeDays = request.days;
     const forecast::BookForecast forecast = forecastFor(book, request);
     month.needs = targetNeeds(book, library, request, forecast);
+    const std::vector<BatchId> again = plannedAgain(book, request);
+    const HouseBook rest = without(book, again);
     int longest = 0;
     for (const TargetNeed& need : month.needs)
         if (need.way) longest = std::max(longest, need.way->daysToReady);
+    for (const BatchId id : again)
+        longest = std::max(longest, wayBy(book.get<Batch>(id).recipe)->daysToReady);
     planner::Problem& problem = month.problem;
     problem.start = request.from.iso();
     problem.days = std::max(request.days, std::min(request.days + longest, longestHorizon));
@@ -280,12 +328,22 @@ MonthProblem monthProblem(const HouseBook& book, const RecipeLibrary& library, c
         month.zones.push_back(id);
         problem.zones.push_back(plannerZone(book, zone, request.from, problem.days));
     }
-    problem.strikeCapacity = handsByDay(book, request.from, problem.days);
-    addStandingStays(problem, book, zoneIndex, request.from, forecast::stayEnds(book, forecast));
+    problem.strikeCapacity = handsByDay(rest, request.from, problem.days);
+    const std::map<StayId, Day> ends = forecast::stayEnds(rest, forecast);
+    for (const auto& [id, end] : ends)
+        if (end < rest.get<Stay>(id).to) month.early.emplace(id, end);
+    addStandingStays(problem, rest, zoneIndex, request.from, ends);
     month.firstPart = problem.batches.size();
-    PartMaker maker(book, month);
+    PartMaker maker(rest, month);
+    for (const BatchId id : again)
+        maker.makeAgain(book.get<Batch>(id), request, placedStays(book, id, zoneIndex, request.from));
     for (std::size_t index = 0; index < month.needs.size(); ++index)
         if (month.needs[index].way) maker.make(index);
+    if (std::any_of(problem.batches.begin(), problem.batches.end(),
+                    [](const planner::Batch& batch) { return batch.previous.has_value(); })) {
+        problem.version = 2;
+        problem.changeCost = request.changeCost->parts;
+    }
     return month;
 }
 

@@ -3,13 +3,17 @@
 #include "core/planner/problem.h"
 #include "core/season/need.h"
 
+#include <map>
+
 namespace warmbench::season {
 
 /// What one batch of the problem is in the book, when it is placed.
 struct BatchPart {
-    std::string id;       ///< of the problem's batch: target's name and a letter
-    std::size_t need = 0; ///< index of MonthProblem::needs
-    StockId stock;
+    std::string id;               ///< of the problem's batch: target's name and a letter, or its code
+    std::optional<BatchId> again; ///< the planned batch that it is; nothing where it is new
+    std::optional<TargetId> target;
+    Way way;
+    std::optional<StockId> stock;
     ContainerTypeId containerType;
     int containers = 0;
     std::int64_t cuttings = 0;
@@ -28,14 +32,18 @@ struct MonthProblem {
     Day from;
     int strikeDays = 0; ///< days on which may be struck
     std::vector<TargetNeed> needs;
-    std::vector<BatchPart> parts; ///< parts[i] is problem.batches[firstPart + i]
+    std::vector<BatchPart> parts; ///< parts[i] is problem.batches[firstPart + i]; those planned again first
     std::size_t firstPart = 0;    ///< batches before it are stays planned earlier, pinned
     std::vector<ZoneId> zones;    ///< of problem.zones
     std::vector<Shortfall> shortfalls;
+    std::map<StayId, Day> early; ///< stays that the forecast ends before their day; their slots count as free
 
-    /// Cuttings that the targets that can be struck now ask for, the shortfalls' with them.
+    /// Cuttings that the targets that can be struck now ask for, the shortfalls' and those planned again with
+    /// them.
     [[nodiscard]] std::int64_t cuttingsWanted() const;
-    [[nodiscard]] const Way& wayOf(const BatchPart& part) const { return *needs[part.need].way; }
+    [[nodiscard]] const BatchPart& partOf(int batch) const {
+        return parts[static_cast<std::size_t>(batch) - firstPart];
+    }
 };
 
 /// Turns targets, recipes, stocks, hands, houses and what already stands there into a planning problem.
@@ -43,6 +51,8 @@ struct MonthProblem {
 /// Each target becomes one batch or more of at most so many containers that each finds room and hands, from
 /// the stocks that give most. A batch roots until nine of ten that will root have rooted, then weans and
 /// grows on under no cover until it is potted on. Its value is the worth of its share of the target's plants.
+/// Batches that the request lets be planned again are taken out of the book's stays, stocks and hands, and
+/// join them with their own recipes, stocks and containers and with their places as the plan before.
 /// The horizon reaches past the last strike day by as long as the batches stand, at most `longestHorizon`
 /// days in all.
 [[nodiscard]] MonthProblem monthProblem(const HouseBook& book, const RecipeLibrary& library,

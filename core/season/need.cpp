@@ -19,26 +19,18 @@ constexpr int daysToSpare = 14;
 
 /// How one recipe could meet a date, before the number of cuttings is known.
 struct Chance {
-    Recipe recipe;
-    rooting::BetaShape take;
-    DegreeDays rooting{};
-    int daysToReady = 0;
+    Way way;
     std::optional<StrikeWindow> now;   ///< in the days asked for and in time
     std::optional<StrikeWindow> late;  ///< in the days asked for, though late
     std::optional<StrikeWindow> later; ///< the first one after the days asked for that is in time
-    [[nodiscard]] double meanTake() const { return take.alpha / (take.alpha + take.beta); }
 };
 
 std::optional<Chance> chanceOf(const HouseBook& book, const Recipe& recipe, const PlanRequest& request,
                                Day due) {
-    const auto need = rooting::rootingNeed(recipe);
-    const auto prior = rooting::takePrior(recipe);
-    if (!need || !prior) return std::nullopt;
-    Chance chance{recipe, prior->share, need->readyDegreeDays(readyShare), 0, {}, {}, {}};
-    const double warmth = (recipe.rootZoneIdeal.value - recipe.base.value).units();
-    const int rootingDays = static_cast<int>(std::ceil(chance.rooting.units() / warmth));
-    chance.daysToReady = rootingDays + recipe.weanDays.value + recipe.growOnDays.value;
-    const Day latest = due - chance.daysToReady;
+    auto way = wayBy(recipe);
+    if (!way) return std::nullopt;
+    Chance chance{std::move(*way), {}, {}, {}};
+    const Day latest = due - chance.way.daysToReady;
     const Day end = request.from + (request.days - 1);
     const Nursery& nursery = book.nursery();
     const Season local = seasonFor(recipe.season.value, nursery.latitude.units(), nursery.seasonShiftDays);
@@ -68,7 +60,7 @@ const Chance* bestOf(const std::vector<Chance>& chances, Has has) {
     for (const Chance& chance : chances) {
         if (!has(chance)) continue;
         const auto rank = [](const Chance& one) {
-            return std::make_tuple(one.recipe.id.number != 0, one.meanTake(), -one.daysToReady);
+            return std::make_tuple(one.way.recipe.id.number != 0, one.way.meanTake(), -one.way.daysToReady);
         };
         if (!best || rank(chance) > rank(*best)) best = &chance;
     }
@@ -88,7 +80,7 @@ void decide(TargetNeed& need, const std::vector<Chance>& chances, Day due, doubl
     }
     if (later && (!now || later->later->first - now->now->last > 60)) {
         need.state = NeedState::Later;
-        need.why = std::string(woodNames[static_cast<std::size_t>(later->recipe.wood)]) +
+        need.why = std::string(woodNames[static_cast<std::size_t>(later->way.recipe.wood)]) +
                    " cuttings can be struck in time from " + windowWords(*later->later);
         return;
     }
@@ -96,27 +88,39 @@ void decide(TargetNeed& need, const std::vector<Chance>& chances, Day due, doubl
     if (!chosen) {
         need.state = NeedState::TooLate;
         const Chance& quickest =
-            *std::min_element(chances.begin(), chances.end(),
-                              [](const Chance& a, const Chance& b) { return a.daysToReady < b.daysToReady; });
+            *std::min_element(chances.begin(), chances.end(), [](const Chance& a, const Chance& b) {
+                return a.way.daysToReady < b.way.daysToReady;
+            });
         need.why = "no season meets the date: " +
-                   std::string(woodNames[static_cast<std::size_t>(quickest.recipe.wood)]) +
-                   " cuttings take " + std::to_string(quickest.daysToReady) +
-                   " days, so they had to be struck by " + (due - quickest.daysToReady).iso() +
+                   std::string(woodNames[static_cast<std::size_t>(quickest.way.recipe.wood)]) +
+                   " cuttings take " + std::to_string(quickest.way.daysToReady) +
+                   " days, so they had to be struck by " + (due - quickest.way.daysToReady).iso() +
                    "; give it a later date";
         return;
     }
-    const auto count = rooting::strikeCount(need.missing, sureness, chosen->take);
+    const auto count = rooting::strikeCount(need.missing, sureness, chosen->way.take);
     need.state = NeedState::Now;
-    need.way = Way{chosen->recipe,
-                   now ? *chosen->now : *chosen->late,
-                   chosen->daysToReady,
-                   chosen->rooting,
-                   chosen->take,
-                   count ? count->strike : need.missing,
-                   !now};
+    need.way = chosen->way;
+    need.way->window = now ? *chosen->now : *chosen->late;
+    need.way->cuttings = count ? count->strike : need.missing;
+    need.way->late = !now;
 }
 
 } // namespace
+
+std::optional<Way> wayBy(const Recipe& recipe) {
+    const auto need = rooting::rootingNeed(recipe);
+    const auto prior = rooting::takePrior(recipe);
+    if (!need || !prior) return std::nullopt;
+    Way way;
+    way.recipe = recipe;
+    way.rooting = need->readyDegreeDays(readyShare);
+    way.take = prior->share;
+    const double warmth = (recipe.rootZoneIdeal.value - recipe.base.value).units();
+    const int rootingDays = static_cast<int>(std::ceil(way.rooting.units() / warmth));
+    way.daysToReady = rootingDays + recipe.weanDays.value + recipe.growOnDays.value;
+    return way;
+}
 
 std::vector<Recipe> recipesFor(const HouseBook& book, const RecipeLibrary& library, const Taxon& taxon,
                                std::optional<Wood> wood) {

@@ -18,7 +18,14 @@ struct PlanRequest {
     Day from;                   ///< first day of striking
     int days = 28;              ///< days on which may be struck
     int surenessPermille = 900; ///< with which each target is to be met
+    /// Batches that are planned for these days and not struck yet may be planned again, at this cost of each
+    /// that stands elsewhere or at another time than before; nothing: they stay as they are.
+    std::optional<Money> changeCost{};
 };
+
+/// What a change has to be worth before a plan that people have begun to work by is turned over: a start,
+/// common practice, no source.
+inline constexpr Money usualChangeCost{500};
 
 /// How a target can be met: a recipe, the days on which its cuttings may be struck, and how many.
 struct Way {
@@ -29,7 +36,12 @@ struct Way {
     rooting::BetaShape take;   ///< belief in the share that roots
     std::int64_t cuttings = 0; ///< to strike, for the plants still wanted
     bool late = false;         ///< even on the first day it would be ready after the date
+    [[nodiscard]] double meanTake() const { return take.alpha / (take.alpha + take.beta); }
 };
+
+/// A recipe as a way, with its window and number of cuttings still to be given. Nothing where its figures
+/// can't be.
+[[nodiscard]] std::optional<Way> wayBy(const Recipe& recipe);
 
 enum class NeedState : std::uint8_t {
     Covered,  ///< what is planned, stands or is potted on suffices

@@ -1,5 +1,6 @@
 #include "core/season/proposal.h"
 
+#include "core/book/query.h"
 #include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
 #include "core/quantity/decimal.h"
@@ -27,16 +28,36 @@ Stage stageOf(std::size_t stay, const Recipe& recipe) {
     return recipe.weanDays.value > 0 ? Stage::Weaning : Stage::GrowingOn;
 }
 
-Stay stayFrom(const planner::PlacedStay& placed, const MonthProblem& month, Stage stage,
-              std::size_t containers) {
+Stay stayFrom(const planner::PlacedStay& placed, const MonthProblem& month, Stage stage, const Batch& batch) {
     Stay stay;
+    stay.batch = batch.id;
     stay.stage = stage;
     stay.zone = month.zones[static_cast<std::size_t>(placed.zone)];
     stay.from = month.from + placed.from;
     stay.to = month.from + placed.to;
-    for (std::size_t i = 0; i < std::min(placed.slots.size(), containers); ++i)
-        stay.places.push_back({static_cast<int>(i) + 1, placed.slots[i]});
+    for (std::size_t i = 0; i < std::min(placed.slots.size(), batch.containers.size()); ++i)
+        stay.places.push_back({batch.containers[i].number, placed.slots[i]});
     return stay;
+}
+
+std::vector<SlotRect> sortedSlots(const Stay& stay) {
+    std::vector<SlotRect> slots;
+    for (const Place& place : stay.places) slots.push_back(place.slots);
+    std::sort(slots.begin(), slots.end());
+    return slots;
+}
+
+/// A stay on the slots on which it stood before keeps each container on its own. Whether all stand as before,
+/// but for the day on which the last one ends.
+bool keepPlaces(std::vector<Stay>& stays, const std::vector<const Stay*>& before) {
+    bool kept = stays.size() == before.size();
+    for (std::size_t i = 0; i < std::min(stays.size(), before.size()); ++i) {
+        const bool sameSlots =
+            stays[i].zone == before[i]->zone && sortedSlots(stays[i]) == sortedSlots(*before[i]);
+        if (sameSlots) stays[i].places = before[i]->places;
+        kept = kept && sameSlots && stays[i].from == before[i]->from;
+    }
+    return kept;
 }
 
 std::optional<Celsius> setPointOf(const planner::Problem& problem, const planner::Answer& answer, int zone,
@@ -51,26 +72,36 @@ std::optional<Celsius> setPointOf(const planner::Problem& problem, const planner
     return std::nullopt;
 }
 
+/// The batch of a part, with its code and id where it is in the book already.
+Batch batchOf(const HouseBook& book, const BatchPart& part, Day strikeDay) {
+    Batch batch;
+    if (part.again) {
+        batch = book.get<Batch>(*part.again);
+    } else {
+        batch.taxon = book.get<Target>(*part.target).taxon;
+        batch.recipe = part.way.recipe;
+        batch.stock = part.stock;
+        batch.target = part.target;
+        batch.containerType = part.containerType;
+        batch.containers = fill(part.cuttings, part.containers);
+    }
+    batch.strikeDay = strikeDay;
+    return batch;
+}
+
 StrikeLine lineFrom(const HouseBook& book, const MonthProblem& month, const planner::Answer& answer,
                     const planner::PlacedBatch& placed) {
-    const BatchPart& part = month.parts[static_cast<std::size_t>(placed.batch) - month.firstPart];
-    const Way& way = month.wayOf(part);
+    const BatchPart& part = month.partOf(placed.batch);
     StrikeLine line;
     line.id = part.id;
-    line.target = month.needs[part.need].target;
-    line.stock = part.stock;
-    line.batch.taxon = book.get<Target>(line.target).taxon;
-    line.batch.recipe = way.recipe;
-    line.batch.stock = part.stock;
-    line.batch.target = line.target;
-    line.batch.strikeDay = month.from + placed.strikeDay;
-    line.batch.containerType = part.containerType;
-    line.batch.containers = fill(part.cuttings, part.containers);
+    line.batch = batchOf(book, part, month.from + placed.strikeDay);
     for (std::size_t i = 0; i < placed.stays.size(); ++i)
-        line.stays.push_back(
-            stayFrom(placed.stays[i], month, stageOf(i, way.recipe), line.batch.containers.size()));
+        line.stays.push_back(stayFrom(placed.stays[i], month, stageOf(i, part.way.recipe), line.batch));
+    if (part.again)
+        line.change =
+            keepPlaces(line.stays, staysInOrder(book, *part.again)) ? LineChange::Kept : LineChange::Moved;
     line.setPoint = setPointOf(month.problem, answer, placed.stays.front().zone, placed.strikeDay);
-    line.late = line.stays.back().to > book.get<Target>(line.target).due;
+    line.late = part.target && line.stays.back().to > book.get<Target>(*part.target).due;
     return line;
 }
 
@@ -109,11 +140,17 @@ Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const pl
                                 std::make_tuple(b.batch.strikeDay, b.stays.front().zone);
                      });
     for (const planner::UnplacedBatch& unplaced : answer.unplaced) {
-        const BatchPart& part = month.parts[static_cast<std::size_t>(unplaced.batch) - month.firstPart];
-        proposal.notPlaced.push_back({month.needs[part.need].target, part.cuttings, unplaced.reason});
+        const BatchPart& part = month.partOf(unplaced.batch);
+        const auto planned =
+            part.again ? std::optional<Batch>(book.get<Batch>(*part.again)) : std::optional<Batch>();
+        proposal.notPlaced.push_back({part.target, planned, part.cuttings, unplaced.reason});
     }
     for (const Shortfall& shortfall : month.shortfalls)
-        proposal.notPlaced.push_back({shortfall.target, shortfall.cuttings, shortfall.why});
+        proposal.notPlaced.push_back({shortfall.target, {}, shortfall.cuttings, shortfall.why});
+    for (const auto& [id, end] : month.early) {
+        proposal.early.push_back(book.get<Stay>(id));
+        proposal.early.back().to = end;
+    }
     for (std::size_t zone = 0; zone < month.zones.size(); ++zone) {
         if (!book.get<Zone>(month.zones[zone]).mat) continue;
         std::vector<MatRun> runs;
@@ -132,6 +169,14 @@ Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const pl
     return proposal;
 }
 
+std::string title(const HouseBook& book, const NotPlaced& one) {
+    std::string words;
+    if (one.planned) words = one.planned->code;
+    if (one.target) words += (words.empty() ? "" : " for ") + book.get<Target>(*one.target).name;
+    const TaxonId taxon = one.planned ? one.planned->taxon : book.get<Target>(*one.target).taxon;
+    return words + ", " + book.get<Taxon>(taxon).name;
+}
+
 std::string Proposal::quality() const {
     if (bound <= 0 || cost.total() <= 0) return {};
     // Rounded up, so that it is never better than the truth.
@@ -140,10 +185,25 @@ std::string Proposal::quality() const {
     return "at most " + decimalText(permille, 1) + " % from the best possible";
 }
 
+std::size_t Proposal::changes() const {
+    return static_cast<std::size_t>(std::count_if(
+        lines.begin(), lines.end(), [](const StrikeLine& line) { return line.change != LineChange::Kept; }));
+}
+
 Command Proposal::command() const {
     Group group;
     group.label = "Accept the plan from " + from.iso() + " to " + (from + (strikeDays - 1)).iso();
-    for (const StrikeLine& line : lines) group.commands.push_back(Command{AddBatch{line.batch, line.stays}});
+    for (const Stay& stay : early)
+        group.commands.push_back(Command{MoveStay{stay.id, stay.zone, stay.from, stay.to, stay.places}});
+    for (const NotPlaced& one : notPlaced)
+        if (one.planned)
+            group.commands.push_back(Command{PlanBatch{one.planned->id, one.planned->strikeDay, {}}});
+    for (const StrikeLine& line : lines) {
+        if (line.change == LineChange::New)
+            group.commands.push_back(Command{AddBatch{line.batch, line.stays}});
+        else
+            group.commands.push_back(Command{PlanBatch{line.batch.id, line.batch.strikeDay, line.stays}});
+    }
     // Runs reach as far as anything planned stands; before `from` nothing is touched.
     Day end = from + strikeDays;
     for (const StrikeLine& line : lines) end = std::max(end, line.stays.back().to);

@@ -8,20 +8,29 @@
 
 namespace warmbench::season {
 
+/// What a plan does with a batch.
+enum class LineChange : std::uint8_t {
+    New,   ///< it is not in the book yet
+    Moved, ///< planned before, and now for other days or another place
+    Kept,  ///< planned before, and as before
+};
+
+inline constexpr std::array<const char*, 3> lineChangeNames{"new", "moved", "kept"};
+
 /// One line of a strike list: a batch to strike on a day, and where it is to stand.
 struct StrikeLine {
     std::string id; ///< of the problem's batch
-    TargetId target;
-    StockId stock;
-    Batch batch;             ///< planned, with its recipe and containers; code and id are still to be given
+    LineChange change = LineChange::New;
+    Batch batch;             ///< planned, with its recipe and containers; a new one has no code and id yet
     std::vector<Stay> stays; ///< rooting first
     std::optional<Celsius> setPoint; ///< of the zone in which it roots; nothing when its mat is off
     bool late = false;               ///< potted on after the target's date
 };
 
-/// Something that was wanted and has no place in the plan.
+/// Something that was wanted, or planned before, and has no place in the plan.
 struct NotPlaced {
-    TargetId target;
+    std::optional<TargetId> target;
+    std::optional<Batch> planned; ///< the batch of the book, which loses its places and stays planned
     std::int64_t cuttings = 0;
     std::string why;
 };
@@ -41,6 +50,7 @@ struct Proposal {
     std::vector<StrikeLine> lines; ///< by day, then by zone
     std::vector<std::pair<ZoneId, std::vector<MatRun>>> mats;
     std::vector<NotPlaced> notPlaced;
+    std::vector<Stay> early; ///< stays of struck batches, with the earlier ends that the plan counts on
     std::int64_t cuttingsWanted = 0;
     std::int64_t cuttingsPlaced = 0;
     Materials materials;
@@ -49,9 +59,15 @@ struct Proposal {
 
     /// `at most 1.3 % from the best possible`; empty when no bound is known.
     [[nodiscard]] std::string quality() const;
-    /// One command that plans all batches and sets all mats.
+    /// How many lines change something.
+    [[nodiscard]] std::size_t changes() const;
+    /// One command that plans all batches, takes those off their places that have none any more, and sets all
+    /// mats.
     [[nodiscard]] Command command() const;
 };
+
+/// What has no place: its target and taxon, or the code of a batch planned before.
+[[nodiscard]] std::string title(const HouseBook& book, const NotPlaced& one);
 
 /// Reads the planner's answer to a month's problem back into the book's terms.
 [[nodiscard]] Proposal proposalFrom(const HouseBook& book, const MonthProblem& month,

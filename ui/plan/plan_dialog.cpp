@@ -3,6 +3,9 @@
 #include "core/book/query.h"
 #include "ui/words/taxon_text.h"
 
+#include <algorithm>
+
+#include <QCheckBox>
 #include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
@@ -31,6 +34,7 @@ PlanDialog::PlanDialog(const HouseBook& book, const RecipeLibrary& library, Day 
                        QWidget* parent)
     : QDialog(parent), m_book(book), m_library(library), m_wording(wording), m_from(new QDateEdit(this)),
       m_days(new QSpinBox(this)), m_sureness(new QSpinBox(this)), m_seconds(new QDoubleSpinBox(this)),
+      m_again(new QCheckBox(tr("Batches planned but not struck may &move where that pays"), this)),
       m_plan(new QPushButton(tr("&Plan"), this)), m_stop(new QPushButton(tr("&Stop here"), this)),
       m_accept(new QPushButton(tr("&Accept what is ticked"), this)), m_state(new QLabel(this)),
       m_list(new QTreeWidget(this)) {
@@ -64,6 +68,10 @@ void PlanDialog::build(Day from) {
     form->addRow(tr("Days on which &cuttings may be struck"), m_days);
     form->addRow(tr("How s&ure"), m_sureness);
     form->addRow(tr("&Time to search"), m_seconds);
+    form->addRow({}, m_again);
+    m_again->setObjectName(QStringLiteral("planAgain"));
+    m_again->setToolTip(tr("Each move has to save more than %1.")
+                            .arg(m_wording.locale().toString(season::usualChangeCost.units(), 'f', 2)));
 
     m_state->setWordWrap(true);
     m_state->setObjectName(QStringLiteral("planState"));
@@ -108,7 +116,10 @@ void PlanDialog::start() {
     request.from = dayOf(m_from->date());
     request.days = m_days->value();
     request.surenessPermille = m_sureness->value() * 10;
+    if (m_again->isChecked()) request.changeCost = season::usualChangeCost;
     m_list->clear();
+    m_lineItems.clear();
+    m_leftItems.clear();
     m_accept->setEnabled(false);
     m_state->setText(tr("Looking at targets, recipes, stocks and benches…"));
     setRunning(true);
@@ -121,7 +132,7 @@ void PlanDialog::start() {
 void PlanDialog::setRunning(bool running) {
     for (QWidget* widget :
          {static_cast<QWidget*>(m_from), static_cast<QWidget*>(m_days), static_cast<QWidget*>(m_sureness),
-          static_cast<QWidget*>(m_seconds), static_cast<QWidget*>(m_plan)})
+          static_cast<QWidget*>(m_seconds), static_cast<QWidget*>(m_again), static_cast<QWidget*>(m_plan)})
         widget->setEnabled(!running);
     m_stop->setEnabled(running);
 }
@@ -142,41 +153,80 @@ void PlanDialog::showProposal(const season::Proposal& proposal) {
     const HouseBook& book = m_planning->book();
     m_proposal = proposal;
     const QSignalBlocker quiet(m_list);
-    for (const season::StrikeLine& line : proposal.lines) {
-        auto* item = new QTreeWidgetItem(m_list);
-        item->setText(DayColumn, m_wording.shortDate(line.batch.strikeDay));
-        item->setText(TaxonColumn, text(book.get<Taxon>(line.batch.taxon).name));
-        item->setText(CuttingsColumn, m_wording.number(line.batch.cuttings()));
-        item->setText(PlaceColumn, text(zoneTitle(book, line.stays.front().zone)));
-        item->setText(HeatColumn, line.setPoint ? m_wording.temperature(*line.setPoint) : tr("off"));
-        const QString target = text(book.get<Target>(line.target).name);
-        item->setText(NoteColumn,
-                      line.late ? tr("target %1, late").arg(target) : tr("target %1").arg(target));
-        item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
-        item->setCheckState(DayColumn, Qt::Checked);
-    }
-    for (const season::NotPlaced& left : proposal.notPlaced) {
-        auto* item = new QTreeWidgetItem(m_list);
-        const Target& target = book.get<Target>(left.target);
-        item->setText(DayColumn, tr("no place"));
-        item->setText(TaxonColumn, text(book.get<Taxon>(target.taxon).name));
-        item->setText(CuttingsColumn, m_wording.locale().toString(static_cast<qlonglong>(left.cuttings)));
-        item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
-        item->setText(NoteColumn, tr("target %1: %2").arg(text(target.name), text(left.why)));
-        item->setToolTip(NoteColumn, text(left.why));
-        item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-    }
+    for (std::size_t i = 0; i < proposal.lines.size(); ++i) addLine(book, i);
+    for (std::size_t i = 0; i < proposal.notPlaced.size(); ++i) addNotPlaced(book, i);
     for (int column = DayColumn; column < NoteColumn; ++column) m_list->resizeColumnToContents(column);
     countChosen();
     m_list->setFocus();
 }
 
+void PlanDialog::addLine(const HouseBook& book, std::size_t index) {
+    const season::StrikeLine& line = m_proposal.lines[index];
+    QTreeWidgetItem*& item = m_lineItems.emplace_back(nullptr);
+    if (line.change == season::LineChange::Kept) return;
+    item = new QTreeWidgetItem(m_list);
+    item->setText(DayColumn, m_wording.shortDate(line.batch.strikeDay));
+    item->setText(TaxonColumn, text(book.get<Taxon>(line.batch.taxon).name));
+    item->setText(CuttingsColumn, m_wording.number(line.batch.cuttings()));
+    item->setText(PlaceColumn, text(zoneTitle(book, line.stays.front().zone)));
+    item->setText(HeatColumn, line.setPoint ? m_wording.temperature(*line.setPoint) : tr("off"));
+    item->setText(NoteColumn, noteOf(book, line));
+    item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
+    item->setCheckState(DayColumn, Qt::Checked);
+}
+
+QString PlanDialog::noteOf(const HouseBook& book, const season::StrikeLine& line) const {
+    QStringList parts;
+    if (line.change == season::LineChange::Moved) {
+        const Batch& before = book.get<Batch>(line.batch.id);
+        const std::vector<const Stay*> stays = staysInOrder(book, before.id);
+        parts << (stays.empty() ? tr("%1, until now without a place").arg(text(before.code))
+                                : tr("%1, until now %2 on %3")
+                                      .arg(text(before.code), text(zoneTitle(book, stays.front()->zone)),
+                                           m_wording.shortDate(before.strikeDay)));
+    }
+    if (line.batch.target) parts << tr("target %1").arg(text(book.get<Target>(*line.batch.target).name));
+    if (line.late) parts << tr("late");
+    return parts.join(tr(", "));
+}
+
+void PlanDialog::addNotPlaced(const HouseBook& book, std::size_t index) {
+    const season::NotPlaced& left = m_proposal.notPlaced[index];
+    auto* item = new QTreeWidgetItem(m_list);
+    m_leftItems.push_back(item);
+    const TaxonId taxon = left.planned ? left.planned->taxon : book.get<Target>(*left.target).taxon;
+    item->setText(DayColumn, tr("no place"));
+    item->setText(TaxonColumn, text(book.get<Taxon>(taxon).name));
+    item->setText(CuttingsColumn, m_wording.locale().toString(static_cast<qlonglong>(left.cuttings)));
+    item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
+    const QString why = text(left.why);
+    item->setToolTip(NoteColumn, why);
+    if (left.planned) {
+        item->setText(NoteColumn, tr("%1 loses its place and waits: %2").arg(text(left.planned->code), why));
+        item->setCheckState(DayColumn, Qt::Checked);
+        return;
+    }
+    item->setText(NoteColumn, tr("target %1: %2").arg(text(book.get<Target>(*left.target).name), why));
+    item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+}
+
 void PlanDialog::countChosen() {
-    const auto chosen = static_cast<int>(chosenLines().size());
-    m_accept->setEnabled(chosen > 0);
+    int tickable = 0;
+    int ticked = 0;
+    for (int row = 0; row < m_list->topLevelItemCount(); ++row) {
+        const QTreeWidgetItem* item = m_list->topLevelItem(row);
+        if (!(item->flags() & Qt::ItemIsUserCheckable)) continue;
+        ++tickable;
+        if (item->checkState(DayColumn) == Qt::Checked) ++ticked;
+    }
+    m_accept->setEnabled(ticked > 0);
+    const auto kept = static_cast<int>(std::count(m_lineItems.begin(), m_lineItems.end(), nullptr));
     if (m_list->topLevelItemCount() == 0) {
-        m_state->setText(tr("No target needs striking in these days: each is covered, or its season comes "
-                            "at another time."));
+        m_state->setText(kept > 0
+                             ? tr("Nothing is better than what is planned: all %n batches stay as they are.",
+                                  nullptr, kept)
+                             : tr("No target needs striking in these days: each is covered, or its "
+                                  "season comes at another time."));
         return;
     }
     const QString quality = text(m_proposal.quality());
@@ -184,23 +234,27 @@ void PlanDialog::countChosen() {
                         .arg(m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsPlaced)),
                              m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsWanted)));
     if (!quality.isEmpty()) words += tr("; the plan is %1").arg(quality);
-    m_state->setText(words + tr(". Ticked: %1 of %2 batches.")
-                                 .arg(m_wording.number(chosen),
-                                      m_wording.number(static_cast<int>(m_proposal.lines.size()))));
+    if (kept > 0) words += tr("; %n planned batches stay as they are", nullptr, kept);
+    m_state->setText(
+        words + tr(". Ticked: %1 of %2 batches.").arg(m_wording.number(ticked), m_wording.number(tickable)));
 }
 
-std::vector<season::StrikeLine> PlanDialog::chosenLines() const {
-    std::vector<season::StrikeLine> chosen;
-    for (std::size_t row = 0; row < m_proposal.lines.size(); ++row)
-        if (m_list->topLevelItem(static_cast<int>(row))->checkState(DayColumn) == Qt::Checked)
-            chosen.push_back(m_proposal.lines[row]);
+season::Proposal PlanDialog::chosen() const {
+    const auto ticked = [](const QTreeWidgetItem* item) {
+        return !item || item->checkState(DayColumn) == Qt::Checked;
+    };
+    season::Proposal chosen = m_proposal;
+    chosen.lines.clear();
+    chosen.notPlaced.clear();
+    for (std::size_t i = 0; i < m_proposal.lines.size(); ++i)
+        if (ticked(m_lineItems[i])) chosen.lines.push_back(m_proposal.lines[i]);
+    for (std::size_t i = 0; i < m_proposal.notPlaced.size(); ++i)
+        if (ticked(m_leftItems[i])) chosen.notPlaced.push_back(m_proposal.notPlaced[i]);
     return chosen;
 }
 
 Command PlanDialog::command() const {
-    season::Proposal chosen = m_proposal;
-    chosen.lines = chosenLines();
-    return chosen.command();
+    return chosen().command();
 }
 
 } // namespace warmbench::ui

@@ -6,12 +6,14 @@
 
 #include <QDialog>
 
+class QCheckBox;
 class QDateEdit;
 class QDoubleSpinBox;
 class QLabel;
 class QPushButton;
 class QSpinBox;
 class QTreeWidget;
+class QTreeWidgetItem;
 
 namespace warmbench::ui {
 
@@ -36,18 +38,25 @@ private:
     void showRefusal(const QString& why);
     void setRunning(bool running);
     void countChosen();
-    [[nodiscard]] std::vector<season::StrikeLine> chosenLines() const;
+    void addLine(const HouseBook& book, std::size_t index);
+    void addNotPlaced(const HouseBook& book, std::size_t index);
+    [[nodiscard]] QString noteOf(const HouseBook& book, const season::StrikeLine& line) const;
+    /// The proposal without what is not ticked.
+    [[nodiscard]] season::Proposal chosen() const;
 
     const HouseBook& m_book;
     const RecipeLibrary& m_library;
     Wording m_wording;
     season::Proposal m_proposal;
+    std::vector<QTreeWidgetItem*> m_lineItems; ///< by line of the proposal; null for those kept
+    std::vector<QTreeWidgetItem*> m_leftItems; ///< by what has no place
     std::unique_ptr<Planning> m_planning;
 
     QDateEdit* m_from;
     QSpinBox* m_days;
     QSpinBox* m_sureness;
     QDoubleSpinBox* m_seconds;
+    QCheckBox* m_again;
     QPushButton* m_plan;
     QPushButton* m_stop;
     QPushButton* m_accept;

@@ -134,6 +134,27 @@ TEST_CASE("A planned batch is taken out with its stays") {
     CHECK(!small.book.find<Stay>(small.plannedStay));
 }
 
+TEST_CASE("A planned batch is planned anew, for another day and place, or for none") {
+    SmallBook small = smallBook();
+    const Stay before = small.book.get<Stay>(small.plannedStay);
+    Stay moved = before;
+    moved.id = {};
+    moved.batch = {};
+    moved.from = day("2027-03-09");
+    moved.to = day("2027-04-20");
+    Stay after = moved;
+    after.stage = Stage::Weaning;
+    after.from = moved.to;
+    after.to = moved.to + 7;
+    followsThroughAndBack(small.book, {PlanBatch{small.planned, day("2027-03-09"), {after, moved}}});
+    CHECK(small.book.get<Batch>(small.planned).code == "27-068-A");
+    CHECK(small.book.get<Stay>(small.plannedStay).from == moved.from);
+    CHECK(small.book.staysOf(small.planned).size() == 2);
+    followsThroughAndBack(small.book, {PlanBatch{small.planned, day("2027-03-09"), {}}});
+    CHECK(small.book.staysOf(small.planned).empty());
+    CHECK(small.book.get<Batch>(small.planned).code == "27-068-A");
+}
+
 TEST_CASE("A batch is described") {
     SmallBook small = smallBook();
     followsThroughAndBack(small.book, {DescribeBatch{small.struck, std::nullopt, "soft tips"}});
@@ -230,6 +251,7 @@ TEST_CASE("Commands that speak of what is not there are refused and change nothi
     CHECK(refused({Put<Taxon>{{{99}, "Rosa", {}, {}, ""}}}) == "taxon: " + gone);
     CHECK(refused({StrikeBatch{{99}, day("2027-03-01")}}) == "batch: " + gone);
     CHECK(refused({RemoveBatch{{99}}}) == "batch: " + gone);
+    CHECK(refused({PlanBatch{{99}, day("2027-03-01"), {}}}) == "batch: " + gone);
     CHECK(refused({DescribeBatch{{99}, {}, ""}}) == "batch: " + gone);
     CHECK(refused({MoveStay{{99}, small.cool, {}, {}, {}}}) == "stay: " + gone);
     CHECK(refused({RemoveStay{{99}}}) == "stay: " + gone);
@@ -251,6 +273,8 @@ TEST_CASE("Commands that make no sense are refused in words") {
           "27-046-A: it has been struck already, on 2027-02-15");
     CHECK(refused({RemoveBatch{small.struck}}) ==
           "27-046-A: it has been struck; discard it with a reason instead of removing it");
+    CHECK(refused({PlanBatch{small.struck, when, {}}}) ==
+          "27-046-A: it has been struck, so it can't be planned anew");
     CHECK(refused({PotOn{small.struck, when, {}, ""}}) == "27-046-A: no container was named to pot on from");
     CHECK(refused({PotOn{small.struck, when, {{1, 5, 0}, {1, 1, 0}}, ""}}) ==
           "27-046-A: container 1 is named twice");
