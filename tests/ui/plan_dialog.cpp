@@ -1,10 +1,12 @@
 #include "ui/plan/plan_dialog.h"
 
+#include "core/book/command.h"
 #include "core/book/query.h"
 #include "tests/core/season/season_book.h"
 
 #include <catch2/catch.hpp>
 
+#include <QCheckBox>
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QPushButton>
@@ -57,6 +59,36 @@ TEST_CASE("A plan is made from the window, and what is ticked of it goes into th
     CHECK(book.all<Batch>().size() == 1);
     list->topLevelItem(1)->setCheckState(0, Qt::Unchecked);
     CHECK_FALSE(shown.child<QPushButton>("planAccept")->isEnabled());
+}
+
+TEST_CASE("Planned batches move from the window only when she lets them, and lose a place that is gone") {
+    SeasonBook nursery;
+    nursery.want(60, on(12, 20));
+    ShownPlan first(nursery.book, on(8, 1));
+    first.plan();
+    REQUIRE(nursery.book.perform(first.dialog.command()));
+
+    ShownPlan still(nursery.book, on(8, 1));
+    still.child<QCheckBox>("planAgain")->setChecked(true);
+    still.plan();
+    CHECK(still.child<QTreeWidget>("planList")->topLevelItemCount() == 0);
+    CHECK(still.child<QLabel>("planState")->text().startsWith("Nothing is better than what is planned"));
+    CHECK_FALSE(still.child<QPushButton>("planAccept")->isEnabled());
+
+    House cold = nursery.book.all<House>().begin()->second;
+    cold.air = testing::allYear(Celsius{120});
+    Zone broken = nursery.book.get<Zone>(nursery.warm);
+    broken.mat->rated = Watts{1};
+    REQUIRE(nursery.book.perform(Command{Group{"cold", {Put<Zone>{broken}, Put<House>{cold}}}}));
+    ShownPlan gone(nursery.book, on(8, 1));
+    gone.child<QCheckBox>("planAgain")->setChecked(true);
+    gone.plan();
+    auto* list = gone.child<QTreeWidget>("planList");
+    REQUIRE(list->topLevelItemCount() > 0);
+    CHECK(list->topLevelItem(0)->text(5).contains("loses its place and waits"));
+    REQUIRE(nursery.book.perform(gone.dialog.command()));
+    CHECK(nursery.book.all<Stay>().empty());
+    CHECK_FALSE(nursery.book.all<Batch>().empty());
 }
 
 TEST_CASE("With no targets the window says that nothing is to be planned, and accepts nothing") {

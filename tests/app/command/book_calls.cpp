@@ -47,6 +47,16 @@ TEST_CASE("The sample nursery's next month is planned, verified, accepted, and t
     CHECK(verified.status == 0);
     CHECK(verified.out.find("valid total=") != std::string::npos);
     CHECK(runWith({"check", book}).status == 0);
+
+    const ProgramRun again = runWith({"plan", book, "--from", "2026-12-01", "--days", "28", "--seconds",
+                                      "0.5", "--json", "--again", "--change-cost", "100"});
+    REQUIRE(again.status == 0);
+    const auto replan = nlohmann::json::parse(again.out);
+    std::size_t kept = 0;
+    for (const auto& strike : replan["strikes"]) kept += strike["change"] == "kept" ? 1 : 0;
+    CHECK(kept == plan["strikes"].size());
+    CHECK(runWith({"plan", book, "--from", "2026-12-01", "--days", "28", "--again", "--change-cost", "-1"})
+              .error.find("--change-cost: found -1") != std::string::npos);
 }
 
 TEST_CASE("A book goes to JSON and back without a loss") {
