@@ -7,12 +7,12 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct BackupOptions {
     std::string book;
     std::string out;
 };
 
-int backUp(const Options& options) {
+int backUp(const BackupOptions& options) {
     const auto file = openBook(options.book, OpenMode::Read);
     if (!file) return refuseFile(file.refusal());
     if (auto refusal = (*file)->backup(options.out)) return refuseFile(*refusal, storageFailed);
@@ -24,7 +24,7 @@ int backUp(const Options& options) {
 
 void addBackup(CLI::App& program, Work& work) {
     CLI::App* call = program.add_subcommand("backup", "Write a consistent copy of a house book");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<BackupOptions>();
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--out", options->out, "Name of the copy")->required();
     call->callback([&work, options] { work = [options] { return backUp(*options); }; });

@@ -9,12 +9,12 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct CheckOptions {
     std::string book;
     bool json = false;
 };
 
-int checkBook(const Options& options) {
+int checkBook(const CheckOptions& options) {
     const auto file = openBook(options.book, OpenMode::Read);
     if (!file) return refuseFile(file.refusal());
     const std::vector<Refusal> wrong = (*file)->check();
@@ -34,7 +34,7 @@ int checkBook(const Options& options) {
 void addCheck(CLI::App& program, Work& work) {
     CLI::App* call =
         program.add_subcommand("check", "Look a house book over: the file, every rule, the journal");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<CheckOptions>();
     call->add_option("book", options->book, "The house book")->required();
     call->add_flag("--json", options->json, "Print what was found as JSON");
     call->callback([&work, options] { work = [options] { return checkBook(*options); }; });

@@ -18,7 +18,7 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct ClimateOptions {
     std::string book;
     std::string file;
     std::string zone;
@@ -44,7 +44,7 @@ const Zone* zoneNamed(const HouseBook& book, const std::string& name) {
     return nullptr;
 }
 
-Result<exchange::Clock> clockOf(const Options& options) {
+Result<exchange::Clock> clockOf(const ClimateOptions& options) {
     exchange::Clock clock{options.offsetMinutes, exchange::SummerTime::None};
     if (options.summerTime == "european")
         clock.summerTime = exchange::SummerTime::European;
@@ -56,7 +56,7 @@ Result<exchange::Clock> clockOf(const Options& options) {
     return clock;
 }
 
-Result<exchange::LoggerHints> hintsOf(const Options& options) {
+Result<exchange::LoggerHints> hintsOf(const ClimateOptions& options) {
     exchange::LoggerHints hints{options.column, options.humidity, {}, {}};
     if (options.unit == "celsius" || options.unit == "fahrenheit")
         hints.fahrenheit = options.unit == "fahrenheit";
@@ -147,7 +147,7 @@ void sayBatch(const HouseBook& book, const forecast::MeasuredRootZone& measured,
                   << " for " << hoursWords(one.hours()) << ", " << fixedText(one.extreme, 1) << " °C\n";
 }
 
-int tellLogger(const HouseBook& book, const Options& options) {
+int tellLogger(const HouseBook& book, const ClimateOptions& options) {
     const auto clock = clockOf(options);
     if (!clock) return refuse(clock.refusal());
     const auto hints = hintsOf(options);
@@ -178,7 +178,7 @@ int tellLogger(const HouseBook& book, const Options& options) {
     return done;
 }
 
-int tellHeat(const HouseBook& book, const Options& options) {
+int tellHeat(const HouseBook& book, const ClimateOptions& options) {
     const auto day = readDay("--day", options.day);
     if (!day) return refuse(day.refusal());
     std::cout << "Heat for what roots on " << dayWords(*day)
@@ -211,7 +211,7 @@ int tellHeat(const HouseBook& book, const Options& options) {
     return done;
 }
 
-int tellClimate(const Options& options) {
+int tellClimate(const ClimateOptions& options) {
     const auto file = openBook(options.book, OpenMode::Read);
     if (!file) return refuseFile(file.refusal());
     if (options.heat) return tellHeat((*file)->book(), options);
@@ -224,7 +224,7 @@ int tellClimate(const Options& options) {
 void addClimate(CLI::App& program, Work& work) {
     CLI::App* call = program.add_subcommand(
         "climate", "What a logger measured and what it meant for cuttings; what heat costs");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<ClimateOptions>();
     call->add_option("book", options->book, "The house book")->required();
     CLI::Option* zone =
         call->add_option("--zone", options->zone, "Where the logger was, such as 'Bench 1 · A'");

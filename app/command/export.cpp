@@ -10,14 +10,14 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct ExportOptions {
     std::string book;
     std::string as;
     std::string what;
     std::string out;
 };
 
-Result<std::string> textOf(const HouseBook& book, const Options& options) {
+Result<std::string> textOf(const HouseBook& book, const ExportOptions& options) {
     if (options.as == "json") return writeBook(book);
     if (options.as != "csv") return Refusal{"--as", "found '" + options.as + "', expected json or csv"};
     auto table = writeTable(book, options.what);
@@ -25,7 +25,7 @@ Result<std::string> textOf(const HouseBook& book, const Options& options) {
     return Refusal{"--what", "found '" + options.what + "', expected one of " + tableNames()};
 }
 
-int exportBook(const Options& options) {
+int exportBook(const ExportOptions& options) {
     const auto file = openBook(options.book, OpenMode::Read);
     if (!file) return refuseFile(file.refusal());
     const auto text = textOf((*file)->book(), options);
@@ -42,7 +42,7 @@ int exportBook(const Options& options) {
 
 void addExport(CLI::App& program, Work& work) {
     CLI::App* call = program.add_subcommand("export", "Write a house book, or one of its lists, for others");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<ExportOptions>();
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--as", options->as, "json: the whole book; csv: one list")->required();
     call->add_option("--what", options->what, "The list for csv, such as targets");

@@ -12,7 +12,7 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct ForecastOptions {
     std::string book;
     std::string day;
     std::string batch;
@@ -23,7 +23,7 @@ struct Options {
 /// Days from which a target that is short may still be struck again.
 constexpr int daysToStrikeAgain = 28;
 
-int forecastBook(const Options& options) {
+int forecastBook(const ForecastOptions& options) {
     const auto store = openBook(options.book, OpenMode::Read);
     if (!store) return refuseFile(store.refusal());
     const HouseBook& book = (*store)->book();
@@ -53,7 +53,7 @@ int forecastBook(const Options& options) {
 void addForecast(CLI::App& program, Work& work) {
     CLI::App* call =
         program.add_subcommand("forecast", "Foresee when batches are ready and how many plants they give");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<ForecastOptions>();
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--day", options->day, "As seen on this day, such as 2027-02-01; today without it");
     call->add_option("--batch", options->batch, "One batch by its code: its rooted share by day");

@@ -7,12 +7,12 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct ImportOptions {
     std::string book;
     std::string file;
 };
 
-int importBook(const Options& options) {
+int importBook(const ImportOptions& options) {
     const auto file = openBook(options.book, OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
     const auto read = readBookFile(options.file);
@@ -26,7 +26,7 @@ int importBook(const Options& options) {
 
 void addImport(CLI::App& program, Work& work) {
     CLI::App* call = program.add_subcommand("import", "Fill an empty house book from a JSON export");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<ImportOptions>();
     call->add_option("book", options->book, "The house book, empty so far")->required();
     call->add_option("file", options->file, "A house book as JSON")->required();
     call->callback([&work, options] { work = [options] { return importBook(*options); }; });

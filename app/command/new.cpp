@@ -7,12 +7,12 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct NewOptions {
     std::string book;
     std::string from;
 };
 
-int makeBook(const Options& options) {
+int makeBook(const NewOptions& options) {
     HouseBook book;
     if (!options.from.empty()) {
         auto read = readBookFile(options.from);
@@ -30,7 +30,7 @@ int makeBook(const Options& options) {
 
 void addNew(CLI::App& program, Work& work) {
     CLI::App* call = program.add_subcommand("new", "Make a house book, empty or from a description");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<NewOptions>();
     call->add_option("book", options->book, "Name of the new file")->required();
     call->add_option("--from", options->from, "A house book as JSON, written by hand or by an export");
     call->callback([&work, options] { work = [options] { return makeBook(*options); }; });

@@ -13,7 +13,7 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct OwnRecipeOptions {
     std::string book;
     std::string taxon;
     std::string wood;
@@ -86,7 +86,7 @@ void show(const std::string& taxon, const Recipe& own) {
     if (!original) std::cout << "No built-in recipe stands beside it.\n";
 }
 
-int keepRecipe(const Options& options) {
+int keepRecipe(const OwnRecipeOptions& options) {
     const auto file = openBook(options.book, options.figures.empty() ? OpenMode::Read : OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
     const HouseBook& book = (*file)->book();
@@ -131,7 +131,7 @@ int keepRecipe(const Options& options) {
 void addOwnRecipe(CLI::App& program, Work& work) {
     CLI::App* call = program.add_subcommand(
         "own-recipe", "Show a house book's own recipe beside the built-in one, or change figures of it");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<OwnRecipeOptions>();
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("taxon", options->taxon, "A botanical or common name")->required();
     call->add_option("--wood", options->wood, "The wood of the cuttings")

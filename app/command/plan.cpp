@@ -14,7 +14,7 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct PlanOptions {
     std::string book;
     std::string from;
     int days = 28;
@@ -31,7 +31,7 @@ struct Options {
 constexpr int mostDays = 366;
 constexpr double mostChangeCost = 1'000'000;
 
-Result<season::PlanRequest> readRequest(const Options& options, const Nursery& nursery) {
+Result<season::PlanRequest> readRequest(const PlanOptions& options, const Nursery& nursery) {
     season::PlanRequest request;
     const auto from = Day::fromIso(options.from);
     if (!from) return Refusal{"--from", "found '" + options.from + "', expected a date such as 2027-02-01"};
@@ -67,7 +67,7 @@ Outcome keep(const std::string& folder, const planner::Problem& problem, const p
     return planner::writeAnswerFile(path / "answer.json", problem, answer);
 }
 
-int plan(const Options& options) {
+int plan(const PlanOptions& options) {
     auto store = openBook(options.book, options.accept ? OpenMode::Write : OpenMode::Read);
     if (!store) return refuseFile(store.refusal());
     const HouseBook& book = (*store)->book();
@@ -99,7 +99,7 @@ int plan(const Options& options) {
 void addPlan(CLI::App& program, Work& work) {
     CLI::App* call =
         program.add_subcommand("plan", "Plan the striking of a period: what, when, where, how warm");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<PlanOptions>();
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--from", options->from, "First day, such as 2027-02-01")->required();
     call->add_option("--days", options->days, "Days on which may be struck")->required();

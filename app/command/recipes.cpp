@@ -12,19 +12,19 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct RecipesOptions {
     std::string taxon;
     std::string wood;
     bool sources = false;
     bool json = false;
 };
 
-int refuse(const std::string& found, const std::string& expected) {
+int refuseName(const std::string& found, const std::string& expected) {
     std::cerr << "warmbench: recipes: found '" << found << "', expected " << expected << '\n';
     return badInput;
 }
 
-int list(const Options& options, const std::vector<const KnownTaxon*>& taxa) {
+int list(const RecipesOptions& options, const std::vector<const KnownTaxon*>& taxa) {
     if (options.json)
         std::cout << taxaJson(builtInRecipes(), taxa).dump(2) << '\n';
     else
@@ -32,7 +32,7 @@ int list(const Options& options, const std::vector<const KnownTaxon*>& taxa) {
     return done;
 }
 
-int show(const Options& options, const std::string& taxon, const std::vector<Wood>& woods) {
+int show(const RecipesOptions& options, const std::string& taxon, const std::vector<Wood>& woods) {
     const RecipeReport report{taxon, woods, options.sources};
     if (options.json)
         std::cout << recipesJson(builtInRecipes(), report).dump(2) << '\n';
@@ -41,7 +41,7 @@ int show(const Options& options, const std::string& taxon, const std::vector<Woo
     return done;
 }
 
-int showRecipes(const Options& options) {
+int showRecipes(const RecipesOptions& options) {
     const RecipeLibrary& library = builtInRecipes();
     if (options.taxon.empty()) return list(options, library.search(""));
     std::vector<const KnownTaxon*> found = library.named(options.taxon);
@@ -50,7 +50,7 @@ int showRecipes(const Options& options) {
     if (!options.wood.empty())
         return show(options, found.empty() ? options.taxon : found.front()->name, {*woodNamed(options.wood)});
     if (found.empty())
-        return refuse(options.taxon, "a name of a built-in taxon, or --wood for a general recipe");
+        return refuseName(options.taxon, "a name of a built-in taxon, or --wood for a general recipe");
     const std::set<Wood> woods = library.woodsOf(*found.front());
     if (woods.empty()) return list(options, found);
     return show(options, found.front()->name, {woods.begin(), woods.end()});
@@ -61,7 +61,7 @@ int showRecipes(const Options& options) {
 void addRecipes(CLI::App& program, Work& work) {
     CLI::App* call =
         program.add_subcommand("recipes", "List or show the built-in recipes, with their sources");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<RecipesOptions>();
     call->add_option("taxon", options->taxon,
                      "A botanical or common name, or words of one; all taxa are listed without it");
     call->add_option("--wood", options->wood,

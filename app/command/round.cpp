@@ -12,7 +12,7 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct RoundOptions {
     std::string book;
     std::string day;
     std::string enter;
@@ -31,7 +31,7 @@ int record(BookFile& file, const std::vector<RootCheck>& checks, const std::stri
     return done;
 }
 
-int enter(const Options& options, Day day) {
+int enter(const RoundOptions& options, Day day) {
     const auto file = openBook(options.book, OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
     auto text = exchange::readTableText(options.enter);
@@ -48,7 +48,7 @@ int enter(const Options& options, Day day) {
     return record(**file, results->checks, "Enter the round of " + day.iso());
 }
 
-int merge(const Options& options) {
+int merge(const RoundOptions& options) {
     const auto copy = openBook(options.merge, OpenMode::Read);
     if (!copy) return refuseFile(copy.refusal());
     const auto file = openBook(options.book, OpenMode::Write);
@@ -58,7 +58,7 @@ int merge(const Options& options) {
     return record(**file, *checks, "Bring home the round in " + options.merge);
 }
 
-int print(const Options& options, Day day) {
+int print(const RoundOptions& options, Day day) {
     const auto file = openBook(options.book, OpenMode::Read);
     if (!file) return refuseFile(file.refusal());
     const HouseBook& book = (*file)->book();
@@ -73,7 +73,7 @@ int print(const Options& options, Day day) {
     return done;
 }
 
-int goRound(const Options& options) {
+int goRound(const RoundOptions& options) {
     const auto day = readDay("--day", options.day);
     if (!day) return refuse(day.refusal());
     if (!options.enter.empty()) return enter(options, *day);
@@ -86,7 +86,7 @@ int goRound(const Options& options) {
 void addRound(CLI::App& program, Work& work) {
     CLI::App* call =
         program.add_subcommand("round", "Which containers are worth a look and why; enter what was found");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<RoundOptions>();
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--day", options->day, "The day, such as 2027-02-01; today without it");
     CLI::Option* entering = call->add_option("--enter", options->enter, "Enter the results in this CSV file");

@@ -17,7 +17,7 @@
 namespace warmbench::app {
 namespace {
 
-struct Options {
+struct TakeOptions {
     std::string book;
     std::string by = "taxon";
     std::string from;
@@ -130,7 +130,7 @@ Result<std::vector<BatchId>> batchesNamed(const HouseBook& book, const std::stri
     return found;
 }
 
-int compareNamed(const HouseBook& book, const Options& options) {
+int compareNamed(const HouseBook& book, const TakeOptions& options) {
     const auto first = batchesNamed(book, "--first", options.first);
     if (!first) return refuse(first.refusal());
     const auto second = batchesNamed(book, "--second", options.second);
@@ -196,7 +196,7 @@ void printTakeJson(const HouseBook& book, const std::vector<take::TakeRow>& rows
     printJson(told);
 }
 
-int tellTake(const Options& options) {
+int tellTake(const TakeOptions& options) {
     const auto file = openBook(options.book, options.adopt.empty() ? OpenMode::Read : OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
     const HouseBook& book = (*file)->book();
@@ -232,7 +232,7 @@ int tellTake(const Options& options) {
 void addTake(CLI::App& program, Work& work) {
     CLI::App* call =
         program.add_subcommand("take", "What you got: takes, trials, and your own figures for recipes");
-    const auto options = std::make_shared<Options>();
+    const auto options = std::make_shared<TakeOptions>();
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--by", options->by, "taxon, wood, stock, hormone, medium, heat or month")
         ->capture_default_str();

@@ -5,13 +5,7 @@
 
 using namespace warmbench::tests;
 
-namespace {
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
-} // namespace
+namespace {} // namespace
 
 TEST_CASE("A changed recipe is a copy in the book, and the built-in figure stays beside it") {
     const TemporaryFolder folder;

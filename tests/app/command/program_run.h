@@ -31,4 +31,8 @@ inline ProgramRun runWith(std::vector<std::string> arguments) {
     return {status, out.str(), error.str()};
 }
 
+inline bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
 } // namespace warmbench::tests

@@ -9,10 +9,6 @@ using namespace warmbench::tests;
 
 namespace {
 
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
 nlohmann::json figureNamed(const nlohmann::json& recipe, const std::string& label) {
     for (const auto& figure : recipe["figures"])
         if (figure["figure"] == label) return figure;
@@ -55,17 +51,17 @@ TEST_CASE("Asked for sources, all of them stand side by side with their notes") 
 TEST_CASE("As JSON a recipe has every figure, its sources, thermal time and take") {
     const ProgramRun run = runWith({"recipes", "poinsettia", "--json"});
     REQUIRE(run.status == 0);
-    const auto json = nlohmann::json::parse(run.out);
-    CHECK(json["taxon"] == "Euphorbia pulcherrima");
-    REQUIRE(json["recipes"].size() == 1);
-    const auto& recipe = json["recipes"][0];
+    const auto told = nlohmann::json::parse(run.out);
+    CHECK(told["taxon"] == "Euphorbia pulcherrima");
+    REQUIRE(told["recipes"].size() == 1);
+    const auto& recipe = told["recipes"][0];
     CHECK(recipe["origin"] == "euphorbia pulcherrima/softwood");
     CHECK(recipe["figures"].size() == 24);
     CHECK(figureNamed(recipe, "root zone")["sources_differ"] == true);
     CHECK(figureNamed(recipe, "root zone")["given"][1]["source"] == "HAMMER2010");
     CHECK(recipe["thermal"]["t90"].get<double>() == Approx(105));
     CHECK(recipe["take"]["alpha"].get<double>() > 0);
-    CHECK(json["cautions"].size() == 2);
+    CHECK(told["cautions"].size() == 2);
 }
 
 TEST_CASE("Words that stand in several names list them, and one wood shows one recipe") {

@@ -37,7 +37,7 @@ std::vector<std::string> keys(const json& object) {
 }
 
 /// The one line of a call of `reckon` that must be refused, without the program's name.
-std::string refused(const std::string& line) {
+std::string refusedLine(const std::string& line) {
     const ProgramRun run = runWith(words("reckon " + line));
     INFO(line << ": " << run.out);
     CHECK(run.status == 2);
@@ -124,44 +124,47 @@ TEST_CASE("A person reads the same figures with units") {
 }
 
 TEST_CASE("A wrong call of reckon is refused in one line") {
-    CHECK(refused("") == "reckon: found nothing, expected one of take, difference, strike-count, vapour, "
-                         "degree-days, heat, mat, pot, dilution");
-    CHECK(refused("takes").starts_with("reckon: found 'takes', expected one of take, "));
-    CHECK(refused("take --struck 24") == "--rooted: found nothing, expected it in every call of take");
-    CHECK(refused("take --rooted 1 --struck") == "--struck: found nothing, expected a value");
-    CHECK(refused("take --rooted 1 --struck 2 --rooted 1") == "--rooted: found it twice, expected it once");
-    CHECK(refused("take --rooted 1 --struck 2 --size 3") ==
+    CHECK(refusedLine("") == "reckon: found nothing, expected one of take, difference, strike-count, vapour, "
+                             "degree-days, heat, mat, pot, dilution");
+    CHECK(refusedLine("takes").starts_with("reckon: found 'takes', expected one of take, "));
+    CHECK(refusedLine("take --struck 24") == "--rooted: found nothing, expected it in every call of take");
+    CHECK(refusedLine("take --rooted 1 --struck") == "--struck: found nothing, expected a value");
+    CHECK(refusedLine("take --rooted 1 --struck 2 --rooted 1") ==
+          "--rooted: found it twice, expected it once");
+    CHECK(refusedLine("take --rooted 1 --struck 2 --size 3") ==
           "take: found '--size', expected only its own options: --help, --rooted, --struck, --level, --json");
-    CHECK(refused("take --rooted 25 --struck 24") ==
+    CHECK(refusedLine("take --rooted 25 --struck 24") ==
           "--rooted: found 25, expected at most the 24 of --struck");
-    CHECK(refused("take --rooted 1.5 --struck 24")
+    CHECK(refusedLine("take --rooted 1.5 --struck 24")
               .starts_with("--rooted: found '1.5', expected a whole number"));
-    CHECK(refused("take --rooted -1 --struck 24").starts_with("--rooted: found '-1', expected"));
-    CHECK(refused("take --rooted 0 --struck 0").starts_with("--struck: found '0', expected"));
+    CHECK(refusedLine("take --rooted -1 --struck 24").starts_with("--rooted: found '-1', expected"));
+    CHECK(refusedLine("take --rooted 0 --struck 0").starts_with("--struck: found '0', expected"));
     for (const char* level : {"0", "1", "95", "nan", "x", "-0.5"})
-        CHECK(refused("take --rooted 1 --struck 2 --level " + std::string{level}) ==
+        CHECK(refusedLine("take --rooted 1 --struck 2 --level " + std::string{level}) ==
               "--level: found '" + std::string{level} + "', expected a number between 0 and 1");
-    CHECK(refused("difference --rooted 1 --struck 2 --rooted2 3 --struck2 2") ==
+    CHECK(refusedLine("difference --rooted 1 --struck 2 --rooted2 3 --struck2 2") ==
           "--rooted2: found 3, expected at most the 2 of --struck2");
-    CHECK(refused("strike-count --want 10 --sure 1 --alpha 1 --beta 1").starts_with("--sure: found '1'"));
-    CHECK(refused("strike-count --want 10 --sure 0.9 --alpha 0 --beta 1").starts_with("--alpha: found '0'"));
-    CHECK(
-        refused("strike-count --want 1000 --sure 0.999 --alpha 0.001 --beta 5").starts_with("--sure: found"));
-    CHECK(refused("vapour").starts_with("vapour: found no temperature, expected --air and --rh"));
-    CHECK(refused("vapour --air 20") == "--rh: found nothing, expected it beside --air");
-    CHECK(refused("vapour --air 20 --rh 101") == "--rh: found '101', expected a number from 0 to 100");
-    CHECK(refused("vapour --air inf --rh 50").starts_with("--air: found 'inf', expected"));
-    CHECK(refused("vapour --air 20 --rh 50 --max 3").find("found together with") != std::string::npos);
-    CHECK(refused("vapour --max 10 --min 20 --rh-max 80 --rh-min 50") ==
+    CHECK(refusedLine("strike-count --want 10 --sure 1 --alpha 1 --beta 1").starts_with("--sure: found '1'"));
+    CHECK(refusedLine("strike-count --want 10 --sure 0.9 --alpha 0 --beta 1")
+              .starts_with("--alpha: found '0'"));
+    CHECK(refusedLine("strike-count --want 1000 --sure 0.999 --alpha 0.001 --beta 5")
+              .starts_with("--sure: found"));
+    CHECK(refusedLine("vapour").starts_with("vapour: found no temperature, expected --air and --rh"));
+    CHECK(refusedLine("vapour --air 20") == "--rh: found nothing, expected it beside --air");
+    CHECK(refusedLine("vapour --air 20 --rh 101") == "--rh: found '101', expected a number from 0 to 100");
+    CHECK(refusedLine("vapour --air inf --rh 50").starts_with("--air: found 'inf', expected"));
+    CHECK(refusedLine("vapour --air 20 --rh 50 --max 3").find("found together with") != std::string::npos);
+    CHECK(refusedLine("vapour --max 10 --min 20 --rh-max 80 --rh-min 50") ==
           "--min: found 20, expected at most the 10 of --max");
-    CHECK(refused("vapour --max 20 --min 10 --rh-max 40 --rh-min 50") ==
+    CHECK(refusedLine("vapour --max 20 --min 10 --rh-max 40 --rh-min 50") ==
           "--rh-min: found 50, expected at most the 40 of --rh-max");
-    CHECK(refused("vapour --dry 10 --wet 20") == "--wet: found 20, expected at most the 10 of --dry");
-    CHECK(refused("vapour --dry 40 --wet 0").starts_with("--wet: found 0, expected a wet bulb nearer"));
-    CHECK(refused("vapour --air 20 --rh 50 --indoor") == "--dry: found nothing, expected it beside --indoor");
-    CHECK(refused("mat --area 0 --per-area 1 --loss 1 --air 1 --set-point 1 --price 1") ==
+    CHECK(refusedLine("vapour --dry 10 --wet 20") == "--wet: found 20, expected at most the 10 of --dry");
+    CHECK(refusedLine("vapour --dry 40 --wet 0").starts_with("--wet: found 0, expected a wet bulb nearer"));
+    CHECK(refusedLine("vapour --air 20 --rh 50 --indoor") ==
+          "--dry: found nothing, expected it beside --indoor");
+    CHECK(refusedLine("mat --area 0 --per-area 1 --loss 1 --air 1 --set-point 1 --price 1") ==
           "--area: found '0', expected a number above 0");
-    CHECK(refused("dilution --ppm 1000 --litres 1 --strength 0.5") ==
+    CHECK(refusedLine("dilution --ppm 1000 --litres 1 --strength 0.5") ==
           "--strength: found 0.5, expected at least the 1 g per litre aimed at");
 }
 
@@ -186,7 +189,7 @@ TEST_CASE("Degree-days are reckoned from a logger's file") {
 TEST_CASE("A wrong logger's file is refused with its line") {
     const auto refusedFile = [](const std::string& content, const std::string& options = "--base 5") {
         const TemporaryFile file{content};
-        const std::string line = refused("degree-days " + file.name() + " " + options);
+        const std::string line = refusedLine("degree-days " + file.name() + " " + options);
         REQUIRE(line.starts_with(file.name() + ": "));
         return line.substr(file.name().size() + 2);
     };
@@ -205,8 +208,8 @@ TEST_CASE("A wrong logger's file is refused with its line") {
           "before");
     CHECK(refusedFile("time,celsius\n2027-03-01T01:00Z,20\n2027-03-01T02:00,20\n")
               .starts_with("line 3, time: found '2027-03-01T02:00', expected an offset from UTC"));
-    CHECK(refused("degree-days nowhere.csv --base 5").starts_with("nowhere.csv: cannot be opened"));
+    CHECK(refusedLine("degree-days nowhere.csv --base 5").starts_with("nowhere.csv: cannot be opened"));
     const TemporaryFile good{"time,celsius\n2027-03-01T00:00,20\n"};
-    CHECK(refused("degree-days " + good.name() + " --base 10 --cap 5") ==
+    CHECK(refusedLine("degree-days " + good.name() + " --base 10 --cap 5") ==
           "--cap: found 5, expected at least the 10 of --base");
 }

@@ -12,16 +12,12 @@ namespace fs = std::filesystem;
 
 namespace {
 
-std::string data(const std::string& name) {
+std::string problemFile(const std::string& name) {
     return planningData(name).string();
 }
 
 bool isOneLine(const std::string& text) {
     return std::count(text.begin(), text.end(), '\n') == 1 && text.back() == '\n';
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 std::string edited(const std::string& name, const std::string& find, const std::string& replacement) {
@@ -46,15 +42,15 @@ struct Answers {
 TEST_CASE("The program solves a problem and finds its own answer valid") {
     const Answers answers;
     const ProgramRun solved =
-        runProcess(WARMBENCH_PROGRAM, {"solve", data("p01-tiny.json"), "--out", answers.answer, "--rounds",
-                                       "200", "--seed", "7", "--threads", "1"});
+        runProcess(WARMBENCH_PROGRAM, {"solve", problemFile("p01-tiny.json"), "--out", answers.answer,
+                                       "--rounds", "200", "--seed", "7", "--threads", "1"});
     CHECK(solved.status == 0);
     CHECK(solved.error.empty());
     CHECK(isOneLine(solved.out));
     CHECK(has(solved.out,
               "2 of 3 batches placed, cost 11.8 (unplaced 5, late 2, off ideal 1.5, mats 3, moves 0.3"));
     const ProgramRun verified =
-        runProcess(WARMBENCH_PROGRAM, {"verify", data("p01-tiny.json"), answers.answer});
+        runProcess(WARMBENCH_PROGRAM, {"verify", problemFile("p01-tiny.json"), answers.answer});
     CHECK(verified.status == 0);
     CHECK(verified.out.rfind("valid total=11.8 bound=", 0) == 0);
     CHECK(verified.error.empty());
@@ -62,9 +58,11 @@ TEST_CASE("The program solves a problem and finds its own answer valid") {
 
 TEST_CASE("The program tells what one more unit and each mat are worth") {
     const Answers answers;
-    std::vector<std::string> call = {
-        "solve", data("p01-tiny.json"), "--out", answers.answer, "--worth", "--rounds",
-        "200",   "--threads",           "1"};
+    std::vector<std::string> call = {"solve",   problemFile("p01-tiny.json"),
+                                     "--out",   answers.answer,
+                                     "--worth", "--rounds",
+                                     "200",     "--threads",
+                                     "1"};
     const ProgramRun told = runProcess(WARMBENCH_PROGRAM, call);
     CHECK(told.status == 0);
     CHECK(has(told.out, "2 of 3 batches placed, cost 11.8"));
@@ -83,9 +81,11 @@ TEST_CASE("The program tells what one more unit and each mat are worth") {
 
 TEST_CASE("The program tells why each batch is left out, late or off its ideal heat, in words and as JSON") {
     const Answers answers;
-    std::vector<std::string> call = {
-        "solve", data("p01-tiny.json"), "--out", answers.answer, "--why", "--rounds",
-        "200",   "--threads",           "1"};
+    std::vector<std::string> call = {"solve", problemFile("p01-tiny.json"),
+                                     "--out", answers.answer,
+                                     "--why", "--rounds",
+                                     "200",   "--threads",
+                                     "1"};
     const ProgramRun told = runWith(call);
     CHECK(told.status == 0);
     // By hand: C takes 5 cuttings, and there are none before day 5; A is two days late, and 5 degrees off for
@@ -123,8 +123,8 @@ TEST_CASE("A problem that no memory holds is wrong input, at its place") {
 TEST_CASE("A plan made again over its own answer stays, and its changes are in the cost") {
     const Answers answers;
     const std::string file = (answers.folder.path() / "problem.json").string();
-    REQUIRE(runWith({"solve", data("p02-small.json"), "--out", answers.answer, "--rounds", "300"}).status ==
-            0);
+    REQUIRE(runWith({"solve", problemFile("p02-small.json"), "--out", answers.answer, "--rounds", "300"})
+                .status == 0);
     auto problem = nlohmann::json::parse(fileText(planningData("p02-small.json")));
     problem["version"] = 2;
     problem["previous"] = nlohmann::json::parse(fileText(answers.answer)).at("placed");
@@ -147,10 +147,10 @@ TEST_CASE("A plan made again over its own answer stays, and its changes are in t
 
 TEST_CASE("The program's exit status says whether an answer, the input or storage is wrong") {
     const Answers answers;
-    const std::string tiny = data("p01-tiny.json");
-    CHECK(runProcess(WARMBENCH_PROGRAM, {"verify", tiny, data("example-answer.json")}).status == 1);
-    CHECK(runProcess(WARMBENCH_PROGRAM, {"verify", tiny, data("nowhere.json")}).status == 1);
-    CHECK(runProcess(WARMBENCH_PROGRAM, {"verify", data("nowhere.json"), tiny}).status == 2);
+    const std::string tiny = problemFile("p01-tiny.json");
+    CHECK(runProcess(WARMBENCH_PROGRAM, {"verify", tiny, problemFile("example-answer.json")}).status == 1);
+    CHECK(runProcess(WARMBENCH_PROGRAM, {"verify", tiny, problemFile("nowhere.json")}).status == 1);
+    CHECK(runProcess(WARMBENCH_PROGRAM, {"verify", problemFile("nowhere.json"), tiny}).status == 2);
     CHECK(runProcess(WARMBENCH_PROGRAM, {"solve", tiny}).status == 2);
     const ProgramRun full =
         runProcess(WARMBENCH_PROGRAM, {"solve", tiny, "--out", "/dev/full", "--rounds", "10"});
@@ -163,7 +163,7 @@ TEST_CASE("Malformed problems are refused in one line, and an answer that was th
     const Answers answers;
     write(answers.answer, "what was there");
     for (const BadProblem& bad : badProblems()) {
-        const std::string file = data("bad/" + bad.file);
+        const std::string file = problemFile("bad/" + bad.file);
         INFO(bad.file << ": " << bad.what);
         for (const auto& call : {std::vector<std::string>{"solve", file, "--out", answers.answer},
                                  std::vector<std::string>{"verify", file, answers.answer}}) {
@@ -181,7 +181,7 @@ TEST_CASE("Malformed problems are refused in one line, and an answer that was th
 TEST_CASE("A wrong line names the option, what was found and what was expected") {
     const Answers answers;
     const auto errorOf = [&](std::vector<std::string> options) {
-        options.insert(options.begin(), {"solve", data("p01-tiny.json"), "--out", answers.answer});
+        options.insert(options.begin(), {"solve", problemFile("p01-tiny.json"), "--out", answers.answer});
         const ProgramRun run = runWith(options);
         CHECK(run.status == 2);
         CHECK(isOneLine(run.error));
@@ -206,7 +206,7 @@ TEST_CASE("A wrong line names the option, what was found and what was expected")
 
 TEST_CASE("A place where no answer can be written is refused before the search") {
     const Answers answers;
-    const std::string tiny = data("p01-tiny.json");
+    const std::string tiny = problemFile("p01-tiny.json");
     const auto errorOf = [&](const std::string& out) {
         const ProgramRun run = runWith({"solve", tiny, "--out", out, "--seconds", "1000"});
         CHECK(run.status == 2);
@@ -246,7 +246,7 @@ TEST_CASE("The same seed and rounds give the same answer on any number of thread
     const Answers answers;
     std::string first;
     for (const char* threads : {"1", "2", "3"}) {
-        REQUIRE(runWith({"solve", data("p02-small.json"), "--out", answers.answer, "--rounds", "100",
+        REQUIRE(runWith({"solve", problemFile("p02-small.json"), "--out", answers.answer, "--rounds", "100",
                          "--seed", "3", "--threads", threads})
                     .status == 0);
         const std::string text = fileText(answers.answer);
@@ -257,8 +257,8 @@ TEST_CASE("The same seed and rounds give the same answer on any number of thread
 
 TEST_CASE("Progress is told on standard error, and only when it is asked for") {
     const Answers answers;
-    const std::vector<std::string> call{"solve", data("p02-small.json"), "--out", answers.answer, "--rounds",
-                                        "50"};
+    const std::vector<std::string> call{
+        "solve", problemFile("p02-small.json"), "--out", answers.answer, "--rounds", "50"};
     CHECK(runWith(call).error.empty());
     std::vector<std::string> asking = call;
     asking.push_back("--progress");
@@ -270,14 +270,14 @@ TEST_CASE("Progress is told on standard error, and only when it is asked for") {
 
 TEST_CASE("Both calls give JSON that agrees") {
     const Answers answers;
-    const ProgramRun solved =
-        runWith({"solve", data("p01-tiny.json"), "--out", answers.answer, "--rounds", "200", "--json"});
+    const ProgramRun solved = runWith(
+        {"solve", problemFile("p01-tiny.json"), "--out", answers.answer, "--rounds", "200", "--json"});
     REQUIRE(solved.status == 0);
     const auto plan = nlohmann::json::parse(solved.out);
     CHECK(plan["placed"] == 2);
     CHECK(plan["batches"] == 3);
     CHECK(plan["cost"]["total"] == 11.8);
-    const ProgramRun verified = runWith({"verify", data("p01-tiny.json"), answers.answer, "--json"});
+    const ProgramRun verified = runWith({"verify", problemFile("p01-tiny.json"), answers.answer, "--json"});
     CHECK(verified.status == 0);
     const auto verdict = nlohmann::json::parse(verified.out);
     CHECK(verdict["valid"] == true);
@@ -285,7 +285,8 @@ TEST_CASE("Both calls give JSON that agrees") {
     CHECK(verdict["bound"] == plan["bound"]);
     CHECK(verdict["violations"].empty());
 
-    const ProgramRun other = runWith({"verify", data("example-problem.json"), answers.answer, "--json"});
+    const ProgramRun other =
+        runWith({"verify", problemFile("example-problem.json"), answers.answer, "--json"});
     CHECK(other.status == 1);
     const auto refused = nlohmann::json::parse(other.out);
     CHECK(refused["valid"] == false);
@@ -296,7 +297,7 @@ TEST_CASE("Both calls give JSON that agrees") {
 TEST_CASE("An answer with a fault is invalid: each violation on a line, then their number") {
     const Answers answers;
     write(answers.answer, edited("example-answer.json", "[2, 0, 1, 1]", "[1, 0, 1, 1]"));
-    const ProgramRun run = runWith({"verify", data("example-problem.json"), answers.answer});
+    const ProgramRun run = runWith({"verify", problemFile("example-problem.json"), answers.answer});
     CHECK(run.status == 1);
     CHECK(run.error.empty());
     CHECK(has(run.out, "T14-a stay 0: two containers at [1, 0]\n"));

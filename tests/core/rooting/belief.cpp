@@ -1,18 +1,13 @@
 #include "core/rooting/belief.h"
 
+#include "tests/core/rooting/sample_prior.h"
 #include "tests/support/within.h"
 
 using namespace warmbench::rooting;
 using namespace warmbench::tests;
 
-namespace {
-
-const RootingPrior prior{Family::LogLogistic, {8, 3}, 5.3, 0.35, -1.2, 0.4};
-
-} // namespace
-
 TEST_CASE("Without sightings what is believed is the prior") {
-    const RootingBelief belief{prior, Evidence{}};
+    const RootingBelief belief{samplePrior, Evidence{}};
     CHECK(belief.share().mean == within(8.0 / 11, 1e-4));
     CHECK(belief.mu().mean == within(5.3, 1e-4));
     CHECK(belief.mu().deviation == within(0.35, 1e-4));
@@ -27,7 +22,7 @@ TEST_CASE("Many cuttings drown the prior, and their law is found again") {
         sightings.push_back({Outcome::Rooted, from, from + 20,
                              std::round(1e5 * (truth.rootedBy(from + 20) - truth.rootedBy(from)))});
     sightings.push_back({Outcome::Unrooted, 400, 0, std::round(1e5 * (1 - truth.rootedBy(400)))});
-    const RootingBelief belief{prior, {sightings, {}}};
+    const RootingBelief belief{samplePrior, {sightings, {}}};
     CHECK(belief.share().mean == within(0.8, 5e-3));
     CHECK(belief.mu().mean == within(5.1, 5e-3));
     CHECK(belief.readyTime(0.9, 0.5) == within(truth.timeOf(0.9), 1));
@@ -36,7 +31,7 @@ TEST_CASE("Many cuttings drown the prior, and their law is found again") {
 
 TEST_CASE("Bands hold the mean, and forecasts lie between what has rooted and what is left") {
     const std::vector<Sighting> sightings{{Outcome::Rooted, 80, 110, 5}, {Outcome::Unrooted, 110, 0, 79}};
-    const RootingBelief belief{prior, {sightings, {}}};
+    const RootingBelief belief{samplePrior, {sightings, {}}};
     const Interval band = belief.rootedInterval(200, 0.9);
     const double mean = belief.rootedBy(200).mean;
     CHECK(band.low < mean);

@@ -1,6 +1,7 @@
 #include "core/rooting/look.h"
 
 #include "core/rooting/belief.h"
+#include "tests/core/rooting/sample_prior.h"
 #include "tests/support/simulated_batches.h"
 #include "tests/support/within.h"
 
@@ -8,8 +9,6 @@ using namespace warmbench::rooting;
 using namespace warmbench::tests;
 
 namespace {
-
-const RootingPrior prior{Family::LogLogistic, {8, 3}, 5.3, 0.35, -1.2, 0.4};
 
 void checkSame(const RootingBelief& one, const RootingBelief& other, double share) {
     CHECK(one.share().mean == within(other.share().mean, share));
@@ -19,14 +18,14 @@ void checkSame(const RootingBelief& one, const RootingBelief& other, double shar
 }
 
 RootingBelief beliefOf(const LookSeries& looks) {
-    return RootingBelief{prior, {{}, {looks}}};
+    return RootingBelief{samplePrior, {{}, {looks}}};
 }
 
 } // namespace
 
 TEST_CASE("Checks of all cuttings again and again tell what intervals tell") {
     const RootingBelief looks = beliefOf({{120, 80, 6, 80}, {160, 80, 31, 80}, {220, 80, 55, 80}});
-    const RootingBelief intervals{prior,
+    const RootingBelief intervals{samplePrior,
                                   {{{Outcome::Rooted, 0, 120, 6},
                                     {Outcome::Rooted, 120, 160, 25},
                                     {Outcome::Rooted, 160, 220, 24},
@@ -40,7 +39,7 @@ TEST_CASE("A cutting that died without roots tells what one alive at the check b
     CHECK(second.examined == 75);
     CHECK(second.standing == 75);
     const RootingBelief looks = beliefOf({{160, 80, 31, 80}, second});
-    const RootingBelief intervals{prior,
+    const RootingBelief intervals{samplePrior,
                                   {{{Outcome::Rooted, 0, 160, 31},
                                     {Outcome::Unrooted, 160, 0, 5},
                                     {Outcome::Rooted, 160, 220, 9},
