@@ -186,7 +186,7 @@ private:
 
     void setContainers(int containers, int each) {
         m_house.problem.batches[at(m_first + WithHandsAndStock)].containers = containers;
-        m_house.model.batches[at(m_first + WithHandsAndStock)].slots = containers * each;
+        m_house.model.setSlots(m_first + WithHandsAndStock, containers * each);
     }
 
     bool isWorthOn(int form, int day, std::int64_t value) {

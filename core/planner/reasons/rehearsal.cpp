@@ -20,7 +20,8 @@ Rehearsal::Rehearsal(Problem wider, const std::vector<Plan>& plans, const std::v
 
 std::int64_t Rehearsal::cost(const search::State& into, int batch) {
     if (m_stopped()) return search::never;
-    const search::Taste thorough{16, 0, 0, std::numeric_limits<int>::max()};
+    search::Taste thorough;
+    thorough.looks = std::numeric_limits<int>::max();
     return m_inserter.best(into, batch, thorough, m_random, plan);
 }
 

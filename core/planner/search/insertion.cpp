@@ -11,6 +11,8 @@ namespace {
 /// Tries of giving slots to ever dearer plans of one batch.
 constexpr std::size_t slotTries = 12;
 
+constexpr int none = std::numeric_limits<int>::max();
+
 const StayTerms& termsAt(const Model& model, const StayModel& stay, const Stand& stand) {
     const int kind = model.zones[static_cast<std::size_t>(stand.zone)].zoneClass;
     const auto option = std::find_if(stay.options.begin(), stay.options.end(), [&](const StayOption& o) {
@@ -44,7 +46,9 @@ std::int64_t directCost(const Model& model, const Plan& plan) {
     return direct + (standsAsBefore(model, plan) ? 0 : batch.changeCost);
 }
 
-Inserter::Inserter(const Model& model) : m_model(&model) {
+Inserter::Inserter(const Model& model)
+    : m_model(&model), m_strikes(wordsOf(model.days)), m_starts(wordsOf(model.days)),
+      m_barredDays(wordsOf(model.days)), m_inTheWay(wordsOf(model.days)) {
     std::size_t most = 0;
     for (const BatchModel& batch : model.batches) most = std::max(most, batch.stays.size());
     m_rest.resize(most);
@@ -94,23 +98,12 @@ std::int64_t Inserter::best(const State& state, const Wish& wish, const Taste& t
 }
 
 std::int64_t Inserter::search(Plan& plan) { // NOLINT(misc-no-recursion)
-    ++m_stamp;
     Rest found;
     found.cost = m_batch->value - m_batch->changeCost + 1;
-    const int days = m_batch->strikeLast - m_batch->strikeFirst + 1;
-    if (days <= 0) return never;
-    const int start = m_random->below(days);
-    for (int i = 0; i < days; ++i) {
-        const int day = m_batch->strikeFirst + (start + i) % days;
-        if (m_wish && m_wish->day != Wish::any ? m_wish->day != day
-                                               : m_taste.dayBlink > 0 && m_random->onceIn(m_taste.dayBlink))
-            continue;
-        if (!m_state->canStrike(m_index, day)) continue;
-        if (m_wish)
-            tryWish(day, found);
-        else
-            tryStands(0, day, found);
-    }
+    Look look{0, m_batch->strikeFirst, m_batch->strikeLast, false, &found};
+    if (!chooseStrikes(look)) return never;
+    lookAtRests(look);
+    lookForStand(look);
     if (found.cost > m_batch->value - m_batch->changeCost) return never;
     plan.batch = m_index;
     plan.strike = found.stand.from;
@@ -178,82 +171,152 @@ std::int64_t Inserter::keepStay(std::size_t stay, const std::vector<int>* agreed
     return isFree ? leastMat : never;
 }
 
-void Inserter::tryWish(int day, Rest& found) {
-    if (m_batch->pinnedZone >= 0 && m_batch->pinnedZone != m_wish->zone) return;
-    const StayModel& stay = m_batch->stays[0];
-    const int kind = m_model->zones[at(m_wish->zone)].zoneClass;
-    for (const StayOption& option : stay.options) {
-        if (option.zoneClass != kind || (m_wish->state != Wish::any && option.state != m_wish->state))
-            continue;
+bool Inserter::chooseStrikes(Look& look) {
+    if (std::any_of(m_batch->stays.begin(), m_batch->stays.end(),
+                    [](const StayModel& stay) { return stay.options.empty(); }))
+        return false;
+    std::fill(m_strikes.begin(), m_strikes.end(), 0);
+    int first = 0;
+    int last = -1;
+    for (int day = look.first; day <= look.last; ++day) {
+        if (m_wish && m_wish->day != Wish::any && m_wish->day != day) continue;
+        if (!m_state->canStrike(m_index, day)) continue;
+        m_strikes[at(day / daysOfWord)] |= DayWord{1} << (day % daysOfWord);
+        if (last < 0) first = day;
+        last = day;
+    }
+    look.first = first;
+    look.last = last;
+    m_forwards = m_random->onceIn(2);
+    return last >= 0;
+}
+
+void Inserter::lookAtRests(const Look& first) {
+    const std::vector<StayModel>& stays = m_batch->stays;
+    for (std::size_t k = stays.size(); k-- > 1;) {
+        const StayModel& stay = stays[k];
+        Look look{static_cast<int>(k), first.first + stay.firstStart - stays[0].firstStart,
+                  first.last + stay.lastStart - stays[0].lastStart, true, m_rest[k].data()};
+        std::fill(m_rest[k].begin() + look.first - stay.firstStart,
+                  m_rest[k].begin() + look.last + 1 - stay.firstStart, Rest{});
+        lookForStand(look);
+    }
+}
+
+void Inserter::lookForStand(const Look& look) {
+    for (const StayOption& option : m_batch->stays[at(look.stay)].options)
+        if (look.stay > 0 || !m_wish || m_wish->state == Wish::any || m_wish->state == option.state)
+            lookAtOption(look, option);
+}
+
+int Inserter::gatherStarts(const Look& look, const StayOption& option, bool mayStay) {
+    const StayModel& stay = m_batch->stays[at(look.stay)];
+    const bool isLast = at(look.stay) + 1 == m_batch->stays.size();
+    std::fill(m_starts.begin(), m_starts.end(), 0);
+    m_costs.resize(at(look.last - look.first + 1));
+    int shortest = none;
+    for (int day = look.first; day <= look.last; ++day) {
+        Start& start = m_costs[at(day - look.first)];
+        start.length = 0;
+        if (look.stay == 0 && (m_strikes[at(day / daysOfWord)] >> (day % daysOfWord) & 1) == 0) continue;
         const StayTerms& terms = stay.terms(option, day);
-        if (terms.length() > 0) tryZone(0, option, m_wish->zone, terms, day, found);
-    }
-}
-
-const Inserter::Rest& Inserter::rest(int stay, int day) {
-    Rest& known = m_rest[at(stay)][at(day - m_batch->stays[at(stay)].firstStart)];
-    if (known.stamp == m_stamp) return known;
-    known.stamp = m_stamp;
-    known.cost = never;
-    tryStands(stay, day, known);
-    return known;
-}
-
-void Inserter::tryStands(int stay, int day, Rest& found) {
-    const StayModel& stayModel = m_batch->stays[at(stay)];
-    const bool isLast = at(stay) + 1 == m_batch->stays.size();
-    for (const StayOption& option : stayModel.options) {
-        const StayTerms& terms = stayModel.terms(option, day);
         if (terms.length() == 0) continue;
-        const std::int64_t least = terms.offIdeal() + (isLast ? m_batch->late(day + terms.length()) : 0);
-        if (least >= found.cost) continue;
-        if (!isLast) {
-            const std::int64_t after = rest(stay + 1, day + terms.length()).cost;
-            if (after == never || least + after >= found.cost) {
-                // Only a stay that keeps the zone of this one could still be cheaper.
-                const StayModel& next = m_batch->stays[at(stay) + 1];
-                const bool mayStay =
-                    std::any_of(next.options.begin(), next.options.end(),
-                                [&](const StayOption& o) { return o.zoneClass == option.zoneClass; });
-                if (!mayStay) continue;
-            }
+        start.cost = standCost(terms, day);
+        const int end = day + terms.length();
+        if (isLast)
+            start.cost += m_batch->late(end);
+        else if (!mayStay)
+            start.cost += rest(look.stay + 1, end).cost + m_batch->moveCost;
+        if (start.cost >= look.at(day, stay.firstStart).cost) continue;
+        start.length = terms.length();
+        shortest = std::min(shortest, terms.length());
+        if (day < m_model->days) m_starts[at(day / daysOfWord)] |= DayWord{1} << (day % daysOfWord);
+    }
+    return shortest;
+}
+
+void Inserter::lookAtOption(const Look& look, const StayOption& option) {
+    const bool pinned = look.stay == 0 && m_batch->pinnedZone >= 0;
+    const int only = pinned ? m_batch->pinnedZone : look.stay == 0 && m_wish ? m_wish->zone : none;
+    if (pinned && m_wish && m_wish->zone != only) return;
+    if (only != none && m_model->zones[at(only)].zoneClass != option.zoneClass) return;
+    const StayModel& stay = m_batch->stays[at(look.stay)];
+    bool mayStay = false; // the next stay in the zone of this one
+    if (at(look.stay) + 1 < m_batch->stays.size()) {
+        const StayModel& next = m_batch->stays[at(look.stay) + 1];
+        mayStay = std::any_of(next.options.begin(), next.options.end(),
+                              [&](const StayOption& o) { return o.zoneClass == option.zoneClass; });
+    }
+    const int shortest = gatherStarts(look, option, mayStay);
+    if (shortest == none) return;
+    if (only != none) return tryZone(look, option, only, shortest, mayStay);
+    const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
+    const int count = static_cast<int>(zones.size());
+    int tried = count;
+    if (stay.choices > m_taste.looks) {
+        const int share = count * m_taste.looks;
+        tried = share / stay.choices + (m_random->below(stay.choices) < share % stay.choices);
+    }
+    int next = count > 1 ? m_random->below(count) : 0;
+    bool sawEmpty = false;
+    for (int i = 0; i < tried; ++i, next = next + 1 == count ? 0 : next + 1) {
+        const int zone = zones[at(next)];
+        if (m_state->staysIn(zone).empty() && m_model->zones[at(zone)].held.empty()) {
+            if (sawEmpty) continue;
+            sawEmpty = m_model->zones[at(zone)].slots >= m_batch->slots;
         }
-        if (stay == 0 && m_batch->pinnedZone >= 0) {
-            if (m_model->zones[at(m_batch->pinnedZone)].zoneClass == option.zoneClass)
-                tryZone(stay, option, m_batch->pinnedZone, terms, day, found);
-            continue;
-        }
-        const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
-        const int count = static_cast<int>(zones.size());
-        int tried = count;
-        if (stayModel.choices > m_taste.looks) {
-            const int share = count * m_taste.looks;
-            tried =
-                share / stayModel.choices + (m_random->below(stayModel.choices) < share % stayModel.choices);
-        }
-        int next = count > 1 ? m_random->below(count) : 0;
-        bool sawEmpty = false;
-        for (int i = 0; i < tried; ++i, next = next + 1 == count ? 0 : next + 1) {
-            const int zone = zones[at(next)];
-            if (m_state->staysIn(zone).empty() && m_model->zones[at(zone)].held.empty()) {
-                if (sawEmpty) continue;
-                sawEmpty = m_model->zones[at(zone)].slots >= m_batch->slots;
-            }
-            if (m_taste.blink > 0 && m_random->onceIn(m_taste.blink)) continue;
-            tryZone(stay, option, zone, terms, day, found);
-        }
+        if (m_taste.blink > 0 && m_random->onceIn(m_taste.blink)) continue;
+        tryZone(look, option, zone, shortest, mayStay);
     }
 }
 
-void Inserter::tryZone(int stay, const StayOption& option, int zone, const StayTerms& terms, int day,
-                       Rest& found) {
-    const Stand stand{zone, option.state, day, day + terms.length()};
-    const std::int64_t mat = matCost(zone, option.state, stand.from, stand.to);
-    if (terms.offIdeal() + mat >= found.cost) return;
-    const std::int64_t cost = terms.offIdeal() + mat + following(stay, stand);
+void Inserter::tryZone(const Look& look, const StayOption& option, int zone, int shortest, bool mayStay) {
+    if (!m_batch->single && !m_model->fitsGrid(m_index, zone)) return;
+    m_state->barredDays(zone, option.state, m_index, m_barredDays);
+    std::copy(m_barredDays.begin(), m_barredDays.end(), m_inTheWay.begin());
+    spreadBack(m_inTheWay, shortest);
+    const std::int64_t daily =
+        m_model->classes[at(option.zoneClass)].costAt(option.state) * m_taste.matWeight;
+    const bool isCounted = m_model->sizes[at(m_batch->size)] == m_batch->slots;
+    for (std::size_t i = 0; i < m_starts.size(); ++i) {
+        const std::size_t word = m_forwards ? i : m_starts.size() - 1 - i;
+        DayWord left = m_starts[word] & ~m_inTheWay[word];
+        while (left != 0) {
+            const int bit = m_forwards ? std::countr_zero(left) : daysOfWord - 1 - std::countl_zero(left);
+            left &= ~(DayWord{1} << bit);
+            const int day = static_cast<int>(word) * daysOfWord + bit;
+            const Start& start = m_costs[at(day - look.first)];
+            const int end = std::min(day + start.length, m_model->days);
+            if (start.length > shortest && countDays(m_barredDays, day, end) > 0) continue;
+            const Stand stand{zone, option.state, day, day + start.length};
+            if (!isCounted && m_state->matCost(zone, option.state, day, stand.to, m_batch->slots) == never)
+                continue;
+            const std::int64_t mat = daily == 0 ? 0 : m_state->idleDays(zone, day, end) * daily / 16;
+            tryStand(look, stand, mat, mayStay);
+        }
+    }
+    for (int day = std::max(look.first, m_model->days); day <= look.last; ++day) {
+        const int length = m_costs[at(day - look.first)].length;
+        if (length == 0) continue;
+        const std::int64_t mat = matCost(zone, option.state, day, day + length);
+        if (mat != never) tryStand(look, {zone, option.state, day, day + length}, mat, mayStay);
+    }
+}
+
+void Inserter::tryStand(const Look& look, const Stand& stand, std::int64_t mat, bool mayStay) {
+    Rest& found = look.at(stand.from, m_batch->stays[at(look.stay)].firstStart);
+    std::int64_t cost = m_costs[at(stand.from - look.first)].cost + mat;
     if (cost >= found.cost) return;
+    if (mayStay) cost += following(look.stay, stand);
+    if (cost >= found.cost || isBarred(stand.zone, stand.from, stand.to)) return;
     found.cost = cost;
     found.stand = stand;
+}
+
+std::int64_t Inserter::standCost(const StayTerms& terms, int from) const {
+    if (m_taste.spacePrice == 0) return terms.offIdeal();
+    const int days = std::min(from + terms.length(), m_model->days) - std::min(from, m_model->days);
+    return terms.offIdeal() + m_taste.spacePrice * m_batch->slots * days;
 }
 
 std::int64_t Inserter::matCost(int zone, int state, int from, int to) const {
@@ -287,8 +350,8 @@ std::int64_t Inserter::staying(int stay, const Stand& before, Stand& next) {
         if (terms.length() == 0) continue;
         const Stand stand{before.zone, option.state, before.to, before.to + terms.length()};
         const std::int64_t mat = beyond ? 0 : matCost(stand.zone, stand.state, stand.from, stand.to);
-        if (terms.offIdeal() + mat >= least) continue;
-        const std::int64_t cost = terms.offIdeal() + mat + following(stay, stand);
+        if (standCost(terms, before.to) + mat >= least) continue;
+        const std::int64_t cost = standCost(terms, before.to) + mat + following(stay, stand);
         if (cost >= least) continue;
         least = cost;
         next = stand;

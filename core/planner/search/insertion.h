@@ -2,6 +2,7 @@
 
 #include "core/planner/index.h"
 #include "core/planner/packing/placement.h"
+#include "core/planner/search/day_bits.h"
 #include "core/planner/search/random.h"
 #include "core/planner/search/state.h"
 
@@ -14,8 +15,9 @@ namespace warmbench::planner::search {
 struct Taste {
     int matWeight = 16; ///< of mat costs, in sixteenths: less looks ahead to batches that will share the mat
     int blink = 0;      ///< once in so many a zone is overlooked; 0: never
-    int dayBlink = 0;   ///< the same of strike days
-    int looks = 128;    ///< about so many zones, each at each state, are looked at for a stay and a day
+    int looks = 150;    ///< about so many zones, each at each state, are looked at for a stay
+    std::int64_t spacePrice =
+        0; ///< thousandths, of a slot on a day of the horizon: what others might have paid
 };
 
 /// Where the first stay of a batch is to stand.
@@ -49,8 +51,24 @@ public:
 private:
     struct Rest {
         std::int64_t cost = never;
-        unsigned stamp = 0;
         Stand stand;
+    };
+
+    /// What a stay costs at one option from one day on, wherever it stands.
+    struct Start {
+        int length = 0;
+        std::int64_t cost = 0; ///< with what comes after it elsewhere, where it cannot stay
+    };
+
+    /// Where a stay is looked for, and what is known of it: the cheapest from each day on, or from all.
+    struct Look {
+        int stay = 0;
+        int first = 0; ///< days on which it may begin
+        int last = 0;
+        bool each = false;
+        Rest* found = nullptr; ///< by day after the first of the stay where it is each, else one
+
+        [[nodiscard]] Rest& at(int day, int firstStart) const { return found[each ? day - firstStart : 0]; }
     };
 
     void begin(const State& state, int batch, const Taste& taste);
@@ -58,13 +76,22 @@ private:
     /// Adds the stand of a stay in the place that it had before, and its slots; what its mat costs more.
     std::int64_t keepStay(std::size_t stay, const std::vector<int>* agreed, Plan& plan) const;
     std::int64_t search(Plan& plan);
-    /// The cheapest stand for the first stay on a day that keeps the wish; replaces `found` when it costs
-    /// less.
-    void tryWish(int day, Rest& found);
-    const Rest& rest(int stay, int day);
-    /// The cheapest stand for `stay` in any zone, from `day` on; replaces `found` when it costs less.
-    void tryStands(int stay, int day, Rest& found);
-    void tryZone(int stay, const StayOption& option, int zone, const StayTerms& terms, int day, Rest& found);
+    /// Days on which the batch may be struck into m_strikes, the first and the last into `look`; false where
+    /// there are none.
+    bool chooseStrikes(Look& look);
+    /// What each stay after the first costs from each day on that can be reached.
+    void lookAtRests(const Look& first);
+    void lookForStand(const Look& look);
+    void lookAtOption(const Look& look, const StayOption& option);
+    /// Fills m_starts and m_costs with what could still be cheaper than what was found; the shortest length,
+    /// or none.
+    [[nodiscard]] int gatherStarts(const Look& look, const StayOption& option, bool mayStay);
+    void tryZone(const Look& look, const StayOption& option, int zone, int shortest, bool mayStay);
+    void tryStand(const Look& look, const Stand& stand, std::int64_t mat, bool mayStay);
+    [[nodiscard]] const Rest& rest(int stay, int day) const {
+        return m_rest[at(stay)][at(day - m_batch->stays[at(stay)].firstStart)];
+    }
+    [[nodiscard]] std::int64_t standCost(const StayTerms& terms, int from) const;
     [[nodiscard]] std::int64_t matCost(int zone, int state, int from, int to) const;
     [[nodiscard]] bool isBarred(int zone, int from, int to) const;
     /// What comes after `stay`, which stands at `stand`: the rest of the stays, in another place or in the
@@ -86,8 +113,13 @@ private:
     Taste m_taste;
     const Wish* m_wish = nullptr;
     Random* m_random = nullptr;
-    unsigned m_stamp = 0;
     std::vector<std::vector<Rest>> m_rest; ///< by stay and day after its first possible start
+    std::vector<DayWord> m_strikes;        ///< days of the horizon on which the batch may be struck
+    std::vector<DayWord> m_starts;         ///< those on which the stay may begin at the option looked at
+    std::vector<Start> m_costs;            ///< by day after the first of the look
+    std::vector<DayWord> m_barredDays;     ///< of the zone looked at
+    std::vector<DayWord> m_inTheWay;       ///< those from which the shortest stay would meet a barred one
+    bool m_forwards = true;                ///< the order of days
     /// Stays that found no slots, in spite of the count (no stay of the batch that lasts longer will), or
     /// that cannot follow an earlier stay of the batch.
     std::vector<Stand> m_barred;

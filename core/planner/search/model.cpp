@@ -17,6 +17,9 @@ namespace {
 /// More than all else together can cost, and small enough to be added some millions of times.
 constexpr std::int64_t pinnedValue = 1'000'000'000'000;
 
+/// So many sizes of batches at most have their full days kept.
+constexpr std::size_t mostSizes = 48;
+
 bool suits(std::int64_t low, std::int64_t high, const Zone& zone, int state, int from, int to) {
     for (int day = from; day < to; ++day) {
         const std::int64_t warmth = rootZone(zone, state, day);
@@ -241,6 +244,7 @@ Model::Model(const Problem& source, const Making& making)
     classify(*this);
     addHeld(*this);
     makeBatches(making);
+    makeSizes();
     for (std::size_t b = 0; b < batches.size(); ++b) {
         const Batch& batch = source.batches[b];
         BatchModel& made = batches[b];
@@ -280,6 +284,31 @@ void Model::makeBatches(const Making& making) {
     const std::size_t half = making.threads > 1 ? batches.size() / 2 : batches.size();
     const std::jthread other([&] { make(half, batches.size()); });
     make(0, half);
+}
+
+void Model::makeSizes() {
+    std::vector<int> all{1};
+    for (const BatchModel& batch : batches) all.push_back(std::max(1, batch.slots));
+    std::sort(all.begin(), all.end());
+    all.erase(std::unique(all.begin(), all.end()), all.end());
+    const std::size_t each = (all.size() + mostSizes - 1) / mostSizes;
+    for (std::size_t i = 0; i < all.size(); i += each) sizes.push_back(all[i]);
+    const auto fittingIn = [this](int slots) {
+        return static_cast<int>(std::upper_bound(sizes.begin(), sizes.end(), slots) - sizes.begin());
+    };
+    int most = 0;
+    for (const ZoneModel& zone : zones) most = std::max(most, zone.slots);
+    for (int free = 0; free <= most; ++free) fitting.push_back(fittingIn(free));
+    for (int batch = 0; batch < static_cast<int>(batches.size()); ++batch)
+        setSlots(batch, batches[at(batch)].slots);
+    for (const ZoneClass& kind : classes) states = std::max(states, static_cast<int>(kind.warmth.size()));
+}
+
+void Model::setSlots(int batch, int slots) {
+    batches[at(batch)].slots = slots;
+    batches[at(batch)].size =
+        static_cast<int>(std::upper_bound(sizes.begin(), sizes.end(), std::max(1, slots)) - sizes.begin()) -
+        1;
 }
 
 bool Model::fitsGrid(int batch, int zone) const {

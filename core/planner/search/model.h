@@ -81,6 +81,7 @@ struct BatchModel {
     int strikeFirst = 0;
     int strikeLast = -1; ///< before strikeFirst where no day is possible
     int slots = 0;       ///< taken by all containers
+    int size = 0;        ///< index in Model::sizes of the largest that is not above `slots`
     int firstStay = 0;   ///< index of its first stay among all stays
     int firstSlot = 0;   ///< index of its first container's place among all places of all stays
     bool single = true;  ///< each container takes one slot
@@ -137,14 +138,20 @@ struct Model {
     std::vector<ZoneModel> zones;
     std::vector<BatchModel> batches;
     std::vector<int> batchOfStay;
+    std::vector<int> sizes;   ///< numbers of slots that batches take, rising: all of them, or every so many
+    std::vector<int> fitting; ///< by number of free slots: how many of the sizes fit
+    int states = 1;           ///< the most that a zone has, off with them
     std::vector<std::int64_t> hands;              ///< cuttings that can be struck, by day
     std::vector<std::vector<std::int64_t>> yield; ///< cuttings there are up to each day, by stock and day
 
+    /// Lets a batch take so many slots.
+    void setSlots(int batch, int slots);
     /// The grid of `zone` is large enough for one container of the batch, blocked slots aside.
     [[nodiscard]] bool fitsGrid(int batch, int zone) const;
 
 private:
     void makeBatches(const Making& making);
+    void makeSizes();
 };
 
 } // namespace warmbench::planner::search

@@ -6,7 +6,9 @@ namespace warmbench::planner::search {
 
 State::State(const Model& model)
     : m_model(&model), m_plans(model.batches.size()), m_free(model.zones.size() * at(model.days)),
-      m_state(m_free.size(), static_cast<std::int16_t>(idle)), m_demands(m_free.size(), 0),
+      m_state(m_free.size(), static_cast<std::int16_t>(idle)),
+      m_full(model.zones.size() * model.sizes.size(), model.days), m_idle(model.zones.size(), model.days),
+      m_asked(model.zones.size() * at(model.states), model.days), m_demands(m_free.size(), 0),
       m_staysIn(model.zones.size()), m_heldChoice(model.zones.size(), 0), m_occupancy(model.zones.size()),
       m_hands(model.hands), m_left(model.yield) {
     for (const BatchModel& batch : model.batches) m_cost += batch.value;
@@ -17,6 +19,9 @@ State::State(const Model& model)
     for (int zone = 0; zone < static_cast<int>(model.zones.size()); ++zone) {
         const ZoneModel& place = model.zones[at(zone)];
         std::fill_n(m_free.begin() + static_cast<std::ptrdiff_t>(cell(zone, 0)), model.days, place.slots);
+        m_idle.set(at(zone));
+        for (std::size_t size = at(model.fitting[at(place.slots)]); size < model.sizes.size(); ++size)
+            m_full.set(at(zone) * model.sizes.size() + size);
         if (place.placed)
             m_occupancy[at(zone)] = packing::Occupancy(model.problem->zones[at(zone)], model.days);
         if (!place.held.empty()) standHeld(zone, true);
@@ -52,6 +57,15 @@ std::int64_t State::matCost(int zone, int state, int from, int to, int slots) co
             return never;
     }
     return newDays * kind.costAt(state);
+}
+
+void State::barredDays(int zone, int state, int batch, std::span<DayWord> days) const {
+    const std::size_t size = at(m_model->batches[at(batch)].size);
+    const std::span<const DayWord> full = m_full.row(at(zone) * m_model->sizes.size() + size);
+    const std::span<const DayWord> resting = m_idle.row(at(zone));
+    const std::span<const DayWord> asked = m_asked.row(askedRow(zone, state));
+    for (std::size_t word = 0; word < days.size(); ++word)
+        days[word] = full[word] | ~(resting[word] | asked[word]);
 }
 
 void State::place(const Plan& plan) {
@@ -110,24 +124,38 @@ void State::strike(int batch, int day, std::int64_t cuttings) {
     }
 }
 
+void State::addFree(int zone, int day, int slots) {
+    const auto fitting = [this](int free) { return at(m_model->fitting[at(std::max(0, free))]); };
+    int& free = m_free[cell(zone, day)];
+    const std::size_t before = fitting(free);
+    free += slots;
+    const std::size_t after = fitting(free);
+    for (std::size_t size = std::min(before, after); size < std::max(before, after); ++size)
+        m_full.flip(at(zone) * m_model->sizes.size() + size, day);
+}
+
 void State::demand(int zone, int state, int from, int to, int slots) {
     const int end = demandTo(to);
-    for (int day = from; day < end; ++day) m_free[cell(zone, day)] -= slots;
+    for (int day = from; day < end; ++day) addFree(zone, day, -slots);
     const ZoneClass& kind = m_model->classes[at(m_model->zones[at(zone)].zoneClass)];
     for (int day = demandFrom(from); day < end; ++day) {
         if (m_demands[cell(zone, day)]++ > 0) continue;
         m_state[cell(zone, day)] = static_cast<std::int16_t>(state);
+        m_idle.flip(at(zone), day);
+        m_asked.flip(askedRow(zone, state), day);
         m_cost += kind.costAt(state);
     }
 }
 
 void State::release(int zone, int state, int from, int to, int slots) {
     const int end = demandTo(to);
-    for (int day = from; day < end; ++day) m_free[cell(zone, day)] += slots;
+    for (int day = from; day < end; ++day) addFree(zone, day, slots);
     const ZoneClass& kind = m_model->classes[at(m_model->zones[at(zone)].zoneClass)];
     for (int day = demandFrom(from); day < end; ++day) {
         if (--m_demands[cell(zone, day)] > 0) continue;
         m_state[cell(zone, day)] = static_cast<std::int16_t>(idle);
+        m_idle.flip(at(zone), day);
+        m_asked.flip(askedRow(zone, state), day);
         m_cost -= kind.costAt(state);
     }
 }
@@ -140,7 +168,7 @@ void State::standHeld(int zone, bool standing) {
     else
         release(zone, choice.state, 0, choice.days, 0);
     for (int day = 0; day < choice.days; ++day)
-        m_free[cell(zone, day)] += standing ? -choice.slotsByDay[at(day)] : choice.slotsByDay[at(day)];
+        addFree(zone, day, standing ? -choice.slotsByDay[at(day)] : choice.slotsByDay[at(day)]);
     if (!place.placed) return;
     for (std::size_t i = 0; i < place.held.size(); ++i) {
         const std::vector<SlotRect>& slots = m_model->problem->held[at(place.held[i])].slots;

@@ -2,6 +2,7 @@
 
 #include "core/planner/index.h"
 #include "core/planner/packing/occupancy.h"
+#include "core/planner/search/day_bits.h"
 #include "core/planner/search/model.h"
 
 #include <cstdint>
@@ -56,6 +57,14 @@ public:
     /// What its mat costs more when a stay is added, or `never` where there are no slots or another state.
     [[nodiscard]] std::int64_t matCost(int zone, int state, int from, int to, int slots) const;
 
+    /// Fills `days` with the days of the horizon on which a batch cannot stand in the zone at the state;
+    /// where `Model::sizes` does not hold its size, it may be that it cannot on others either.
+    void barredDays(int zone, int state, int batch, std::span<DayWord> days) const;
+    /// Days of the horizon of [from, to) on which nothing asks for a state of the zone.
+    [[nodiscard]] int idleDays(int zone, int from, int to) const {
+        return countDays(m_idle.row(at(zone)), from, to < m_model->days ? to : m_model->days);
+    }
+
     /// Places a batch that is not placed; the plan must fit.
     void place(const Plan& plan);
     void remove(int batch);
@@ -63,10 +72,14 @@ public:
     void chooseHeld(int zone, int choice);
 
 private:
+    [[nodiscard]] std::size_t askedRow(int zone, int state) const {
+        return at(zone) * at(m_model->states) + at(state + 1);
+    }
     [[nodiscard]] std::size_t cell(int zone, int day) const { return at(zone) * at(m_model->days) + at(day); }
     void strike(int batch, int day, std::int64_t cuttings);
     void demand(int zone, int state, int from, int to, int slots);
     void release(int zone, int state, int from, int to, int slots);
+    void addFree(int zone, int day, int slots);
     void standHeld(int zone, bool standing);
     /// Days on which a stay asks for its state: within the horizon, the last day at least.
     [[nodiscard]] int demandFrom(int from) const { return from < m_model->days ? from : m_model->days - 1; }
@@ -77,6 +90,9 @@ private:
     std::vector<Plan> m_plans;
     std::vector<int> m_free;           ///< by zone and day
     std::vector<std::int16_t> m_state; ///< by zone and day
+    DayRows m_full;                    ///< by zone and size: too few slots are free
+    DayRows m_idle;                    ///< by zone
+    DayRows m_asked;                   ///< by zone and state: something asks for it
     std::vector<int> m_demands;        ///< by zone and day, how many ask for the state
     std::vector<std::vector<int>> m_staysIn;
     std::vector<int> m_heldChoice;

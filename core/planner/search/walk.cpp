@@ -4,11 +4,21 @@
 
 namespace warmbench::planner::search {
 
+namespace {
+
+/// A slot and day never counts for more, thousandths.
+constexpr std::int64_t dearestSpace = 1'000'000;
+
+} // namespace
+
 Walk::Walk(const Model& model, std::uint64_t seed)
     : m_model(&model), m_random(seed), m_state(model), m_inserter(model), m_ruin(model),
       m_bestCost(m_state.cost()), m_best(model.batches.size()), m_bestHeld(model.zones.size(), 0),
       m_isTouched(model.batches.size(), 0) {
     m_order.resize(model.batches.size());
+    std::int64_t slotDays = 1;
+    for (const ZoneModel& zone : model.zones) slotDays += std::int64_t{zone.slots} * model.days;
+    m_dearestSpace = 1 + static_cast<int>(std::min<std::int64_t>(model.worth / slotDays, dearestSpace));
 }
 
 void Walk::touch(int batch) {
@@ -70,7 +80,8 @@ void Walk::keepFirst() {
 }
 
 bool Walk::placeFirst(int batch) {
-    const Taste taste{8, 0, 0, 128};
+    Taste taste;
+    taste.matWeight = 8;
     const bool isKept = m_model->batches[at(batch)].isKeepable &&
                         m_inserter.keep(m_state, batch, taste, m_plan, &m_kept.ofStay) != never;
     return isKept || m_inserter.best(m_state, batch, taste, m_random, m_plan) != never;
@@ -132,8 +143,7 @@ void Walk::round(std::int64_t heat) {
     Taste taste;
     taste.matWeight = m_random.onceIn(2) ? 16 : m_random.below(17);
     taste.blink = m_random.onceIn(3) ? 0 : 30;
-    taste.dayBlink = m_random.onceIn(2) ? 0 : 2;
-    taste.looks = 64;
+    if (m_random.onceIn(2)) taste.spacePrice = m_random.below(m_dearestSpace);
     for (const Wish& wish : m_wishes) {
         if (m_inserter.best(m_state, wish, taste, m_random, m_plan) == never) continue;
         m_state.place(m_plan);

