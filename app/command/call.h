@@ -33,6 +33,7 @@ void addNew(CLI::App& program, Work& work);
 void addOpen(CLI::App& program, Work& work);
 void addOwnRecipe(CLI::App& program, Work& work);
 void addPlan(CLI::App& program, Work& work);
+void addPrint(CLI::App& program, Work& work);
 void addReckon(CLI::App& program, Work& work);
 void addRecipes(CLI::App& program, Work& work);
 void addRound(CLI::App& program, Work& work);

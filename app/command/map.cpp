@@ -1,8 +1,7 @@
 #include "app/command/call.h"
 #include "app/command/open_book.h"
+#include "app/command/without_screen.h"
 #include "ui/map/map_sheet.h"
-
-#include <QGuiApplication>
 
 #include <memory>
 
@@ -21,13 +20,7 @@ int writeMap(const MapCall& call) {
     if (!day) return refuse({"--day", "'" + call.day + "'; expected a day such as 2027-02-04"});
     const QString file = QString::fromStdString(call.out);
     if (auto refusal = ui::checkMapSheet(file, call.options)) return refuse(*refusal);
-    // Nothing is shown: it works where there is no display, and Qt has nothing to say about that.
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
-    int argumentCount = 1;
-    char name[] = "warmbench";
-    char* arguments[] = {name, nullptr};
-    const QGuiApplication application(argumentCount, arguments);
+    const auto application = applicationWithoutScreen();
     const auto book = openBook(call.book, OpenMode::Read);
     if (!book) return refuseFile(book.refusal());
     const auto refusal = ui::writeMapSheet((*book)->book(), *day, file, call.options, ui::Wording());

@@ -27,6 +27,7 @@ int runProgram(int argc, char** argv) {
     Work work;
     addNew(program, work);
     addPlan(program, work);
+    addPrint(program, work);
     addCheck(program, work);
     addBackup(program, work);
     addClimate(program, work);

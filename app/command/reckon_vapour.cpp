@@ -15,8 +15,8 @@ namespace {
 using climate::Ventilation;
 
 /// Temperatures for which the formulas are meant, and then some.
-constexpr double coldest = -100;
-constexpr double hottest = 100;
+constexpr double coldestAir = -100;
+constexpr double hottestAir = 100;
 
 struct VapourAsked {
     double air = 0;
@@ -116,7 +116,7 @@ void addVapour(CLI::App& reckon, Work& work) {
                                          "from a day's extremes, or from --dry and --wet.");
     const auto asked = std::make_shared<VapourAsked>();
     const auto temperature = [&call](const char* name, double& into, const char* help) {
-        return addNumber(call, name, into, between(coldest, hottest), help);
+        return addNumber(call, name, into, between(coldestAir, hottestAir), help);
     };
     const auto humidity = [&call](const char* name, double& into, const char* help) {
         return addNumber(call, name, into, between(0, 100), help);

@@ -1,8 +1,6 @@
 #include "core/season/proposal.h"
 
 #include "core/book/query.h"
-#include "core/crop/recipe_figures.h"
-#include "core/crop/safety.h"
 #include "core/quantity/decimal.h"
 
 #include <algorithm>
@@ -105,20 +103,6 @@ StrikeLine lineFrom(const HouseBook& book, const MonthProblem& month, const plan
     return line;
 }
 
-void addMaterials(Materials& materials, const HouseBook& book, const Batch& batch) {
-    const ContainerType& type = book.get<ContainerType>(batch.containerType);
-    const auto containers = static_cast<int>(batch.containers.size());
-    materials.containers[type.name] += containers;
-    const Recipe& recipe = batch.recipe;
-    int parts = 0;
-    for (const MediumComponent& component : recipe.medium.value) parts += component.parts;
-    for (const MediumComponent& component : recipe.medium.value)
-        materials.componentMillilitres[component.name] +=
-            type.volume.parts * containers * component.parts / parts;
-    materials.cuttingsByHormone[isWithoutHormone(recipe.hormone.value) ? "none" : hormoneText(recipe)] +=
-        batch.cuttings();
-}
-
 } // namespace
 
 Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const planner::Answer& answer) {
@@ -132,7 +116,7 @@ Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const pl
         if (static_cast<std::size_t>(placed.batch) < month.firstPart) continue;
         proposal.lines.push_back(lineFrom(book, month, answer, placed));
         proposal.cuttingsPlaced += proposal.lines.back().batch.cuttings();
-        addMaterials(proposal.materials, book, proposal.lines.back().batch);
+        proposal.materials.add(book, proposal.lines.back().batch);
     }
     std::stable_sort(proposal.lines.begin(), proposal.lines.end(),
                      [](const StrikeLine& a, const StrikeLine& b) {

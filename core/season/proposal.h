@@ -2,9 +2,8 @@
 
 #include "core/book/command.h"
 #include "core/planner/answer.h"
+#include "core/season/materials.h"
 #include "core/season/month_problem.h"
-
-#include <map>
 
 namespace warmbench::season {
 
@@ -33,13 +32,6 @@ struct NotPlaced {
     std::optional<Batch> planned; ///< the batch of the book, which loses its places and stays planned
     std::int64_t cuttings = 0;
     std::string why;
-};
-
-/// What a kind of container and medium adds up to.
-struct Materials {
-    std::map<std::string, int> containers;                    ///< by kind
-    std::map<std::string, std::int64_t> componentMillilitres; ///< of medium, by component
-    std::map<std::string, std::int64_t> cuttingsByHormone;    ///< by hormone and its form
 };
 
 /// A plan for people: what to strike when and where, mats to set, what does not fit and why. Nothing of it is

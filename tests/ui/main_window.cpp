@@ -169,7 +169,7 @@ TEST_CASE("The strike list names every planned batch with its medium, hormone an
         CHECK(named == (batch.state == BatchState::Planned));
     }
     CHECK(list.contains(QStringLiteral("Bench 2, middle · D")));
-    CHECK(list.contains(QStringLiteral("IBA 3000 ppm powder")));
+    CHECK(list.contains(QStringLiteral("IBA 3000 ppm, powder")));
     CHECK(list.contains(QStringLiteral("no place yet")));
 }
 

@@ -33,7 +33,4 @@ struct Facts {
 /// Of the whole book, when nothing is selected.
 [[nodiscard]] Facts bookFacts(const HouseBook& book, Day day, const Wording& wording);
 
-/// The planned batches, day by day, with all that is needed to strike them, as one page of rich text.
-[[nodiscard]] QString strikeSheet(const HouseBook& book, const Letters& letters, const Wording& wording);
-
 } // namespace warmbench::ui

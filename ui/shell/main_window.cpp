@@ -3,6 +3,7 @@
 #include "core/book/load.h"
 #include "core/book/query.h"
 #include "ui/map/map_sheet.h"
+#include "ui/paper/print_dialog.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/round/round_place.h"
 #include "ui/setup/setup_place.h"
@@ -102,6 +103,7 @@ void MainWindow::connectMenus() {
     connect(m_menus.create, &QAction::triggered, this, &MainWindow::chooseFileToCreate);
     connect(m_menus.open, &QAction::triggered, this, &MainWindow::chooseFileToOpen);
     connect(m_menus.saveMap, &QAction::triggered, this, &MainWindow::chooseFileForMap);
+    connect(m_menus.print, &QAction::triggered, this, &MainWindow::printOnPaper);
     connect(m_menus.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_menus.undo, &QAction::triggered, this, [this] {
         const QString words = m_session->undoWords();
@@ -306,8 +308,9 @@ void MainWindow::updateActions() {
     const bool open = m_session != nullptr;
     const Batch* batch = selectedBatch();
     const bool planned = batch && batch->state == BatchState::Planned;
-    for (QAction* action : {m_menus.saveMap, m_menus.find, m_menus.zoomIn, m_menus.zoomOut, m_menus.fit,
-                            m_menus.dayBack, m_menus.dayOn, m_menus.today, m_menus.play, m_menus.planDays})
+    for (QAction* action :
+         {m_menus.saveMap, m_menus.print, m_menus.find, m_menus.zoomIn, m_menus.zoomOut, m_menus.fit,
+          m_menus.dayBack, m_menus.dayOn, m_menus.today, m_menus.play, m_menus.planDays})
         action->setEnabled(open);
     m_menus.places->setEnabled(open);
     m_menus.showBatch->setEnabled(batch);
@@ -346,6 +349,10 @@ void MainWindow::strikeSelected() {
 void MainWindow::planDays() {
     PlanDialog dialog(m_session->book(), m_opener.recipes(), day(), m_wording, this);
     if (dialog.exec() == QDialog::Accepted) performOnMap(dialog.command());
+}
+
+void MainWindow::printOnPaper() {
+    PrintDialog(m_session->book(), m_forecasts.on(m_session->book(), day()), day(), m_wording, this).exec();
 }
 
 void MainWindow::chooseFileToCreate() {

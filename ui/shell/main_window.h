@@ -68,6 +68,7 @@ private:
     void strikeSelected();
     Outcome showOpened(Result<std::unique_ptr<BookSession>> opened);
     void planDays();
+    void printOnPaper();
     void chooseFileToCreate();
     void chooseFileToOpen();
     void chooseFileForMap();

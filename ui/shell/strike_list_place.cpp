@@ -1,6 +1,6 @@
 #include "ui/shell/strike_list_place.h"
 
-#include "ui/shell/facts.h"
+#include "ui/paper/strike_list.h"
 
 #include <QTextBrowser>
 #include <QVBoxLayout>
@@ -19,7 +19,7 @@ StrikeListPlace::StrikeListPlace(QWidget* parent)
 }
 
 void StrikeListPlace::showBook(const BookView& view) {
-    m_sheet->setHtml(strikeSheet(view.book, view.letters, wording()));
+    m_sheet->setHtml(strikeListHtml(view.book, std::nullopt, view.letters, wording()));
 }
 
 } // namespace warmbench::ui

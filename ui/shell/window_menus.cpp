@@ -25,6 +25,8 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     create = add(file, "new", say("&New house book…"), QKeySequence::New);
     open = add(file, "open", say("&Open a house book…"), QKeySequence::Open);
     saveMap = add(file, "saveMap", say("Save the &map as a picture…"));
+    print = add(file, "print", say("&Print labels, lists and sheets…"),
+                QKeySequence::Print);
     file->addSeparator();
     quit = add(file, "quit", say("&Quit"), QKeySequence::Quit);
 
@@ -56,7 +58,7 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     dayBack = add(house, "dayBack", say("A day &back"), QKeySequence(Qt::ALT | Qt::Key_Left));
     dayOn = add(house, "dayOn", say("A day o&n"), QKeySequence(Qt::ALT | Qt::Key_Right));
     today = add(house, "today", say("&Today"), QKeySequence(Qt::ALT | Qt::Key_Home));
-    play = add(house, "play", say("&Play the days"), QKeySequence(Qt::CTRL | Qt::Key_P));
+    play = add(house, "play", say("&Play the days"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
 
     QMenu* batches = bar.addMenu(say("&Batches"));
     showBatch = add(batches, "showBatch", say("Show the selected batch on the &map"));

@@ -16,6 +16,7 @@ struct WindowMenus {
     QAction* create;
     QAction* open;
     QAction* saveMap;
+    QAction* print;
     QAction* quit;
     QMenu* places;
     QAction* undo;

@@ -68,9 +68,9 @@ TEST_CASE("The program tells what one more unit and each mat are worth") {
     CHECK(has(told.out, "2 of 3 batches placed, cost 11.8"));
     CHECK(has(told.out, "\nMat of"));
     call.push_back("--json");
-    const ProgramRun json = runProcess(WARMBENCH_PROGRAM, call);
-    CHECK(json.status == 0);
-    const auto worth = nlohmann::json::parse(json.out).at("worth");
+    const ProgramRun written = runProcess(WARMBENCH_PROGRAM, call);
+    CHECK(written.status == 0);
+    const auto worth = nlohmann::json::parse(written.out).at("worth");
     CHECK(worth.at("total") == 11.8);
     REQUIRE(worth.at("mats").size() == 2);
     // Without its mat, zone a can take none of the three, whose values are 5, 20 and 3.
@@ -95,9 +95,9 @@ TEST_CASE("The program tells why each batch is left out, late or off its ideal h
     CHECK(has(told.out, "\nA ends 2 days late, for 2.00: "));
     CHECK(has(told.out, "\nA is off its ideal heat, for 1.50: "));
     call.push_back("--json");
-    const ProgramRun json = runWith(call);
-    CHECK(json.status == 0);
-    const auto why = nlohmann::json::parse(json.out).at("why");
+    const ProgramRun written = runWith(call);
+    CHECK(written.status == 0);
+    const auto why = nlohmann::json::parse(written.out).at("why");
     REQUIRE(why.size() == 3);
     CHECK(why[0]["batch"] == "C");
     CHECK(why[0]["placed"] == false);

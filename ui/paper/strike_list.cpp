@@ -1,0 +1,115 @@
+#include "ui/paper/strike_list.h"
+
+#include "core/book/query.h"
+#include "core/crop/recipe_figures.h"
+#include "core/crop/safety.h"
+#include "core/season/materials.h"
+#include "ui/paper/cautions.h"
+#include "ui/paper/html_table.h"
+#include "ui/words/say.h"
+#include "ui/words/taxon_text.h"
+
+#include <map>
+#include <set>
+
+namespace warmbench::ui {
+namespace {
+
+QString escaped(const std::string& words) {
+    return text(words).toHtmlEscaped();
+}
+
+QStringList rowOf(const HouseBook& book, const Batch& batch, const Letters& letters, const Wording& wording) {
+    const std::vector<const Stay*> stays = staysInOrder(book, batch.id);
+    const Recipe& recipe = batch.recipe;
+    const QString hormone = isWithoutHormone(recipe.hormone.value) ? say("no hormone").toHtmlEscaped()
+                                                                   : escaped(hormoneText(recipe));
+    QString place = stays.empty() ? say("no place yet") : placeText(book, *stays.front(), wording);
+    if (!stays.empty()) {
+        const auto setPoint = setPointOn(book, stays.front()->zone, batch.strikeDay);
+        place += QStringLiteral(", ") + wording.cover(book.get<Zone>(stays.front()->zone).cover) +
+                 QStringLiteral(", ") +
+                 (setPoint ? say("mat at %1").arg(wording.temperature(*setPoint)) : say("mat off"));
+    }
+    return {tickBox(),
+            QStringLiteral("<b>") + letters.of(batch.id) + QStringLiteral("</b> ") + escaped(batch.code),
+            taxonHtml(book.get<Taxon>(batch.taxon).name) + QStringLiteral(", ") + wording.wood(recipe.wood),
+            wording.cuttings(batch.cuttings()) + QStringLiteral(", ") +
+                wording.containers(static_cast<int>(batch.containers.size()),
+                                   book.get<ContainerType>(batch.containerType)),
+            batch.stock ? escaped(book.get<Stock>(*batch.stock).name) : QStringLiteral("–"),
+            hormone + QStringLiteral("; ") + wording.medium(recipe.medium.value).toHtmlEscaped(),
+            place.toHtmlEscaped(),
+            batch.target ? escaped(book.get<Target>(*batch.target).name) : QStringLiteral("–")};
+}
+
+/// Litres from millilitres, rounded up to a tenth: too little medium is worse than a cup too much.
+QString litres(std::int64_t millilitres, const Wording& wording) {
+    return wording.locale().toString(static_cast<double>((millilitres + 99) / 100) / 10, 'f', 1);
+}
+
+QString materialsHtml(const season::Materials& materials, const Wording& wording) {
+    QString list = heading(say("To have ready")) + QStringLiteral("<ul>");
+    const auto item = [&](const QString& words) {
+        list += QStringLiteral("<li>") + words.toHtmlEscaped() + QStringLiteral("</li>");
+    };
+    for (const auto& [name, count] : materials.containers)
+        item(say("%1 × %2").arg(wording.number(count), text(name)));
+    for (const auto& [name, millilitres] : materials.componentMillilitres)
+        item(say("%1 l of %2").arg(litres(millilitres, wording), text(name)));
+    for (const auto& [name, cuttings] : materials.cuttingsByHormone)
+        item(say("hormone for %1: %2").arg(wording.cuttings(static_cast<int>(cuttings)), text(name)));
+    return list + QStringLiteral("</ul>");
+}
+
+} // namespace
+
+QString placeText(const HouseBook& book, const Stay& stay, const Wording& wording) {
+    SlotRect all = stay.places.front().slots;
+    int bottom = all.row + all.height;
+    int right = all.col + all.width;
+    for (const Place& place : stay.places) {
+        all.row = std::min(all.row, place.slots.row);
+        all.col = std::min(all.col, place.slots.col);
+        bottom = std::max(bottom, place.slots.row + place.slots.height);
+        right = std::max(right, place.slots.col + place.slots.width);
+    }
+    const auto span = [&](int from, int to, const QString& one, const QString& several) {
+        return to - from == 1 ? one.arg(wording.number(from + 1))
+                              : several.arg(wording.number(from + 1), wording.number(to));
+    };
+    const Zone& zone = book.get<Zone>(stay.zone);
+    return text(houseOf(book, zone).name) + QStringLiteral(" · ") + text(zoneTitle(book, stay.zone)) +
+           QStringLiteral(", ") + span(all.row, bottom, say("row %1"), say("rows %1 to %2")) +
+           QStringLiteral(", ") + span(all.col, right, say("column %1"), say("columns %1 to %2"));
+}
+
+QString strikeListHtml(const HouseBook& book, const std::optional<DaySpan>& span, const Letters& letters,
+                       const Wording& wording) {
+    std::map<Day, std::vector<const Batch*>> byDay;
+    std::set<Hazard> hazards;
+    season::Materials materials;
+    for (const auto& [id, batch] : book.all<Batch>()) {
+        if (batch.state != BatchState::Planned || (span && !span->holds(batch.strikeDay))) continue;
+        byDay[batch.strikeDay].push_back(&batch);
+        materials.add(book, batch);
+        for (const Hazard hazard : hazardsOfStriking(batch.recipe)) hazards.insert(hazard);
+    }
+    if (byDay.empty())
+        return heading(say("Nothing is planned to be struck")) +
+               paragraph(say(
+                   "Batches that are planned stand here, day by day, with what is needed to strike them."));
+    QString page;
+    for (const auto& [day, batches] : byDay) {
+        int cuttings = 0;
+        for (const Batch* batch : batches) cuttings += batch->cuttings();
+        page += heading(wording.longDate(day) + QStringLiteral(" · ") + wording.cuttings(cuttings));
+        HtmlTable table({QString(), say("Batch"), say("Taxon"), say("Strike"), say("From"),
+                         say("Hormone; medium, parts"), say("Place"), say("For")});
+        for (const Batch* batch : batches) table.add(rowOf(book, *batch, letters, wording));
+        page += table.html();
+    }
+    return page + materialsHtml(materials, wording) + cautionsHtml(hazards);
+}
+
+} // namespace warmbench::ui
