@@ -2,12 +2,14 @@
 #include "tests/ui/window.h"
 #include "ui/form/form_style.h"
 #include "ui/map/map_sheet.h"
+#include "ui/paper/print_dialog.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/shell/style.h"
 #include "ui/wants/stock_dialog.h"
 #include "ui/wants/target_dialog.h"
 
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
 #include <QPixmap>
 #include <QPushButton>
@@ -122,6 +124,25 @@ void writePlans(const QString& folder, const ui::Palette& palette, const QString
     dialog.grab().save(folder + QStringLiteral("plan-proposal") + look);
 }
 
+/// Labels and a strike list as the print dialog shows them.
+void writePrinting(const QString& folder, const ui::Palette& palette, const QString& look) {
+    using testing::on;
+    testing::SeasonBook nursery;
+    nursery.strike(on(8, 2), 30, 60);
+    nursery.strike(on(8, 3), 25, 60);
+    const forecast::BookForecast forecast(nursery.book, on(8, 2));
+    ui::PrintDialog dialog(nursery.book, forecast, on(8, 1), ui::Wording());
+    dialog.setPalette(ui::qtPalette(palette));
+    dialog.setStyleSheet(ui::windowStyleSheet(palette));
+    dialog.show();
+    auto* kind = dialog.findChild<QComboBox*>("printKind");
+    for (int i = 0; i < kind->count(); ++i) {
+        kind->setCurrentIndex(i);
+        QApplication::processEvents();
+        dialog.grab().save(folder + QStringLiteral("print-%1").arg(i) + look);
+    }
+}
+
 void writeSheets(const QString& folder) {
     const ui::Wording wording;
     const auto write = [&](const char* name, const ui::SheetOptions& options) {
@@ -155,5 +176,7 @@ int main(int argc, char** argv) {
     warmbench::tests::writeDialogs(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writePlans(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writePlans(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
+    warmbench::tests::writePrinting(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
+    warmbench::tests::writePrinting(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writeWindows(folder);
 }
