@@ -78,6 +78,19 @@ TEST_CASE("A book goes to JSON and back without a loss") {
     CHECK(runWith({"check", second}).status == 0);
 }
 
+TEST_CASE("The season goes to a calendar, the same each time until the book changes") {
+    const TemporaryFolder folder;
+    const std::string book = (folder.path() / "a.warmbench").string();
+    REQUIRE(runWith({"new", book, "--from", sample()}).status == 0);
+    const ProgramRun first = runWith({"export", book, "--as", "ics", "--from", "2026-12-01"});
+    REQUIRE(first.status == 0);
+    CHECK(first.out.rfind("BEGIN:VCALENDAR\r\n", 0) == 0);
+    CHECK(has(first.out, "\r\nCATEGORIES:check\r\n"));
+    CHECK(runWith({"export", book, "--as", "ics", "--from", "2026-12-01"}).out == first.out);
+    CHECK(runWith({"export", book, "--as", "pdf"}).error ==
+          "warmbench: --as: found 'pdf', expected json, csv or ics\n");
+}
+
 TEST_CASE("A backup is a book, and takes no other file's place") {
     const TemporaryFolder folder;
     const std::string book = (folder.path() / "a.warmbench").string();
