@@ -2,14 +2,45 @@
 
 #include "core/exchange/book/field_writer.h"
 
-#include <string_view>
-
 namespace warmbench {
 namespace {
 
-std::string cell(std::string text) {
+TableCell cellOf(const std::string& words) {
+    return {words, TableCell::Kind::Text};
+}
+TableCell cellOf(Day day) {
+    return {day.iso(), TableCell::Kind::Day};
+}
+template <class Word>
+requires std::is_enum_v<Word> TableCell cellOf(Word word) {
+    return {EnumWords<Word>::words[static_cast<std::size_t>(word)], TableCell::Kind::Text};
+}
+template <class Tag, std::int64_t PerUnit>
+TableCell cellOf(Amount<Tag, PerUnit> amount) {
+    return {decimal(amount), TableCell::Kind::Number};
+}
+template <class Tag>
+TableCell cellOf(Id<Tag> id) {
+    return {std::to_string(id.number), TableCell::Kind::Number};
+}
+TableCell cellOf(int number) {
+    return {std::to_string(number), TableCell::Kind::Number};
+}
+template <class T>
+requires(!std::is_enum_v<T>) TableCell cellOf(const T& nested) {
+    return {FieldWriter::oneLine().text(nested), TableCell::Kind::Text};
+}
+template <class T>
+TableCell cellOf(const std::optional<T>& maybe) {
+    return maybe ? cellOf(*maybe) : TableCell{};
+}
+
+std::string csvCell(const TableCell& cell) {
     constexpr std::string_view formulaStarts = "=+-@\t\r";
-    if (!text.empty() && formulaStarts.find(text.front()) != std::string_view::npos)
+    std::string text = cell.text;
+    // A negative number is no formula.
+    if (cell.kind == TableCell::Kind::Text && !text.empty() &&
+        formulaStarts.find(text.front()) != std::string_view::npos)
         text.insert(text.begin(), '\'');
     if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
     std::string quoted = "\"";
@@ -17,58 +48,35 @@ std::string cell(std::string text) {
     return quoted + "\"";
 }
 
-std::string plain(const std::string& text) {
-    return cell(text);
-}
-std::string plain(Day day) {
-    return day.iso();
-}
-template <class Word>
-requires std::is_enum_v<Word> std::string plain(Word word) {
-    return EnumWords<Word>::words[static_cast<std::size_t>(word)];
-}
-template <class Tag, std::int64_t PerUnit>
-std::string plain(Amount<Tag, PerUnit> amount) {
-    return decimal(amount); // a negative number is no formula
-}
-template <class T>
-requires(!std::is_enum_v<T>) std::string plain(const T& other) {
-    const std::string text = FieldWriter::oneLine().text(other);
-    return std::is_same_v<T, int> ? text : cell(text);
-}
-template <class T>
-std::string plain(const std::optional<T>& maybe) {
-    return maybe ? plain(*maybe) : std::string{};
-}
-
 } // namespace
 
-std::optional<std::string> writeTable(const HouseBook& book, std::string_view list) {
-    std::optional<std::string> table;
+std::optional<BookTable> bookTable(const HouseBook& book, std::string_view list) {
+    std::optional<BookTable> table;
     forEachKind([&]<class E>() {
         if (list != kindName<E>.many) return;
-        std::string text;
-        const auto line = [&](const std::string& value, bool& first) {
-            text += (first ? "" : ",") + value;
-            first = false;
-        };
-        bool first = true;
-        E example{};
-        describe(example, [&](const char* name, const auto&) { line(name, first); });
-        text += "\r\n";
+        table.emplace(1);
+        const E example{};
+        describe(example, [&](const char* name, const auto&) { table->front().push_back({name, {}}); });
         for (const auto& [id, thing] : book.all<E>()) {
-            first = true;
-            describe(thing, [&](const char*, const auto& field) { line(plain(field), first); });
-            text += "\r\n";
+            auto& row = table->emplace_back();
+            describe(thing, [&](const char*, const auto& field) { row.push_back(cellOf(field)); });
         }
-        table = std::move(text);
     });
     return table;
 }
 
-std::string tableNames() {
-    std::string names;
-    forEachKind([&]<class E>() { names += (names.empty() ? "" : ", ") + std::string(kindName<E>.many); });
+std::string csvText(const BookTable& table) {
+    std::string text;
+    for (const auto& row : table) {
+        for (std::size_t i = 0; i < row.size(); ++i) text += (i > 0 ? "," : "") + csvCell(row[i]);
+        text += "\r\n";
+    }
+    return text;
+}
+
+std::vector<std::string> tableNames() {
+    std::vector<std::string> names;
+    forEachKind([&]<class E>() { names.emplace_back(kindName<E>.many); });
     return names;
 }
 

@@ -88,7 +88,7 @@ TEST_CASE("The season goes to a calendar, the same each time until the book chan
     CHECK(first.out.find("\r\nCATEGORIES:check\r\n") != std::string::npos);
     CHECK(runWith({"export", book, "--as", "ics", "--from", "2026-12-01"}).out == first.out);
     CHECK(runWith({"export", book, "--as", "pdf"}).error ==
-          "warmbench: --as: found 'pdf', expected json, csv or ics\n");
+          "warmbench: --as: found 'pdf', expected json, csv, xlsx or ics\n");
 }
 
 TEST_CASE("A backup is a book, and takes no other file's place") {
