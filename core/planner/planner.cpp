@@ -10,11 +10,12 @@
 #include "core/planner/search/stream.h"
 
 #include <algorithm>
+#include <array>
 #include <atomic>
 #include <chrono>
 #include <condition_variable>
-#include <memory>
 #include <mutex>
+#include <optional>
 #include <thread>
 
 namespace warmbench::planner {
@@ -58,17 +59,15 @@ public:
 
     Result<Solved> solve() {
         if (const Outcome refusal = impossible(m_model)) return refusalOf(*refusal);
-        for (int i = 0; i < streamCount; ++i)
-            m_streams.push_back(
-                std::make_unique<Stream>(m_model, m_options.seed * streamCount + static_cast<unsigned>(i)));
+        begin(m_streams[0]);
         if (m_options.rounds)
             searchByRounds(*m_options.rounds);
         else
             searchByTime();
-        const Stream& best = *bestStream();
+        Stream& best = *bestStream();
         if (const Outcome refusal = brokenPin(m_problem, best.answer())) return refusalOf(*refusal);
         Solved solved;
-        solved.answer = best.answer();
+        solved.answer = best.takeAnswer();
         giveReasons(
             m_problem, best.plans(), best.held(), [&] { return reasonsOutOfTime(); }, solved.answer);
         solved.compromises =
@@ -92,21 +91,27 @@ private:
     [[nodiscard]] double elapsed() const {
         return std::chrono::duration<double>(std::chrono::steady_clock::now() - m_begin).count();
     }
-    [[nodiscard]] std::int64_t total() const { return bestStream()->total(); }
     [[nodiscard]] bool proven() const { return m_bound >= m_total; }
-    [[nodiscard]] const Stream* bestStream() const {
-        return std::min_element(m_streams.begin(), m_streams.end(),
-                                [](const auto& a, const auto& b) { return a->total() < b->total(); })
-            ->get();
+    [[nodiscard]] Stream* bestStream() {
+        return &**std::min_element(m_streams.begin(), m_streams.end(), [](const auto& a, const auto& b) {
+            return a && (!b || a->total() < b->total());
+        });
     }
     [[nodiscard]] std::int64_t rounds() const {
         std::int64_t sum = 0;
-        for (const auto& stream : m_streams) sum += stream->rounds();
+        for (const auto& stream : m_streams) sum += stream ? stream->rounds() : 0;
         return sum;
+    }
+    void begin(std::optional<Stream>& stream) {
+        const auto index = static_cast<unsigned>(&stream - m_streams.data());
+        stream.emplace(m_model, m_options.seed * streamCount + index);
     }
 
     [[nodiscard]] double searchEnd() const {
         return m_options.seconds - std::min(longestLast, m_options.seconds * lastPart);
+    }
+    [[nodiscard]] bool isOver(double end) const {
+        return m_stop.stop_requested() || proven() || elapsed() >= end;
     }
     [[nodiscard]] bool reasonsOutOfTime() const {
         return m_stop.stop_requested() || (!m_options.rounds && elapsed() > m_options.seconds);
@@ -124,7 +129,8 @@ private:
     void searchByRounds(std::int64_t rounds) {
         const search::Stopped stopped = [&] { return m_stop.stop_requested(); };
         m_bound = roundedUp(shareBound(m_problem, zoneKinds(m_problem), m_stop), costStep(m_problem));
-        onAll([&](Stream& stream) { stream.begin(stopped); });
+        begin(m_streams[1]);
+        onAll([&](Stream& stream) { stream.begin(stopped, stopped); });
         for (std::int64_t done = 0, part = 1; part <= exchanges; ++part) {
             const std::int64_t until = rounds * part / exchanges;
             onAll([&](Stream& stream) {
@@ -140,23 +146,23 @@ private:
             m_rounds = this->rounds();
             report();
             if (stopped() || proven()) break;
-            for (const auto& stream : m_streams)
-                if (part % 4 == 0 && stream.get() != best && stream->total() > best->total())
+            for (auto& stream : m_streams)
+                if (part % 4 == 0 && &*stream != best && stream->total() > best->total())
                     stream->adopt(*best);
         }
         onAll([&](Stream& stream) { stream.finish(stopped); });
-        m_total = total();
+        m_total = bestStream()->total();
     }
 
     /// Runs a piece of work on every stream, on as many threads as are allowed.
     template <class Work>
     void onAll(Work work) {
         if (m_options.threads < 2) {
-            for (const auto& stream : m_streams) work(*stream);
+            for (auto& stream : m_streams) work(*stream);
             return;
         }
         std::vector<std::jthread> threads;
-        for (const auto& stream : m_streams) threads.emplace_back([&] { work(*stream); });
+        for (auto& stream : m_streams) threads.emplace_back([&] { work(*stream); });
     }
 
     void searchByTime() {
@@ -171,6 +177,8 @@ private:
             improveBound(
                 m_problem, {}, [&] { return m_total.load(); }, [&](std::int64_t bound) { m_bound = bound; },
                 ended.get_token());
+            if (isOver(searchEnd())) return;
+            begin(m_streams[1]);
             searchUntilTime(*m_streams[1]);
         });
         searchUntilTime(*m_streams[0]);
@@ -193,12 +201,8 @@ private:
     }
 
     void searchUntilTime(Stream& stream) {
-        const auto stoppedAt = [&](double seconds) {
-            return m_stop.stop_requested() || proven() || elapsed() >= seconds;
-        };
-        const search::Stopped stopped = [&] { return stoppedAt(searchEnd()); };
-        if (stopped() && &stream != m_streams[0].get()) return;
-        stream.begin(stopped);
+        const search::Stopped stopped = [&] { return isOver(searchEnd()); };
+        stream.begin(stopped, [this] { return m_stop.stop_requested(); });
         publish(stream, step);
         const double begun = elapsed();
         Cooling cooling;
@@ -214,13 +218,13 @@ private:
             stream.run(step, cooling, stopped);
             publish(stream, step);
         }
-        stream.finish([&] { return stoppedAt(searchEnd() + (m_options.seconds - searchEnd()) / 3); });
+        stream.finish([&] { return isOver(searchEnd() + (m_options.seconds - searchEnd()) / 3); });
         publish(stream, 0);
     }
 
     void publish(const Stream& stream, std::int64_t newRounds) {
         m_rounds += newRounds;
-        if (stream.total() >= m_total && &stream != m_streams[0].get()) return;
+        if (stream.total() >= m_total && &stream != &*m_streams[0]) return;
         const std::lock_guard lock(m_reporting);
         m_total = std::min(m_total.load(), stream.total());
         report();
@@ -231,7 +235,7 @@ private:
     const Options& m_options;
     std::stop_token m_stop;
     search::Model m_model;
-    std::vector<std::unique_ptr<Stream>> m_streams;
+    std::array<std::optional<Stream>, streamCount> m_streams; ///< the second once it is needed
     std::mutex m_reporting;
     std::atomic<std::int64_t> m_total = std::numeric_limits<std::int64_t>::max(); ///< of the best answer
     std::atomic<std::int64_t> m_bound = 0;

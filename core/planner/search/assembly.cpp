@@ -81,6 +81,7 @@ std::int64_t Assembly::pack(const std::vector<Plan>& plans, const std::vector<in
             known.stays == fresh.stays && std::equal(known.loads.begin(), known.loads.end(),
                                                      fresh.loads.begin(), fresh.loads.end(), sameLoad);
         if (!same) {
+            if (stopped()) return never;
             fresh.cost = m_strips.pack(m_model->problem->zones[at(zone)], m_model->days, fresh.loads,
                                        m_model->scatterCost, fresh.slots);
             fresh.rounds = 0;

@@ -19,8 +19,7 @@ public:
     explicit Assembly(const Model& model);
 
     /// Packs each zone that is not packed already, or not without scatter in as many rounds.
-    /// Total cost of the plans with slots given, or `never` where a zone could not be packed or it was
-    /// stopped.
+    /// Total cost of the plans with slots given, or `never` where it was stopped before each zone was packed.
     std::int64_t pack(const std::vector<Plan>& plans, const std::vector<int>& held, long rounds,
                       const std::function<bool()>& stopped);
     /// The answer of the plans packed last, without reasons and bound.

@@ -204,9 +204,36 @@ void Inserter::lookAtRests(const Look& first) {
 }
 
 void Inserter::lookForStand(const Look& look) {
-    for (const StayOption& option : m_batch->stays[at(look.stay)].options)
-        if (look.stay > 0 || !m_wish || m_wish->state == Wish::any || m_wish->state == option.state)
-            lookAtOption(look, option);
+    const StayModel& stay = m_batch->stays[at(look.stay)];
+    const bool pinned = look.stay == 0 && m_batch->pinnedZone >= 0;
+    if (pinned || (look.stay == 0 && m_wish))
+        return lookAtOnly(look, pinned ? m_batch->pinnedZone : m_wish->zone);
+    // An even part of the zones of all options, from a random one on.
+    const int looks = std::min(m_taste.looks, stay.choices);
+    int share = looks < stay.choices ? m_random->below(stay.choices) : 0;
+    for (const StayOption& option : stay.options) {
+        share += static_cast<int>(m_model->classes[at(option.zoneClass)].zones.size()) * looks;
+        if (share >= stay.choices) lookAtOption(look, option, share / stay.choices);
+        share %= stay.choices;
+    }
+}
+
+void Inserter::lookAtOnly(const Look& look, int zone) {
+    if (m_wish && m_wish->zone != zone) return;
+    for (const StayOption& option : m_batch->stays[at(look.stay)].options) {
+        if (option.zoneClass != m_model->zones[at(zone)].zoneClass) continue;
+        if (m_wish && m_wish->state != Wish::any && m_wish->state != option.state) continue;
+        const bool mayStay = nextMayStay(look.stay, option);
+        const int shortest = gatherStarts(look, option, mayStay);
+        if (shortest != none) tryZone(look, option, zone, shortest, mayStay);
+    }
+}
+
+bool Inserter::nextMayStay(int stay, const StayOption& option) const {
+    if (at(stay) + 1 == m_batch->stays.size()) return false;
+    const std::vector<StayOption>& next = m_batch->stays[at(stay) + 1].options;
+    return std::any_of(next.begin(), next.end(),
+                       [&](const StayOption& o) { return o.zoneClass == option.zoneClass; });
 }
 
 int Inserter::gatherStarts(const Look& look, const StayOption& option, bool mayStay) {
@@ -235,28 +262,12 @@ int Inserter::gatherStarts(const Look& look, const StayOption& option, bool mayS
     return shortest;
 }
 
-void Inserter::lookAtOption(const Look& look, const StayOption& option) {
-    const bool pinned = look.stay == 0 && m_batch->pinnedZone >= 0;
-    const int only = pinned ? m_batch->pinnedZone : look.stay == 0 && m_wish ? m_wish->zone : none;
-    if (pinned && m_wish && m_wish->zone != only) return;
-    if (only != none && m_model->zones[at(only)].zoneClass != option.zoneClass) return;
-    const StayModel& stay = m_batch->stays[at(look.stay)];
-    bool mayStay = false; // the next stay in the zone of this one
-    if (at(look.stay) + 1 < m_batch->stays.size()) {
-        const StayModel& next = m_batch->stays[at(look.stay) + 1];
-        mayStay = std::any_of(next.options.begin(), next.options.end(),
-                              [&](const StayOption& o) { return o.zoneClass == option.zoneClass; });
-    }
+void Inserter::lookAtOption(const Look& look, const StayOption& option, int tried) {
+    const bool mayStay = nextMayStay(look.stay, option);
     const int shortest = gatherStarts(look, option, mayStay);
     if (shortest == none) return;
-    if (only != none) return tryZone(look, option, only, shortest, mayStay);
     const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
     const int count = static_cast<int>(zones.size());
-    int tried = count;
-    if (stay.choices > m_taste.looks) {
-        const int share = count * m_taste.looks;
-        tried = share / stay.choices + (m_random->below(stay.choices) < share % stay.choices);
-    }
     int next = count > 1 ? m_random->below(count) : 0;
     bool sawEmpty = false;
     for (int i = 0; i < tried; ++i, next = next + 1 == count ? 0 : next + 1) {

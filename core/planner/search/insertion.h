@@ -82,7 +82,12 @@ private:
     /// What each stay after the first costs from each day on that can be reached.
     void lookAtRests(const Look& first);
     void lookForStand(const Look& look);
-    void lookAtOption(const Look& look, const StayOption& option);
+    /// The same in one zone only, that of a pin or a wish.
+    void lookAtOnly(const Look& look, int zone);
+    /// `tried` zones of an option.
+    void lookAtOption(const Look& look, const StayOption& option, int tried);
+    /// The stay after `stay` can follow it in a zone of the option's class.
+    [[nodiscard]] bool nextMayStay(int stay, const StayOption& option) const;
     /// Fills m_starts and m_costs with what could still be cheaper than what was found; the shortest length,
     /// or none.
     [[nodiscard]] int gatherStarts(const Look& look, const StayOption& option, bool mayStay);

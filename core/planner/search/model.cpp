@@ -219,6 +219,7 @@ BatchModel batchOf(const Model& model, const Batch& batch, bool isSearched, cons
     made.moveCost = batch.moveCost * thousandths;
     int first = made.strikeFirst;
     int last = made.strikeLast;
+    made.stays.reserve(batch.stays.size());
     for (const StayRule& rule : batch.stays) {
         stay.options.clear();
         stay.allTerms.clear();

@@ -24,9 +24,13 @@ Stream::Stream(const Model& model, std::uint64_t seed)
     : m_model(&model), m_walk(model, seed), m_bins(Bins::of(model, seed)), m_assembly(model),
       m_block(std::max(64, 4 * static_cast<int>(model.zones.size()))) {}
 
-void Stream::begin(const Stopped& stopped) {
+void Stream::begin(const Stopped& stopped, const Stopped& givenUp) {
     m_walk.construct(stopped);
-    pack(glance, [] { return false; });
+    pack(glance, givenUp);
+    if (m_total < never) return;
+    const std::vector<Plan> none(m_model->batches.size());
+    const std::vector<int> held(m_model->zones.size(), 0);
+    keep(none, held, m_assembly.pack(none, held, glance, [] { return false; }));
 }
 
 void Stream::run(std::int64_t rounds, const Cooling& cooling, const Stopped& stopped) {
@@ -75,11 +79,14 @@ void Stream::pack(long rounds, const Stopped& stopped) {
     if (m_walk.bestCost() >= m_total || m_walk.bestCost() == m_lastPacked) return;
     m_lastPacked = m_walk.bestCost();
     const std::int64_t total = m_assembly.pack(m_walk.best(), m_walk.bestHeld(), rounds, stopped);
-    if (total >= m_total) return;
+    if (total < m_total) keep(m_walk.best(), m_walk.bestHeld(), total);
+}
+
+void Stream::keep(const std::vector<Plan>& plans, const std::vector<int>& held, std::int64_t total) {
     m_total = total;
-    m_answer = m_assembly.answer(m_walk.best(), m_walk.bestHeld());
-    m_plans = m_walk.best();
-    m_held = m_walk.bestHeld();
+    m_answer = m_assembly.answer(plans, held);
+    m_plans = plans;
+    m_held = held;
 }
 
 void Stream::adopt(const Stream& other) {

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace warmbench::planner::search {
@@ -24,8 +25,9 @@ class Stream {
 public:
     Stream(const Model& model, std::uint64_t seed);
 
-    /// Makes the first plan and gives it slots; soon ended by `stopped`, with a plan all the same.
-    void begin(const Stopped& stopped);
+    /// Makes the first plan and gives it slots; soon ended by `stopped`, with what was placed by then. Once
+    /// `givenUp` nothing is placed.
+    void begin(const Stopped& stopped, const Stopped& givenUp);
     /// Up to `rounds` rounds at the heat that belongs to the moment of `cooling`.
     void run(std::int64_t rounds, const Cooling& cooling, const Stopped& stopped);
     /// The cooling that suits so many rounds, at its beginning.
@@ -40,12 +42,15 @@ public:
     [[nodiscard]] std::int64_t rounds() const { return m_rounds; }
     /// The answer of that total, without reasons and bound.
     [[nodiscard]] const Answer& answer() const { return m_answer; }
+    [[nodiscard]] Answer takeAnswer() { return std::move(m_answer); }
     [[nodiscard]] const std::vector<Plan>& plans() const { return m_plans; }
     [[nodiscard]] const std::vector<int>& held() const { return m_held; }
 
 private:
     void roundOfBins();
     void pack(long rounds, const Stopped& stopped);
+    /// Remembers what was packed last.
+    void keep(const std::vector<Plan>& plans, const std::vector<int>& held, std::int64_t total);
 
     const Model* m_model;
     Walk m_walk;

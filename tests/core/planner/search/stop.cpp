@@ -1,7 +1,9 @@
+#include "core/planner/format/answer_format.h"
 #include "core/planner/format/problem_format.h"
 #include "core/planner/reasons/compromises.h"
 #include "core/planner/reasons/reasons.h"
 #include "core/planner/search/stream.h"
+#include "core/planner/verify/verify.h"
 #include "tests/support/planning_data.h"
 
 #include <catch2/catch.hpp>
@@ -28,6 +30,10 @@ private:
     long m_most;
     long m_asks = 0;
 };
+
+bool goesOn() {
+    return false;
+}
 
 Problem monthProblem() {
     return readProblem(fileText(planningData("p10-month.json"))).value();
@@ -64,14 +70,30 @@ TEST_CASE("The first plan asks before each batch, the search before each round")
     const Model model(problem);
     Stream stream(model, 1);
     Patience first(20);
-    stream.begin(first.asked());
+    stream.begin(first.asked(), goesOn);
     CHECK(first.asks() <= 22);
     CHECK(stream.answer().placed.size() <= 20);
     CHECK(stream.answer().placed.size() + stream.answer().unplaced.size() == problem.batches.size());
 
+    CHECK_FALSE(stream.answer().placed.empty());
+
     Patience rounds(5);
     stream.run(100, {}, rounds.asked());
     CHECK(stream.rounds() == 5);
+}
+
+TEST_CASE("A first plan that is given up while its zones are packed places nothing, and is valid") {
+    const Problem problem = monthProblem();
+    const Model model(problem);
+    Stream stream(model, 1);
+    Patience packing(3);
+    stream.begin(goesOn, packing.asked());
+    CHECK(packing.asks() == 4);
+    CHECK(stream.answer().placed.empty());
+    Answer answer = stream.takeAnswer();
+    giveReasons(
+        problem, stream.plans(), stream.held(), [] { return true; }, answer);
+    CHECK(verifyAnswer(problem, answerText(problem, answer)).valid());
 }
 
 TEST_CASE("Reasons ask before each way to place a batch, and end at once") {
@@ -79,7 +101,7 @@ TEST_CASE("Reasons ask before each way to place a batch, and end at once") {
     const Model model(problem);
     Stream stream(model, 1);
     Patience some(40);
-    stream.begin(some.asked());
+    stream.begin(some.asked(), goesOn);
     Answer answer = stream.answer();
     const std::size_t leftOut = answer.unplaced.size();
     REQUIRE(leftOut > 100);
