@@ -7,11 +7,13 @@
 #include "ui/shell/style.h"
 #include "ui/wants/stock_dialog.h"
 #include "ui/wants/target_dialog.h"
+#include "ui/wants/target_list_dialog.h"
 
 #include <QApplication>
 #include <QComboBox>
 #include <QLabel>
 #include <QPixmap>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTreeWidget>
 
@@ -95,7 +97,14 @@ void writeDialogs(const QString& folder, const ui::Palette& palette, const QStri
     ui::TargetDialog asksTarget(nursery.book, testing::builtIn(), target, ui::Wording(), refuse, nullptr);
     ui::StockDialog asksStock(nursery.book, testing::builtIn(), nursery.book.get<Stock>(nursery.stock),
                               ui::Wording(), refuse, nullptr);
-    for (QDialog* dialog : {static_cast<QDialog*>(&asksTarget), static_cast<QDialog*>(&asksStock)}) {
+    ui::TargetListDialog asksList(nursery.book, testing::builtIn(), ui::Wording(), refuse, nullptr);
+    asksList.findChild<QPlainTextEdit*>("listText")
+        ->setPlainText(
+            "plant\tplants\tdate\tworth\tnote\nOlearia × haastii\t120\t1.12.2027\t2,40\tin 9 cm pots\n"
+            "Abelia × grandiflora\teighty\t1.6.2028\t3\t\nNonesuch\t40\t1.6.2028\t3\t\n"
+            "glossy abelia\t80\t15.6.2028\t3\tfor the hedge\n");
+    for (QDialog* dialog : {static_cast<QDialog*>(&asksTarget), static_cast<QDialog*>(&asksStock),
+                            static_cast<QDialog*>(&asksList)}) {
         dialog->setPalette(ui::qtPalette(palette));
         dialog->setStyleSheet(ui::windowStyleSheet(palette));
         dialog->show();

@@ -20,7 +20,7 @@ TablePlace::TablePlace(const QString& name, const QString& title, const QStringL
     : Place(name, title, parent), m_words(new QLabel(this)),
       m_table(makeTable(name + QStringLiteral("Table"), title, columns, this)),
       m_new(new QPushButton(tr("&New…"), this)), m_change(new QPushButton(tr("&Change…"), this)),
-      m_remove(new QPushButton(tr("&Remove"), this)),
+      m_remove(new QPushButton(tr("&Remove"), this)), m_buttons(new QHBoxLayout),
       m_refusal(new TroubleLabel(name + QStringLiteral("Refusal"), this)) {
     m_new->setObjectName(name + QStringLiteral("New"));
     m_new->setProperty("primary", true);
@@ -29,18 +29,15 @@ TablePlace::TablePlace(const QString& name, const QString& title, const QStringL
     m_words->setObjectName(name + QStringLiteral("Words"));
     m_words->setWordWrap(true);
     setFocusProxy(m_table);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(m_new);
-    buttons->addWidget(m_change);
-    buttons->addWidget(m_remove);
-    buttons->addStretch(1);
+    for (QPushButton* button : {m_new, m_change, m_remove}) m_buttons->addWidget(button);
+    m_buttons->addStretch(1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(20, 16, 20, 12);
     column->setSpacing(10);
     column->addWidget(m_words);
     column->addWidget(m_table, 1);
     column->addWidget(m_refusal);
-    column->addLayout(buttons);
+    column->addLayout(m_buttons);
     connect(m_new, &QPushButton::clicked, this, [this] { putIn(); });
     connect(m_change, &QPushButton::clicked, this, &TablePlace::changeCurrent);
     connect(m_remove, &QPushButton::clicked, this, &TablePlace::removeCurrent);
@@ -49,6 +46,13 @@ TablePlace::TablePlace(const QString& name, const QString& title, const QStringL
     auto* removal = new QShortcut(QKeySequence::Delete, m_table);
     removal->setContext(Qt::WidgetShortcut);
     connect(removal, &QShortcut::activated, this, &TablePlace::removeCurrent);
+}
+
+QPushButton* TablePlace::addButton(const QString& objectName, const QString& words) {
+    auto* button = new QPushButton(words, this);
+    button->setObjectName(objectName);
+    m_buttons->insertWidget(m_buttons->count() - 1, button);
+    return button;
 }
 
 void TablePlace::showBook(const BookView& view) {

@@ -2,6 +2,7 @@
 
 #include "ui/place/place.h"
 
+class QHBoxLayout;
 class QLabel;
 class QPushButton;
 class QTreeWidget;
@@ -30,6 +31,9 @@ protected:
     virtual void change(std::int64_t number) = 0;
     [[nodiscard]] virtual Command removal(std::int64_t number) const = 0;
 
+    /// One more button behind the usual ones.
+    QPushButton* addButton(const QString& objectName, const QString& words);
+
     static constexpr int idNumber = Qt::UserRole;
     /// Of the latest view.
     [[nodiscard]] const HouseBook& book() const { return *m_book; }
@@ -49,6 +53,7 @@ private:
     QPushButton* m_new;
     QPushButton* m_change;
     QPushButton* m_remove;
+    QHBoxLayout* m_buttons;
     TroubleLabel* m_refusal;
 };
 

@@ -12,14 +12,6 @@
 
 namespace warmbench::ui {
 
-std::string nextTargetName(const HouseBook& book) {
-    for (auto number = book.all<Target>().size() + 1;; ++number) {
-        const std::string digits = std::to_string(number);
-        std::string name = (digits.size() < 2 ? "T0" : "T") + digits;
-        if (book.withKey<Target>(name).empty()) return name;
-    }
-}
-
 TargetDialog::TargetDialog(const HouseBook& book, const RecipeLibrary& library, const Target& target,
                            const Wording& wording, Performer performer, QWidget* parent)
     : ThingDialog(target.id.number == 0 ? tr("New target") : tr("Change a target"), std::move(performer),

@@ -36,7 +36,4 @@ private:
     QLineEdit* m_note;
 };
 
-/// The next free name of a target: `T07` after six.
-[[nodiscard]] std::string nextTargetName(const HouseBook& book);
-
 } // namespace warmbench::ui

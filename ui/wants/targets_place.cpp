@@ -3,8 +3,10 @@
 #include "core/book/query.h"
 #include "core/season/need.h"
 #include "ui/wants/target_dialog.h"
+#include "ui/wants/target_list_dialog.h"
 
 #include <QDate>
+#include <QPushButton>
 #include <QTreeWidget>
 
 #include <map>
@@ -40,7 +42,10 @@ TargetsPlace::TargetsPlace(QWidget* parent)
     : TablePlace(QStringLiteral("targets"), tr("Targets"),
                  {tr("Target"), tr("Taxon"), tr("Wanted"), tr("By"), tr("Potted on"), tr("Expected"),
                   tr("How it stands")},
-                 parent) {}
+                 parent) {
+    connect(addButton(QStringLiteral("targetsList"), tr("Put in a &list…")), &QPushButton::clicked, this,
+            &TargetsPlace::askForList);
+}
 
 QString TargetsPlace::hint() const {
     return tr(
@@ -94,12 +99,18 @@ void TargetsPlace::ask(const Target& target) {
     dialog.exec();
 }
 
+void TargetsPlace::askForList() {
+    TargetListDialog dialog(
+        book(), recipes(), wording(), [this](const Command& command) { return perform(command); }, this);
+    dialog.exec();
+}
+
 void TargetsPlace::putIn() {
     Target target;
-    target.name = nextTargetName(book());
+    target.name = season::nextTargetName(book());
     target.plants = firstWanted;
     target.due = today() + usualLead;
-    target.worth = Money{100};
+    target.worth = season::usualWorth;
     ask(target);
 }
 

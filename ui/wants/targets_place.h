@@ -20,6 +20,7 @@ protected:
 
 private:
     void ask(const Target& target);
+    void askForList();
 
     QString m_summary;
 };

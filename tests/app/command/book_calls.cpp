@@ -91,6 +91,23 @@ TEST_CASE("The season goes to a calendar, the same each time until the book chan
           "warmbench: --as: found 'pdf', expected json, csv, xlsx or ics\n");
 }
 
+TEST_CASE("A list of targets is put in whole, or without its wrong lines when she says so") {
+    const TemporaryFolder folder;
+    const std::string book = (folder.path() / "a.warmbench").string();
+    const std::string list = (folder.path() / "wanted.csv").string();
+    std::ofstream(list) << "taxon;plants;date\nAbelia × grandiflora;80;1.6.2028\nNonesuch;5;1.6.2028\n";
+    REQUIRE(runWith({"new", book}).status == 0);
+    const ProgramRun refused = runWith({"import", book, list, "--what", "targets"});
+    CHECK(refused.status == 2);
+    CHECK(refused.error.find("wanted.csv: line 3: Nonesuch: neither") != std::string::npos);
+    CHECK(refused.error.find("1 of 2 lines are wrong, so nothing was put in") != std::string::npos);
+    CHECK(runWith({"import", book, list, "--what", "targets", "--rest"}).out ==
+          book + ": 1 targets put in\n");
+    CHECK(runWith({"export", book, "--as", "csv", "--what", "targets"}).out.find("T01,1,80,2028-06-01") !=
+          std::string::npos);
+    CHECK(runWith({"check", book}).status == 0);
+}
+
 TEST_CASE("A backup is a book, and takes no other file's place") {
     const TemporaryFolder folder;
     const std::string book = (folder.path() / "a.warmbench").string();

@@ -1,0 +1,370 @@
+#include "core/season/target_list.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+
+namespace warmbench::season {
+namespace {
+
+constexpr int mostPlants = 1'000'000;
+constexpr double mostWorth = 1'000'000;
+
+using Lines = std::vector<std::pair<std::size_t, std::string_view>>;
+
+/// The lines that are not empty, with their numbers from 1.
+Lines linesOf(std::string_view text) {
+    if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3);
+    Lines lines;
+    for (std::size_t number = 1; !text.empty(); ++number) {
+        const std::size_t end = text.find('\n');
+        const std::string_view line = text.substr(0, end);
+        if (line.find_first_not_of(" \t\r,;") != std::string_view::npos) lines.emplace_back(number, line);
+        if (end == std::string_view::npos) break;
+        text.remove_prefix(end + 1);
+    }
+    return lines;
+}
+
+std::vector<std::string> cellsOf(std::string_view line, char delimiter) {
+    std::vector<std::string_view> views;
+    exchange::splitLine(line, delimiter, views);
+    return {views.begin(), views.end()};
+}
+
+std::string lowered(std::string text) {
+    for (char& c : text)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    return text;
+}
+
+/// What a column is by its name; nothing for a name that is not known.
+std::optional<TargetColumn> columnNamed(const std::string& cell) {
+    static const std::map<std::string, TargetColumn> known{
+        {"taxon", TargetColumn::Taxon},    {"plant", TargetColumn::Taxon},
+        {"species", TargetColumn::Taxon},  {"variety", TargetColumn::Taxon},
+        {"cultivar", TargetColumn::Taxon}, {"plants", TargetColumn::Plants},
+        {"number", TargetColumn::Plants},  {"quantity", TargetColumn::Plants},
+        {"wanted", TargetColumn::Plants},  {"date", TargetColumn::Due},
+        {"due", TargetColumn::Due},        {"by", TargetColumn::Due},
+        {"worth", TargetColumn::Worth},    {"price", TargetColumn::Worth},
+        {"value", TargetColumn::Worth},    {"wood", TargetColumn::Wood},
+        {"name", TargetColumn::Name},      {"target", TargetColumn::Name},
+        {"note", TargetColumn::Note},      {"notes", TargetColumn::Note},
+        {"comment", TargetColumn::Note}};
+    const auto found = known.find(lowered(cell));
+    return found == known.end() ? std::nullopt : std::optional(found->second);
+}
+
+std::optional<Wood> woodNamed(const std::string& cell) {
+    for (std::size_t i = 0; i < woodNames.size(); ++i)
+        if (lowered(cell) == woodNames[i]) return static_cast<Wood>(i);
+    return std::nullopt;
+}
+
+std::optional<Day> dayIn(const std::string& cell, exchange::DateOrder order) {
+    const auto shown = exchange::shownIn(cell, "00:00", order);
+    constexpr std::int64_t secondsADay = 86'400;
+    if (!shown || shown->seconds % secondsADay != 0) return std::nullopt;
+    return *Day::make(1970, 1, 1) + static_cast<int>(shown->seconds / secondsADay);
+}
+
+std::optional<int> countIn(const std::string& cell) {
+    const auto number = exchange::numberIn(cell, false);
+    if (!number || *number != std::floor(*number) || *number < 1 || *number > mostPlants) return std::nullopt;
+    return static_cast<int>(*number);
+}
+
+/// Whether all cells of a column that are not empty, of which there is one, are of a kind.
+template <class Is>
+bool all(const std::vector<std::vector<std::string>>& rows, std::size_t column, Is is) {
+    bool any = false;
+    for (const auto& row : rows) {
+        if (column >= row.size() || row[column].empty()) continue;
+        if (!is(row[column])) return false;
+        any = true;
+    }
+    return any;
+}
+
+/// The order in which most dates of a column can be read, the day before the month where both can be; nothing
+/// where most cells are no dates.
+std::optional<exchange::DateOrder> orderOf(const std::vector<std::vector<std::string>>& rows,
+                                           std::size_t column) {
+    std::optional<exchange::DateOrder> best;
+    std::size_t most = 0;
+    std::size_t cells = 0;
+    for (const exchange::DateOrder order :
+         {exchange::DateOrder::YearFirst, exchange::DateOrder::DayFirst, exchange::DateOrder::MonthFirst}) {
+        std::size_t dates = 0;
+        cells = 0;
+        for (const auto& row : rows) {
+            if (column >= row.size() || row[column].empty()) continue;
+            ++cells;
+            if (dayIn(row[column], order)) ++dates;
+        }
+        if (dates <= most) continue;
+        most = dates;
+        best = order;
+    }
+    return 2 * most > cells ? best : std::nullopt;
+}
+
+/// The delimiter that parts the lines into the most cells, the same number in nearly each.
+char delimiterOf(const Lines& lines) {
+    char best = ',';
+    std::size_t most = 0;
+    for (const char delimiter : {'\t', ';', ','}) {
+        std::size_t least = std::string::npos;
+        for (const auto& [number, line] : lines) least = std::min(least, cellsOf(line, delimiter).size());
+        if (!lines.empty() && least > most) {
+            most = least;
+            best = delimiter;
+        }
+    }
+    return best;
+}
+
+/// Gives columns their meaning by what stands in them.
+class ColumnGuess {
+public:
+    ColumnGuess(const std::vector<std::vector<std::string>>& rows, TargetListShape& shape,
+                const HouseBook& book, const RecipeLibrary& library)
+        : m_rows(rows), m_shape(shape), m_book(book), m_library(library) {}
+
+    void guess() {
+        for (std::size_t i = 0; i < m_shape.columns.size(); ++i)
+            if (const auto order = orderOf(m_rows, i)) {
+                m_shape.columns[i] = TargetColumn::Due;
+                m_shape.order = *order;
+                break;
+            }
+        take(
+            TargetColumn::Taxon,
+            [&](const std::string& cell) { return chooseTaxon(m_book, m_library, cell); }, false);
+        take(TargetColumn::Wood, [](const std::string& cell) { return woodNamed(cell); });
+        take(TargetColumn::Plants, [](const std::string& cell) { return countIn(cell); });
+        take(TargetColumn::Worth, [&](const std::string& cell) {
+            return exchange::numberIn(cell, true) || exchange::numberIn(cell, false);
+        });
+    }
+
+private:
+    /// Finds the first free column that is of a kind: all its cells, or at least one.
+    template <class Is>
+    bool take(TargetColumn meaning, Is is, bool whole = true) {
+        const auto& columns = m_shape.columns;
+        if (std::find(columns.begin(), columns.end(), meaning) != columns.end()) return false;
+        for (std::size_t column = 0; column < columns.size(); ++column) {
+            if (columns[column] != TargetColumn::PassedOver) continue;
+            const bool fits = whole ? all(m_rows, column, is)
+                                    : std::any_of(m_rows.begin(), m_rows.end(), [&](const auto& row) {
+                                          return column < row.size() && !row[column].empty() &&
+                                                 static_cast<bool>(is(row[column]));
+                                      });
+            if (!fits) continue;
+            m_shape.columns[column] = meaning;
+            return true;
+        }
+        return false;
+    }
+
+    const std::vector<std::vector<std::string>>& m_rows;
+    TargetListShape& m_shape;
+    const HouseBook& m_book;
+    const RecipeLibrary& m_library;
+};
+
+/// Reads the cells of one line into a target.
+class LineReader {
+public:
+    LineReader(const TargetListShape& shape, const HouseBook& book, const RecipeLibrary& library,
+               UnknownTaxa unknown)
+        : m_shape(shape), m_book(book), m_library(library), m_unknown(unknown) {}
+
+    void read(ListedTarget& listed) {
+        bool taxon = false;
+        bool plants = false;
+        bool due = false;
+        const std::size_t count = std::min(m_shape.columns.size(), listed.cells.size());
+        for (std::size_t i = 0; i < count && listed.trouble.empty(); ++i) {
+            const std::string& cell = listed.cells[i];
+            if (cell.empty()) continue;
+            readCell(listed, m_shape.columns[i], cell);
+            taxon = taxon || m_shape.columns[i] == TargetColumn::Taxon;
+            plants = plants || m_shape.columns[i] == TargetColumn::Plants;
+            due = due || m_shape.columns[i] == TargetColumn::Due;
+        }
+        if (!listed.trouble.empty()) return;
+        if (!taxon)
+            listed.trouble = "no taxon is named";
+        else if (!plants)
+            listed.trouble = "no number of plants is given";
+        else if (!due)
+            listed.trouble = "no date is given";
+    }
+
+private:
+    void readCell(ListedTarget& listed, TargetColumn column, const std::string& cell) {
+        Target& target = listed.target;
+        switch (column) {
+        case TargetColumn::PassedOver:
+            return;
+        case TargetColumn::Taxon:
+            return readTaxon(listed, cell);
+        case TargetColumn::Plants:
+            if (const auto count = countIn(cell))
+                target.plants = *count;
+            else
+                listed.trouble = "found '" + cell + "', expected a number of plants, 1 to 1000000";
+            return;
+        case TargetColumn::Due:
+            if (const auto day = dayIn(cell, m_shape.order))
+                target.due = *day;
+            else
+                listed.trouble = "found '" + cell + "', expected a date";
+            return;
+        case TargetColumn::Worth:
+            if (const auto worth = exchange::numberIn(cell, m_shape.decimalComma);
+                worth && *worth >= 0 && *worth <= mostWorth)
+                target.worth = Money::fromUnits(*worth);
+            else
+                listed.trouble = "found '" + cell + "', expected what a plant is worth";
+            return;
+        case TargetColumn::Wood:
+            target.wood = woodNamed(cell);
+            if (!target.wood) listed.trouble = "found '" + cell + "', expected a wood such as softwood";
+            return;
+        case TargetColumn::Name:
+            target.name = cell;
+            return;
+        case TargetColumn::Note:
+            target.note += (target.note.empty() ? "" : "; ") + cell;
+            return;
+        }
+    }
+
+    void readTaxon(ListedTarget& listed, const std::string& cell) {
+        auto choice = m_unknown == UnknownTaxa::TakeAsOwn ? chooseOwnTaxon(m_book, m_library, cell)
+                                                          : chooseTaxon(m_book, m_library, cell);
+        if (choice)
+            listed.taxon = std::move(*choice);
+        else
+            listed.trouble = choice.refusal().text();
+    }
+
+    const TargetListShape& m_shape;
+    const HouseBook& m_book;
+    const RecipeLibrary& m_library;
+    UnknownTaxa m_unknown;
+};
+
+std::string numberedName(std::size_t number) {
+    const std::string digits = std::to_string(number);
+    return (digits.size() < 2 ? "T0" : "T") + digits;
+}
+
+/// Names for the targets that have none, and trouble for those that have one that is taken.
+void giveNames(std::vector<ListedTarget>& list, const HouseBook& book) {
+    std::set<std::string> taken;
+    for (const auto& [id, target] : book.all<Target>()) taken.insert(target.name);
+    for (ListedTarget& one : list)
+        if (one.trouble.empty() && !one.target.name.empty() && !taken.insert(one.target.name).second)
+            one.trouble = "there is a target " + one.target.name + " already";
+    std::size_t number = book.all<Target>().size();
+    for (ListedTarget& one : list) {
+        if (!one.trouble.empty() || !one.target.name.empty()) continue;
+        do ++number;
+        while (!taken.insert(numberedName(number)).second);
+        one.target.name = numberedName(number);
+    }
+}
+
+} // namespace
+
+TargetListShape targetListShape(std::string_view text, const HouseBook& book, const RecipeLibrary& library) {
+    const Lines lines = linesOf(text);
+    TargetListShape shape;
+    shape.delimiter = delimiterOf(lines);
+    std::vector<std::vector<std::string>> rows;
+    std::size_t width = 0;
+    for (const auto& [number, line] : lines) {
+        rows.push_back(cellsOf(line, shape.delimiter));
+        width = std::max(width, rows.back().size());
+    }
+    shape.columns.assign(width, TargetColumn::PassedOver);
+    if (rows.empty()) return shape;
+    std::set<TargetColumn> named;
+    for (std::size_t i = 0; i < rows.front().size(); ++i)
+        if (const auto column = columnNamed(rows.front()[i]); column && named.insert(*column).second)
+            shape.columns[i] = *column;
+    // One name may be chance, such as a target called `plant`.
+    shape.head = named.size() >= 2 || (named.size() == 1 && width == 1);
+    if (!shape.head) shape.columns.assign(width, TargetColumn::PassedOver);
+    if (shape.head) {
+        rows.erase(rows.begin());
+        for (std::size_t i = 0; i < width; ++i)
+            if (shape.columns[i] == TargetColumn::Due)
+                if (const auto order = orderOf(rows, i)) shape.order = *order;
+    } else {
+        ColumnGuess(rows, shape, book, library).guess();
+    }
+    for (std::size_t i = 0; i < width; ++i)
+        if (shape.columns[i] == TargetColumn::Worth)
+            shape.decimalComma =
+                !all(rows, i, [](const std::string& cell) { return exchange::numberIn(cell, false); });
+    return shape;
+}
+
+std::vector<ListedTarget> readTargetList(std::string_view text, const TargetListShape& shape,
+                                         const HouseBook& book, const RecipeLibrary& library,
+                                         UnknownTaxa unknown) {
+    Lines lines = linesOf(text);
+    if (shape.head && !lines.empty()) lines.erase(lines.begin());
+    std::vector<ListedTarget> list;
+    LineReader reader(shape, book, library, unknown);
+    for (const auto& [number, line] : lines) {
+        ListedTarget listed;
+        listed.line = number;
+        listed.target.worth = usualWorth;
+        listed.cells = cellsOf(line, shape.delimiter);
+        reader.read(listed);
+        list.push_back(std::move(listed));
+    }
+    giveNames(list, book);
+    return list;
+}
+
+Command putTargets(const HouseBook& book, const std::vector<ListedTarget>& list) {
+    Group group;
+    std::map<std::string, TaxonId> added;
+    TaxonId next = book.nextId<Taxon>();
+    std::size_t count = 0;
+    for (const ListedTarget& one : list) {
+        if (!one.trouble.empty()) continue;
+        Target target = one.target;
+        target.taxon = one.taxon.taxon.id;
+        if (one.taxon.isNew) {
+            const auto [found, isFirst] = added.emplace(one.taxon.taxon.name, next);
+            if (isFirst) {
+                Taxon taxon = one.taxon.taxon;
+                taxon.id = {};
+                group.commands.push_back(Command{Put<Taxon>{taxon}});
+                next = {next.number + 1};
+            }
+            target.taxon = found->second;
+        }
+        group.commands.push_back(Command{Put<Target>{target}});
+        ++count;
+    }
+    group.label = "Put in " + std::to_string(count) + (count == 1 ? " target" : " targets") + " of a list";
+    return Command{group};
+}
+
+std::string nextTargetName(const HouseBook& book) {
+    for (auto number = book.all<Target>().size() + 1;; ++number)
+        if (std::string name = numberedName(number); book.withKey<Target>(name).empty()) return name;
+}
+
+} // namespace warmbench::season

@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/season/target_list.h"
+#include "ui/words/wording.h"
+
+#include <QDialog>
+
+#include <functional>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QPlainTextEdit;
+class QPushButton;
+class QTreeWidget;
+
+namespace warmbench::ui {
+
+class TroubleLabel;
+
+/// Takes a list of targets that is pasted or opened, shows line by line how it is understood before anything
+/// is in the book, and lets her say what each column means. Lines that are wrong say why; the rest is put in
+/// as one step.
+class TargetListDialog : public QDialog {
+    Q_OBJECT
+public:
+    using Performer = std::function<Outcome(const Command&)>;
+
+    TargetListDialog(const HouseBook& book, const RecipeLibrary& library, const Wording& wording,
+                     Performer performer, QWidget* parent);
+    void accept() override;
+
+private:
+    void build();
+    void openFile();
+    /// Finds out anew how the text is to be read.
+    void guess();
+    void showColumns();
+    void readColumns();
+    void showLines();
+
+    const HouseBook& m_book;
+    const RecipeLibrary& m_library;
+    Wording m_wording;
+    Performer m_performer;
+    season::TargetListShape m_shape;
+    std::vector<season::ListedTarget> m_list;
+
+    QPlainTextEdit* m_text;
+    QCheckBox* m_head;
+    QComboBox* m_order;
+    QCheckBox* m_ownTaxa;
+    QTreeWidget* m_lines;
+    std::vector<QComboBox*> m_columns;
+    QWidget* m_columnRow;
+    QLabel* m_words;
+    QPushButton* m_putIn;
+    TroubleLabel* m_refusal;
+};
+
+} // namespace warmbench::ui
