@@ -222,11 +222,11 @@ void PlanDialog::countChosen() {
     m_accept->setEnabled(ticked > 0);
     const auto kept = static_cast<int>(std::count(m_lineItems.begin(), m_lineItems.end(), nullptr));
     if (m_list->topLevelItemCount() == 0) {
-        m_state->setText(kept > 0
-                             ? tr("Nothing is better than what is planned: all %n batches stay as they are.",
-                                  nullptr, kept)
-                             : tr("No target needs striking in these days: each is covered, or its "
-                                  "season comes at another time."));
+        m_state->setText(
+            kept > 0 ? tr("Nothing is better than what is planned. Batches that stay as they are: %1.")
+                           .arg(m_wording.number(kept))
+                     : tr("No target needs striking in these days: each is covered, or its "
+                          "season comes at another time."));
         return;
     }
     const QString quality = text(m_proposal.quality());
@@ -234,7 +234,7 @@ void PlanDialog::countChosen() {
                         .arg(m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsPlaced)),
                              m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsWanted)));
     if (!quality.isEmpty()) words += tr("; the plan is %1").arg(quality);
-    if (kept > 0) words += tr("; %n planned batches stay as they are", nullptr, kept);
+    if (kept > 0) words += tr("; planned before and kept: %1").arg(m_wording.number(kept));
     m_state->setText(
         words + tr(". Ticked: %1 of %2 batches.").arg(m_wording.number(ticked), m_wording.number(tickable)));
 }

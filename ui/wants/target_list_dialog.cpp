@@ -48,6 +48,7 @@ void TargetListDialog::build() {
     m_text->setPlaceholderText(
         tr("Paste a list here, such as lines copied from a spreadsheet: a taxon by any of its "
            "names, how many plants, by which date; worth, wood, a name and a note where you have them."));
+    m_lines->setWordWrap(true);
     m_text->setTabChangesFocus(true);
     m_text->setFixedHeight(m_text->fontMetrics().lineSpacing() * textRows);
     m_order->addItems({tr("2027-03-01"), tr("day first: 1.3.2027"), tr("month first: 3/1/2027")});
@@ -159,9 +160,18 @@ void TargetListDialog::showLines() {
     }
     fitColumns(*m_lines);
     const int wrong = static_cast<int>(m_list.size()) - right;
-    m_words->setText(wrong == 0 ? QString() : tr("%n lines are wrong and will be left out.", nullptr, wrong));
-    m_putIn->setText(tr("&Put in %n targets", nullptr, right));
+    m_words->setText(
+        wrong == 0 ? QString()
+                   : tr("Wrong and left out: %1 of %2 lines.")
+                         .arg(m_wording.number(wrong), m_wording.number(static_cast<int>(m_list.size()))));
+    m_putIn->setText(tr("&Put these targets in (%1)").arg(m_wording.number(right)));
     m_putIn->setEnabled(right > 0);
+}
+
+void TargetListDialog::showEvent(QShowEvent* event) {
+    QDialog::showEvent(event);
+    // Only now the heads have the type that they are shown in.
+    fitColumns(*m_lines);
 }
 
 void TargetListDialog::accept() {

@@ -30,6 +30,9 @@ public:
                      Performer performer, QWidget* parent);
     void accept() override;
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void build();
     void openFile();
