@@ -4,6 +4,7 @@
 #include "app/command/without_screen.h"
 #include "core/book/query.h"
 #include "ui/map/map_sheet.h"
+#include "ui/paper/day_sheet.h"
 #include "ui/paper/label_paper.h"
 #include "ui/paper/round_sheet.h"
 #include "ui/paper/strike_list.h"
@@ -95,6 +96,11 @@ Result<ui::Paper> paperOf(const HouseBook& book, const PrintOptions& options,
                                  QPageLayout::Landscape);
     const auto day = readDay("--from", options.from);
     if (!day) return day.refusal();
+    if (options.kind == "day")
+        return ui::documentPaper(
+            ui::text(titleOf(dayWords(*day), book)),
+            ui::daySheetHtml(book, season::dayWork(book, forecast::BookForecast(book, *day)), wording),
+            QPageLayout::Portrait);
     return ui::documentPaper(ui::text(titleOf("Round of " + dayWords(*day), book)),
                              ui::roundSheetHtml(book, forecast::BookForecast(book, *day), wording),
                              QPageLayout::Landscape);
@@ -133,13 +139,14 @@ int printOnPaper(const PrintOptions& options) {
 void addPrint(CLI::App& program, Work& work) {
     CLI::App* call = program.add_subcommand("print", "Put labels, lists and sheets into a PDF to be printed");
     const auto options = std::make_shared<PrintOptions>();
-    call->add_option("kind", options->kind, "labels, strike-list, round or map")
+    call->add_option("kind", options->kind, "labels, strike-list, day, round or map")
         ->required()
-        ->check(CLI::IsMember({"labels", "strike-list", "round", "map"}));
+        ->check(CLI::IsMember({"labels", "strike-list", "day", "round", "map"}));
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--out", options->out, "The file, such as labels.pdf")->required();
-    call->add_option("--from", options->from,
-                     "First day of labels and strike list, or the day of the round and the map");
+    call->add_option(
+        "--from", options->from,
+        "First day of labels and strike list, or the day of the day sheet, the round and the map");
     call->add_option("--days", options->days, "Days of labels and strike list")->capture_default_str();
     call->add_option("--batch", options->batches, "Labels of this batch only; may be given again");
     call->add_option("--page", options->page, "Sheet of labels, width x height in mm")->capture_default_str();

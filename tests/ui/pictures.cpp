@@ -43,6 +43,8 @@ void writeWindows(const QString& folder) {
     grab(home, folder + QStringLiteral("window-zone.png"));
     home.window.setTheme(ui::Theme::Dark);
     grab(home, folder + QStringLiteral("window-dark.png"));
+    home.child<QAction>("dayWork")->trigger();
+    grab(home, folder + QStringLiteral("day-work.png"));
     home.child<QAction>("strikeList")->trigger();
     grab(home, folder + QStringLiteral("strike-list-dark.png"));
     home.child<QAction>("round")->trigger();

@@ -1,5 +1,6 @@
 #include "ui/paper/print_dialog.h"
 
+#include "ui/paper/day_sheet.h"
 #include "ui/paper/label_paper.h"
 #include "ui/paper/round_sheet.h"
 #include "ui/paper/strike_list.h"
@@ -21,7 +22,7 @@
 namespace warmbench::ui {
 namespace {
 
-enum PaperKind : int { StrikeListPaper, LabelsPaper, RoundPaper };
+enum PaperKind : int { StrikeListPaper, LabelsPaper, RoundPaper, DayPaper };
 
 constexpr int mostDaysPrinted = 366;
 constexpr int labelsAlong = 100;
@@ -77,7 +78,8 @@ QDoubleSpinBox* PrintDialog::lengthField(const QString& name, double millimetres
 
 void PrintDialog::build(Day day) {
     m_kind->setObjectName(QStringLiteral("printKind"));
-    m_kind->addItems({tr("Strike list"), tr("Labels, one a container"), tr("Round sheet")});
+    m_kind->addItems(
+        {tr("Strike list"), tr("Labels, one a container"), tr("Round sheet"), tr("The day's page")});
     m_from->setObjectName(QStringLiteral("printFrom"));
     m_from->setDate(qDate(day));
     m_from->setCalendarPopup(true);
@@ -193,6 +195,10 @@ Result<Paper> PrintDialog::paper() const {
     case RoundPaper:
         return documentPaper(titled(tr("Round of %1").arg(m_wording.longDate(m_forecast.day()))),
                              roundSheetHtml(m_book, m_forecast, m_wording), QPageLayout::Landscape);
+    case DayPaper:
+        return documentPaper(titled(m_wording.longDate(m_forecast.day())),
+                             daySheetHtml(m_book, season::dayWork(m_book, m_forecast), m_wording),
+                             QPageLayout::Portrait);
     default:
         return documentPaper(titled(tr("Strike list")),
                              strikeListHtml(m_book, span, Letters(m_book), m_wording),
@@ -202,8 +208,10 @@ Result<Paper> PrintDialog::paper() const {
 
 void PrintDialog::refresh() {
     m_labelFields->setVisible(m_kind->currentIndex() == LabelsPaper);
-    m_from->setEnabled(m_kind->currentIndex() != RoundPaper);
-    m_days->setEnabled(m_kind->currentIndex() != RoundPaper);
+    // The round and the day's page are those of the day that the window shows.
+    const bool ofOneDay = m_kind->currentIndex() == RoundPaper || m_kind->currentIndex() == DayPaper;
+    m_from->setEnabled(!ofOneDay);
+    m_days->setEnabled(!ofOneDay);
     const auto chosen = paper();
     m_trouble->setText(chosen ? QString() : text(chosen.refusal().text()));
     m_print->setEnabled(static_cast<bool>(chosen));

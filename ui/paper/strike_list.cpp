@@ -3,7 +3,6 @@
 #include "core/book/query.h"
 #include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
-#include "core/season/materials.h"
 #include "ui/paper/cautions.h"
 #include "ui/paper/html_table.h"
 #include "ui/words/say.h"
@@ -48,6 +47,8 @@ QString litres(std::int64_t millilitres, const Wording& wording) {
     return wording.locale().toString(static_cast<double>((millilitres + 99) / 100) / 10, 'f', 1);
 }
 
+} // namespace
+
 QString materialsHtml(const season::Materials& materials, const Wording& wording) {
     QString list = heading(say("To have ready")) + QStringLiteral("<ul>");
     const auto item = [&](const QString& words) {
@@ -61,8 +62,6 @@ QString materialsHtml(const season::Materials& materials, const Wording& wording
         item(say("hormone for %1: %2").arg(wording.cuttings(static_cast<int>(cuttings)), text(name)));
     return list + QStringLiteral("</ul>");
 }
-
-} // namespace
 
 QString placeText(const HouseBook& book, const Stay& stay, const Wording& wording) {
     SlotRect all = stay.places.front().slots;

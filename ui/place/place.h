@@ -52,6 +52,8 @@ public:
 Q_SIGNALS:
     /// Wants a batch or zone to be shown on the map.
     void shownOnMap(const warmbench::ui::Selection& selection);
+    /// Wants another place, by its name, to come into sight.
+    void placeWanted(const QString& name);
 
 protected:
     /// The outcome is told by the place itself, where it was asked for; what was done stands in the window's

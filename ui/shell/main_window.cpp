@@ -14,6 +14,7 @@
 #include "ui/shell/start_page.h"
 #include "ui/shell/strike_list_place.h"
 #include "ui/shell/style.h"
+#include "ui/today/today_place.h"
 #include "ui/wants/stocks_place.h"
 #include "ui/wants/targets_place.h"
 
@@ -53,6 +54,7 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     setObjectName(QStringLiteral("mainWindow"));
     setWindowTitle(tr("Warmbench"));
     addPlace(QStringLiteral("house"), tr("House"), m_house);
+    addPlace(new TodayPlace(m_places));
     addPlace(new StrikeListPlace(m_places));
     addPlace(new RoundPlace(m_places));
     addPlace(new TargetsPlace(m_places));
@@ -95,6 +97,8 @@ void MainWindow::addPlace(Place* place) {
     addPlace(place->name(), place->title(), place);
     place->setPerformer([this](const Command& command) { return perform(command); });
     connect(place, &Place::shownOnMap, this, &MainWindow::showOnMap);
+    connect(place, &Place::placeWanted, this,
+            [this](const QString& name) { findChild<QAction*>(name)->trigger(); });
     m_listed.push_back(place);
 }
 

@@ -187,6 +187,17 @@ TEST_CASE("The strike list names every planned batch with its cautions, inside t
     checkInsidePages(printed.pdf);
 }
 
+TEST_CASE("The morning's page says what to take, prepare, strike and set, inside the page") {
+    const Printed printed;
+    REQUIRE(printed.print("day", {"--from", "2026-12-01"}).error.empty());
+    const std::string text = textOf(printed.pdf);
+    for (const char* part :
+         {"Tuesday 1 December 2026", "To strike", "To take", "To have ready", "Mats to set", "Care"})
+        CHECK(has(text, part));
+    CHECK(has(text, "26-335-A"));
+    checkInsidePages(printed.pdf);
+}
+
 TEST_CASE("A round sheet lists the containers of the round in its order") {
     const Printed printed;
     REQUIRE(printed.print("round", {"--from", "2026-11-30"}).error.empty());

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "core/season/day_work.h"
+#include "ui/place/place.h"
+
+class QLabel;
+class QPushButton;
+class QTextBrowser;
+class QTreeWidget;
+
+namespace warmbench::ui {
+
+class TroubleLabel;
+
+/// What the day of the day line asks for: to strike, wean, pot on and check as a list in which Enter does the
+/// chosen one, beside it what to take, prepare and set. What is not done is there again the next day.
+class TodayPlace : public Place {
+    Q_OBJECT
+public:
+    explicit TodayPlace(QWidget* parent);
+    void showBook(const BookView& view) override;
+    [[nodiscard]] bool hasDayLine() const override { return true; }
+
+private:
+    enum class Kind : std::uint8_t { Strike, Wean, PotOn, Round };
+    struct Task {
+        Kind kind = Kind::Strike;
+        BatchId batch;
+    };
+
+    void addTask(const Task& task, const QStringList& cells);
+    [[nodiscard]] const Task* current() const;
+    void doCurrent();
+    void showCurrentOnMap();
+    void enableButtons();
+
+    const HouseBook* m_book = nullptr;
+    Day m_day;
+    Day m_today;
+    std::vector<Task> m_tasks; ///< by row
+    QLabel* m_title;
+    QTreeWidget* m_list;
+    QTextBrowser* m_notes;
+    QPushButton* m_do;
+    QPushButton* m_map;
+    TroubleLabel* m_refusal;
+};
+
+} // namespace warmbench::ui
