@@ -85,8 +85,10 @@ private:
     static constexpr int streamCount = 2;
     static constexpr double lastPart = 0.08; ///< of the time, for giving slots with care and for the reasons,
     static constexpr double longestLast = 2; ///< and at most so many seconds
-    static constexpr int exchanges = 16;     ///< times at which streams by rounds look at each other
-    static constexpr std::int64_t step = 16; ///< rounds between two looks at the clock
+    static constexpr double secondsToCool = 0.02; ///< a batch
+    static constexpr double mostBesides = 0.4;    ///< of the time: search in the thread of the bound
+    static constexpr int exchanges = 16;          ///< times at which streams by rounds look at each other
+    static constexpr std::int64_t step = 16;      ///< rounds between two looks at the clock
 
     [[nodiscard]] double elapsed() const {
         return std::chrono::duration<double>(std::chrono::steady_clock::now() - m_begin).count();
@@ -168,20 +170,19 @@ private:
     void searchByTime() {
         if (m_options.threads < 2) {
             boundAtOnce(m_options.seconds / 10);
-            searchUntilTime(*m_streams[0]);
+            searchUntil(*m_streams[0], searchEnd());
             return;
         }
         std::stop_source ended;
         const std::stop_callback passOn(m_stop, [&] { ended.request_stop(); });
         std::jthread second([&] {
+            searchBesides(boundStart());
             improveBound(
                 m_problem, {}, [&] { return m_total.load(); }, [&](std::int64_t bound) { m_bound = bound; },
                 ended.get_token());
-            if (isOver(searchEnd())) return;
-            begin(m_streams[1]);
-            searchUntilTime(*m_streams[1]);
+            searchBesides(searchEnd());
         });
-        searchUntilTime(*m_streams[0]);
+        searchUntil(*m_streams[0], searchEnd());
         ended.request_stop();
     }
 
@@ -200,25 +201,40 @@ private:
             roundedUp(shareBound(m_problem, zoneKinds(m_problem), late.get_token()), costStep(m_problem));
     }
 
-    void searchUntilTime(Stream& stream) {
-        const search::Stopped stopped = [&] { return isOver(searchEnd()); };
-        stream.begin(stopped, [this] { return m_stop.stop_requested(); });
+    /// When the second stream leaves its thread to the bound: once it has cooled, where there is time for
+    /// that.
+    [[nodiscard]] double boundStart() const {
+        const double cooled = secondsToCool * static_cast<double>(m_problem.batches.size());
+        return cooled < mostBesides * m_options.seconds ? cooled : 0;
+    }
+
+    void searchBesides(double end) {
+        if (isOver(end)) return;
+        if (!m_streams[1]) begin(m_streams[1]);
+        searchUntil(*m_streams[1], end);
+    }
+
+    /// Until `end`, and a little longer to give slots with care.
+    void searchUntil(Stream& stream, double end) {
+        const search::Stopped stopped = [&] { return isOver(end); };
+        if (stream.rounds() == 0) stream.begin(stopped, [this] { return m_stop.stop_requested(); });
         publish(stream, step);
         const double begun = elapsed();
+        const std::int64_t before = stream.rounds();
         Cooling cooling;
         bool planned = false;
         while (!stopped()) {
-            const double progress = (elapsed() - begun) / (searchEnd() - begun);
+            const double progress = (elapsed() - begun) / (end - begun);
             // Once it is known how fast it goes.
             if (!planned && progress > 0.02) {
-                cooling = stream.coolingFor(static_cast<double>(stream.rounds()) / progress);
+                cooling = stream.coolingFor(static_cast<double>(stream.rounds() - before) / progress);
                 planned = true;
             }
             cooling.progress = progress;
             stream.run(step, cooling, stopped);
             publish(stream, step);
         }
-        stream.finish([&] { return isOver(searchEnd() + (m_options.seconds - searchEnd()) / 3); });
+        stream.finish([&] { return isOver(end + (m_options.seconds - searchEnd()) / 3); });
         publish(stream, 0);
     }
 
