@@ -86,7 +86,8 @@ private:
     static constexpr double lastPart = 0.08; ///< of the time, for giving slots with care and for the reasons,
     static constexpr double longestLast = 2; ///< and at most so many seconds
     static constexpr double secondsToCool = 0.02; ///< a batch
-    static constexpr double mostBesides = 0.4;    ///< of the time: search in the thread of the bound
+    static constexpr double mostBesides = 0.4;    ///< of the time: search in the thread of the bound,
+    static constexpr double longestBesides = 1;   ///< and at most so many seconds
     static constexpr int exchanges = 16;          ///< times at which streams by rounds look at each other
     static constexpr std::int64_t step = 16;      ///< rounds between two looks at the clock
 
@@ -205,7 +206,7 @@ private:
     /// that.
     [[nodiscard]] double boundStart() const {
         const double cooled = secondsToCool * static_cast<double>(m_problem.batches.size());
-        return cooled < mostBesides * m_options.seconds ? cooled : 0;
+        return cooled < std::min(longestBesides, mostBesides * m_options.seconds) ? cooled : 0;
     }
 
     void searchBesides(double end) {

@@ -59,7 +59,9 @@ void Stream::run(std::int64_t rounds, const Cooling& cooling, const Stopped& sto
 Cooling Stream::coolingFor(double rounds) const {
     const double enough =
         rounds / (roundsForBatch * std::max(1.0, static_cast<double>(m_model->batches.size())));
-    return {0, std::clamp(static_cast<int>(enough), 1, mostCycles), std::sqrt(std::min(1.0, enough))};
+    // One that begins anew and one that goes on; with more time rather longer ones than many.
+    const double cycles = std::max(std::min(enough, 2.0), std::sqrt(enough));
+    return {0, std::clamp(static_cast<int>(cycles), 1, mostCycles), std::sqrt(std::min(1.0, enough))};
 }
 
 void Stream::roundOfBins() {
