@@ -89,8 +89,8 @@ void improveBound(const Problem& problem, const BoundOptions& options,
     totals.report(static_cast<double>(plateBound(problem, zones, stop)));
     if (totals.proven() || stop.stop_requested()) return;
 
-    const Formulation formulation = formulate(problem, zones, stop);
-    if (stop.stop_requested()) return;
+    const Formulation formulation = formulate(problem, zones, stop, options.memory);
+    if (stop.stop_requested() || formulation.shelves.empty()) return;
     DualFunction dual(formulation, stop);
     Domain domain = wholeDomain(formulation);
     Ascent root(formulation, dual);

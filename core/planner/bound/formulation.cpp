@@ -113,6 +113,13 @@ public:
         addHeld(problem, zones, m_result.shelves);
     }
 
+    /// Taken by what is built, and by an ascent over it.
+    [[nodiscard]] std::size_t bytes() const {
+        constexpr std::size_t ofLink = 2 * sizeof(Link) + 32; // the list may be half empty
+        constexpr std::size_t ofPrice = 6 * sizeof(double);   // best, trial, excess, mean, sums, items
+        return m_result.links.size() * ofLink + m_result.prices * ofPrice;
+    }
+
     void addBatch(int index, const StayChoices& stays) {
         const Batch& batch = m_problem.batches[static_cast<std::size_t>(index)];
         BatchChains chains;
@@ -321,10 +328,11 @@ private:
 
 } // namespace
 
-Formulation formulate(const Problem& problem, const ZoneKinds& zones, const std::stop_token& stop) {
+Formulation formulate(const Problem& problem, const ZoneKinds& zones, const std::stop_token& stop,
+                      std::size_t memory) {
     Builder builder(problem, zones);
     for (int index = 0; index < static_cast<int>(problem.batches.size()); ++index) {
-        if (stop.stop_requested()) break;
+        if (stop.stop_requested() || builder.bytes() > memory) return {};
         if (const auto stays = stayChoices(problem, zones, index))
             builder.addBatch(index, *stays);
         else

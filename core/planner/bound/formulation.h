@@ -5,6 +5,7 @@
 #include "core/planner/problem.h"
 
 #include <algorithm>
+#include <limits>
 #include <stop_token>
 #include <vector>
 
@@ -125,8 +126,9 @@ struct Formulation {
     std::vector<ZoneShelf> shelves;
 };
 
-/// Incomplete, and of no use, once `stop` is requested.
+/// Empty, of no shelves, once `stop` is requested or it would take about as many bytes as `memory`.
 [[nodiscard]] Formulation formulate(const Problem& problem, const ZoneKinds& zones,
-                                    const std::stop_token& stop);
+                                    const std::stop_token& stop,
+                                    std::size_t memory = std::numeric_limits<std::size_t>::max());
 
 } // namespace warmbench::planner
