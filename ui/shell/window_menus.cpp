@@ -25,8 +25,7 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     create = add(file, "new", say("&New house book…"), QKeySequence::New);
     open = add(file, "open", say("&Open a house book…"), QKeySequence::Open);
     saveMap = add(file, "saveMap", say("Save the &map as a picture…"));
-    print = add(file, "print", say("&Print labels, lists and sheets…"),
-                QKeySequence::Print);
+    print = add(file, "print", say("&Print labels, lists and sheets…"), QKeySequence::Print);
     file->addSeparator();
     quit = add(file, "quit", say("&Quit"), QKeySequence::Quit);
 
