@@ -9,17 +9,9 @@ namespace {
 /// Descriptions above this many bytes are refused.
 constexpr std::size_t largestDescription = std::size_t{512} << 20;
 
-bool isShared(const std::string& book) {
-    return book.rfind("postgresql://", 0) == 0 || book.rfind("postgres://", 0) == 0;
-}
-
 } // namespace
 
 Result<std::unique_ptr<BookFile>> openBook(const std::string& book, OpenMode mode) {
-    if (isShared(book))
-        return Refusal{"BOOK",
-                       "found the address of a shared book, expected the name of a file: this version keeps "
-                       "books in files only"};
     return BookFile::open(book, mode);
 }
 

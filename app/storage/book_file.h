@@ -1,10 +1,8 @@
 #pragma once
 
+#include "app/storage/store.h"
 #include "core/book/command.h"
 #include "core/book/house_book.h"
-
-#include <QSqlDatabase>
-#include <QString>
 
 #include <functional>
 #include <memory>
@@ -12,8 +10,6 @@
 #include <vector>
 
 namespace warmbench::app {
-
-enum class OpenMode { Read, Write };
 
 /// One line of a book's journal.
 struct JournalEntry {
@@ -24,22 +20,21 @@ struct JournalEntry {
     Change change;
 };
 
-/// A house book in a SQLite file. What it says is done is on the disk: every change, its rows and its journal
-/// entry, is one transaction (write-ahead log, synchronous FULL) that has been committed before `perform`
+/// A house book that is kept, in a file or in a database that others share. What it says is done is kept:
+/// every change, its rows and its journal entry, is one transaction that has been committed before `perform`
 /// returns.
 ///
-/// Another process may change the same file: before each change its newer journal entries are taken over.
-/// Refusals that concern the file have its name as their place.
+/// Others may change the same book: before each change their newer journal entries are taken over, and what
+/// was asked is done on the book as it is then, or refused where somebody was faster with the same things.
+/// Refusals that concern the store have its name as their place.
 class BookFile {
 public:
-    /// The version of the schema that this program writes.
-    static constexpr int schemaVersion = 2;
-
-    /// Makes a new file with this book in it; refused where there is one of that name already.
+    /// Makes a new book; refused where there is one of that name already. `path` is the name of a file, or
+    /// the address of a database (`postgresql://...`).
     static Outcome create(const std::string& path, const HouseBook& book);
-    /// Opens a book. Refused, and the file not changed: none there, no house book, damaged, written by a
-    /// newer program; for writing also where the file or its folder can't be written. An older one that is
-    /// opened for writing is brought up to date, after a backup beside it (`BOOK.version-1.backup`).
+    /// Opens a book. Refused, and the store not changed: none there, no house book, damaged, written by a
+    /// newer program, for writing also where it can't be written. An older one that is opened for writing is
+    /// brought up to date.
     static Result<std::unique_ptr<BookFile>> open(const std::string& path, OpenMode mode);
 
     BookFile(const BookFile&) = delete;
@@ -47,7 +42,7 @@ public:
     ~BookFile();
 
     [[nodiscard]] const HouseBook& book() const { return m_book; }
-    [[nodiscard]] const std::string& path() const { return m_path; }
+    [[nodiscard]] const std::string& path() const { return m_store->name(); }
 
     /// Does a command and keeps it, whole or not at all.
     Outcome perform(const Command& command);
@@ -72,6 +67,9 @@ public:
     /// All that is wrong with the file: the database's own checks, references, rules of the book, the
     /// journal's chain and whether the journal leads to what the tables hold. Empty for a sound one.
     [[nodiscard]] std::vector<Refusal> check() const;
+    /// Writes the whole book with its journal as a new one, in a file or a shared database, opens it and
+    /// compares. Nothing is lost or changed by that, either way.
+    [[nodiscard]] Outcome copyTo(const std::string& path) const;
     /// Writes a consistent copy to a new file, opens it to see that it is sound, and only then gives it its
     /// name. Refused where there is a file of that name.
     Outcome backup(const std::string& path) const;
@@ -83,18 +81,13 @@ private:
         Change change;
     };
 
-    BookFile(std::string path, OpenMode mode);
-    Outcome connect();
-    Outcome prepareToWrite();
-    Outcome migrate(int from);
+    explicit BookFile(std::unique_ptr<Store> store);
     Outcome load();
     Outcome keep(const Change& change, const std::string& words);
     Outcome keepNow(const Change& change, const std::string& words);
     Outcome repeat(std::vector<Step>& from, std::vector<Step>& to, const std::string& verb);
 
-    std::string m_path;
-    OpenMode m_mode;
-    QString m_connection;
+    std::unique_ptr<Store> m_store;
     HouseBook m_book;
     std::int64_t m_seq = 0; ///< of the last journal entry that the book in memory knows
     std::string m_chain;    ///< its hash

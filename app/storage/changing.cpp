@@ -19,15 +19,11 @@ public:
     Transaction(const Transaction&) = delete;
     Transaction& operator=(const Transaction&) = delete;
     ~Transaction() {
-        if (m_open) [[maybe_unused]]
-            const Outcome back = run(databaseOf(m_file.m_connection), QStringLiteral("ROLLBACK"));
+        if (m_open) m_file.m_store->rollBack();
     }
 
     Outcome begin() {
-        if (m_file.m_mode == OpenMode::Read) return Refusal{m_file.m_path, "it was opened for reading only"};
-        if (auto refusal = run(databaseOf(m_file.m_connection), QStringLiteral("BEGIN IMMEDIATE")))
-            return Refusal{m_file.m_path,
-                           "another program is writing to it; try again (" + refusal->what + ")"};
+        if (auto refusal = m_file.m_store->beginToWrite()) return refusal;
         m_open = true;
         const auto taken = m_file.catchUp();
         return taken ? std::nullopt : Outcome{taken.refusal()};
@@ -40,17 +36,16 @@ private:
 };
 
 Result<int> BookFile::catchUp() {
-    QSqlQuery query(databaseOf(m_connection));
+    QSqlQuery query(m_store->database());
     query.prepare(QStringLiteral("SELECT seq, change, chain FROM journal WHERE seq > ? ORDER BY seq"));
     query.addBindValue(static_cast<qlonglong>(m_seq));
-    if (!query.exec())
-        return Refusal{m_path, "the journal can't be read: " + query.lastError().text().toStdString()};
+    if (!query.exec()) return Refusal{path(), "the journal can't be read: " + wordsOf(query.lastError())};
     int taken = 0;
     while (query.next()) {
         const auto change = readChange(query.value(1).toString().toStdString());
-        if (!change) return Refusal{m_path, "the journal is damaged: " + change.refusal().text()};
+        if (!change) return Refusal{path(), "the journal is damaged: " + change.refusal().text()};
         if (auto refusal = m_book.apply(*change))
-            return Refusal{m_path, "what others have changed does not fit: " + refusal->text()};
+            return Refusal{path(), "what others have changed does not fit: " + refusal->text()};
         m_seq = query.value(0).toLongLong();
         m_chain = query.value(2).toString().toStdString();
         ++taken;
@@ -65,8 +60,8 @@ Outcome BookFile::keepNow(const Change& change, const std::string& said) {
     const auto chain = m_chain;
     Outcome refusal = keep(change, said);
     if (!refusal)
-        if (const auto failed = run(databaseOf(m_connection), QStringLiteral("COMMIT")))
-            refusal = Refusal{m_path, "it could not be kept: " + failed->text()};
+        if (const auto failed = m_store->commit())
+            refusal = Refusal{path(), "it could not be kept: " + failed->text()};
     if (refusal) {
         m_seq = seq;
         m_chain = chain;
@@ -93,7 +88,7 @@ Outcome BookFile::adopt(const HouseBook& other, const std::string& said) {
     Transaction transaction(*this);
     if (auto refusal = transaction.begin()) return refusal;
     if (!(m_book == HouseBook{}))
-        return Refusal{m_path, "it is not empty; a whole book can be imported into an empty one only"};
+        return Refusal{path(), "it is not empty; a whole book can be imported into an empty one only"};
     const Change change = changeTo(other);
     m_book = other;
     if (auto refusal = keepNow(change, said)) return refusal;

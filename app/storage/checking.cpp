@@ -7,40 +7,20 @@
 
 #include <QSqlError>
 #include <QSqlQuery>
-#include <QUuid>
 #include <QVariant>
 
-#include <filesystem>
-
-/// Looking a book's file over, its journal, and copies of it.
+/// Looking a book over, and its journal.
 namespace warmbench::app {
-namespace {
-
-namespace fs = std::filesystem;
-
-/// What the database finds wrong with itself: every row of a pragma that is not `ok`.
-void askDatabase(const QSqlDatabase& database, const char* pragma, const std::string& place,
-                 std::vector<Refusal>& wrong) {
-    QSqlQuery query(database);
-    if (!query.exec(QString::fromLatin1(pragma)))
-        wrong.push_back({place, query.lastError().text().toStdString()});
-    while (query.next())
-        if (const QString said = query.value(0).toString(); said != QStringLiteral("ok"))
-            wrong.push_back({place, said.toStdString()});
-}
-
-} // namespace
-
 Result<std::vector<JournalEntry>> BookFile::journal() const {
-    QSqlQuery query(databaseOf(m_connection));
+    QSqlQuery query(m_store->database());
     query.setForwardOnly(true);
     if (!query.exec(QStringLiteral("SELECT seq, at, who, words, change FROM journal ORDER BY seq")))
-        return Refusal{m_path, "the journal can't be read: " + query.lastError().text().toStdString()};
+        return Refusal{path(), "the journal can't be read: " + wordsOf(query.lastError())};
     std::vector<JournalEntry> entries;
     while (query.next()) {
         auto change = readChange(query.value(4).toString().toStdString());
         if (!change)
-            return Refusal{m_path, "journal entry " + query.value(0).toString().toStdString() +
+            return Refusal{path(), "journal entry " + query.value(0).toString().toStdString() +
                                        " is damaged: " + change.refusal().text()};
         entries.push_back({query.value(0).toLongLong(), query.value(1).toString().toStdString(),
                            query.value(2).toString().toStdString(), query.value(3).toString().toStdString(),
@@ -51,9 +31,8 @@ Result<std::vector<JournalEntry>> BookFile::journal() const {
 
 std::vector<Refusal> BookFile::check() const {
     std::vector<Refusal> wrong;
-    const QSqlDatabase database = databaseOf(m_connection);
-    askDatabase(database, "PRAGMA integrity_check", "file", wrong);
-    askDatabase(database, "PRAGMA foreign_key_check", "reference", wrong);
+    const QSqlDatabase database = m_store->database();
+    m_store->findFaults(wrong);
     for (const BrokenRule& broken : audit(m_book)) wrong.push_back(broken.refusal);
     QSqlQuery query(database);
     query.setForwardOnly(true);
@@ -81,27 +60,6 @@ std::vector<Refusal> BookFile::check() const {
         }
     if (!(retold == m_book)) wrong.push_back({"journal", "it does not lead to what the book holds"});
     return wrong;
-}
-
-Outcome BookFile::backup(const std::string& path) const {
-    std::error_code failed;
-    if (fs::exists(path, failed))
-        return Refusal{path, "there is a file of this name already; choose another"};
-    const std::string unfinished =
-        path + ".part-" + QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
-    if (auto refusal = copyInto(databaseOf(m_connection), unfinished))
-        return Refusal{path, "the copy can't be written: " + refusal->text()};
-    Outcome refusal;
-    if (const auto copy = open(unfinished, OpenMode::Read); !copy)
-        refusal = copy.refusal();
-    else if (!((*copy)->book() == m_book))
-        refusal = Refusal{path, "the copy does not hold what the book holds"};
-    if (!refusal) {
-        fs::create_hard_link(unfinished, path, failed);
-        if (failed) refusal = Refusal{path, "the copy can't be given its name: " + failed.message()};
-    }
-    fs::remove(unfinished, failed);
-    return refusal;
 }
 
 } // namespace warmbench::app

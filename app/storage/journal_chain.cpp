@@ -1,5 +1,7 @@
 #include "app/storage/journal_chain.h"
 
+#include "app/storage/rows.h"
+
 #include <QCryptographicHash>
 #include <QSqlError>
 #include <QSqlQuery>
@@ -16,6 +18,17 @@ std::string chained(const std::string& before, const JournalRow& entry) {
         hash.addData(QByteArray::fromRawData(part.data(), static_cast<qsizetype>(part.size())));
     }
     return hash.result().toHex().toStdString();
+}
+
+Outcome addEntry(const QSqlDatabase& database, const JournalRow& entry, const std::string& chain) {
+    QSqlQuery query(database);
+    query.prepare(
+        QStringLiteral("INSERT INTO journal (seq, at, who, words, change, chain) VALUES (?, ?, ?, ?, ?, ?)"));
+    query.addBindValue(static_cast<qlonglong>(entry.seq));
+    for (const std::string& text : {entry.at, entry.who, entry.words, entry.change, chain})
+        query.addBindValue(QString::fromStdString(text));
+    if (query.exec()) return std::nullopt;
+    return Refusal{{}, "the database says: " + wordsOf(query.lastError())};
 }
 
 Outcome chainJournal(const QSqlDatabase& database) {

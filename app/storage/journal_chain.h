@@ -21,6 +21,10 @@ struct JournalRow {
 /// chain.
 [[nodiscard]] std::string chained(const std::string& before, const JournalRow& entry);
 
+/// Adds an entry with its place in the chain to a journal. Inside the caller's transaction.
+[[nodiscard]] Outcome addEntry(const QSqlDatabase& database, const JournalRow& entry,
+                               const std::string& chain);
+
 /// Gives every entry its place in the chain; for the step to version 2.
 [[nodiscard]] Outcome chainJournal(const QSqlDatabase& database);
 

@@ -13,7 +13,7 @@ namespace warmbench::app {
 namespace {
 
 Outcome failure(const QSqlQuery& query) {
-    return Refusal{{}, "the database says: " + query.lastError().text().toStdString()};
+    return Refusal{{}, "the database says: " + wordsOf(query.lastError())};
 }
 
 template <class E>
@@ -86,6 +86,15 @@ Outcome readKind(const QSqlDatabase& database, std::map<IdOf<E>, E>& things) {
 }
 
 } // namespace
+
+std::string wordsOf(const QSqlError& error) {
+    QString text = error.databaseText().isEmpty() ? error.driverText() : error.databaseText();
+    // PostgreSQL tells details and the place in the statement on further lines.
+    text = text.section(QLatin1Char('\n'), 0, 0).trimmed();
+    for (const char* grade : {"ERROR:", "FATAL:"})
+        if (text.startsWith(QLatin1String(grade))) text = text.mid(6).trimmed();
+    return text.toStdString();
+}
 
 Outcome run(const QSqlDatabase& database, const QString& statement) {
     QSqlQuery query(database);

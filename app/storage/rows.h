@@ -5,15 +5,14 @@
 #include "core/quantity/result.h"
 
 #include <QSqlDatabase>
+#include <QSqlError>
 
 #include <string>
 
 namespace warmbench::app {
 
-/// The database behind a connection's name.
-[[nodiscard]] inline QSqlDatabase databaseOf(const QString& connection) {
-    return QSqlDatabase::database(connection, false);
-}
+/// What a database says went wrong, on one line, in words where we know better ones.
+[[nodiscard]] std::string wordsOf(const QSqlError& error);
 
 /// Runs one statement that takes no values.
 [[nodiscard]] Outcome run(const QSqlDatabase& database, const QString& statement);

@@ -6,6 +6,7 @@
 
 #include <QStringList>
 
+#include <algorithm>
 #include <array>
 
 namespace warmbench::app {
@@ -19,13 +20,19 @@ struct Step {
 constexpr std::array<Step, 2> steps{
     {{"schema/sqlite/0001_book.sql", nullptr}, {"schema/sqlite/0002_journal_chain.sql", chainJournal}}};
 
-/// Runs the statements of a script, which end with a semicolon at the end of a line.
+/// The first step makes a shared book of version 2; there were none before.
+constexpr int firstShared = 2;
+constexpr std::array<const char*, 1> sharedSteps{{"schema/postgresql/0002_book.sql"}};
+
+/// Runs the statements of a script, which end with a semicolon at the end of a line that is not between two
+/// `$$`.
 Outcome runScript(const QSqlDatabase& database, const QString& script) {
     QString statement;
     for (const QString& line : script.split(QLatin1Char('\n'))) {
         if (line.startsWith(QStringLiteral("--"))) continue;
         statement += line + QLatin1Char('\n');
-        if (!line.endsWith(QLatin1Char(';'))) continue;
+        const bool quoted = statement.count(QStringLiteral("$$")) % 2 == 1;
+        if (quoted || !line.endsWith(QLatin1Char(';'))) continue;
         if (auto refusal = run(database, statement)) return refusal;
         statement.clear();
     }
@@ -53,6 +60,14 @@ Outcome applySteps(const QSqlDatabase& database, int from, int to) {
         }
     }
     return std::nullopt;
+}
+
+Outcome applySharedSteps(const QSqlDatabase& database, int from, int to) {
+    for (int version = std::max(from + 1, firstShared); version <= to; ++version)
+        if (auto refusal = runScript(database, QString::fromStdString(resourceText(sharedSteps.at(
+                                                   static_cast<std::size_t>(version - firstShared))))))
+            return refusal;
+    return run(database, QStringLiteral("UPDATE about SET version = %1").arg(to));
 }
 
 } // namespace warmbench::app

@@ -1,6 +1,8 @@
 #include "tests/app/storage/book_folder.h"
 
 #include "app/storage/rows.h"
+#include "app/storage/shared_address.h"
+#include "tests/app/storage/postgres_server.h"
 #include "tests/support/small_book.h"
 
 #include <QUuid>
@@ -11,6 +13,13 @@
 #include <stdexcept>
 
 namespace warmbench::tests {
+
+std::string BookFolder::path(const std::string& name) const {
+    if (m_kept == Kept::InFiles) return filePath(name);
+    std::string& address = m_databases[name];
+    if (address.empty()) address = PostgresServer::shared().newDatabase();
+    return address;
+}
 
 std::map<std::string, std::string> BookFolder::files() const {
     std::map<std::string, std::string> found;
@@ -36,6 +45,8 @@ std::unique_ptr<app::BookFile> opened(const std::string& path, app::OpenMode mod
 }
 
 void tamper(const std::string& path, const std::string& statement) {
+    if (app::isShared(path))
+        return PostgresServer::shared().run(app::SharedAddress::read(path)->database, statement);
     const QString connection = QUuid::createUuid().toString();
     Outcome refusal;
     {

@@ -41,8 +41,15 @@ TEST_CASE("A book that is kept is read back the same, in either mode") {
     CHECK(folder.files().size() == 1);
 }
 
+TEST_CASE("A shared book that is kept is read back the same, in either mode") {
+    const BookFolder folder(Kept::Shared);
+    const std::string file = folder.smallBookFile();
+    CHECK(opened(file, OpenMode::Read)->book() == smallBook().book);
+    CHECK(opened(file, OpenMode::Write)->book() == smallBook().book);
+}
+
 TEST_CASE("An empty book is kept and read back the same") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     REQUIRE(!BookFile::create(folder.path("empty.wbook"), HouseBook{}));
     CHECK(opened(folder.path("empty.wbook"), OpenMode::Read)->book() == HouseBook{});
 }
@@ -58,7 +65,7 @@ TEST_CASE("A new book never takes the place of a file") {
 }
 
 TEST_CASE("What was done is in the file when perform returns, and in its journal") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     const std::string file = folder.smallBookFile();
     SmallBook small = smallBook();
     const auto book = opened(file, OpenMode::Write);
@@ -87,7 +94,7 @@ TEST_CASE("What was done is in the file when perform returns, and in its journal
 }
 
 TEST_CASE("Undo and redo are kept and journaled too") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     const std::string file = folder.smallBookFile();
     const HouseBook before = smallBook().book;
     const auto book = opened(file, OpenMode::Write);
@@ -106,7 +113,7 @@ TEST_CASE("Undo and redo are kept and journaled too") {
 }
 
 TEST_CASE("A refused command leaves file and journal alone") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     const std::string file = folder.smallBookFile();
     const auto book = opened(file, OpenMode::Write);
     const std::size_t entries = book->journal()->size();
@@ -144,7 +151,7 @@ TEST_CASE("A new book that can't be written whole leaves nothing behind") {
 }
 
 TEST_CASE("A whole book goes into an empty one only") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     REQUIRE(!BookFile::create(folder.path("empty.wbook"), HouseBook{}));
     const auto book = opened(folder.path("empty.wbook"), OpenMode::Write);
     REQUIRE(!book->adopt(smallBook().book, "Import"));
@@ -154,16 +161,16 @@ TEST_CASE("A whole book goes into an empty one only") {
 }
 
 TEST_CASE("A backup is a sound copy, and never takes the place of a file") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     const std::string file = folder.smallBookFile();
     const auto book = opened(file, OpenMode::Write);
     REQUIRE(!book->perform(handsOf(1)));
-    REQUIRE(!book->backup(folder.path("copy.wbook")));
-    const auto copy = opened(folder.path("copy.wbook"), OpenMode::Read);
+    REQUIRE(!book->backup(folder.filePath("copy.wbook")));
+    const auto copy = opened(folder.filePath("copy.wbook"), OpenMode::Read);
     CHECK(copy->book() == book->book());
     CHECK(copy->check().empty());
-    CHECK(book->backup(folder.path("copy.wbook")));
-    CHECK(book->backup(folder.path("nowhere/copy.wbook")));
+    CHECK(book->backup(folder.filePath("copy.wbook")));
+    CHECK(book->backup(folder.filePath("nowhere/copy.wbook")));
 }
 
 TEST_CASE("A backup that can't be written whole leaves nothing behind") {
@@ -176,7 +183,7 @@ TEST_CASE("A backup that can't be written whole leaves nothing behind") {
 }
 
 TEST_CASE("A check tells what was done behind the program's back") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     const std::string file = folder.smallBookFile();
     REQUIRE(!opened(file, OpenMode::Write)->perform(handsOf(1)));
     CHECK(opened(file, OpenMode::Read)->check().empty());

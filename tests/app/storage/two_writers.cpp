@@ -11,7 +11,7 @@ using namespace warmbench::tests;
 using app::OpenMode;
 
 TEST_CASE("What another writer has done is taken over before the next change") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     const std::string file = folder.smallBookFile();
     const auto one = opened(file, OpenMode::Write);
     const auto other = opened(file, OpenMode::Write);
@@ -29,7 +29,7 @@ TEST_CASE("What another writer has done is taken over before the next change") {
 }
 
 TEST_CASE("What no longer fits after another writer's change is refused and changes nothing") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     const std::string file = folder.smallBookFile();
     const auto one = opened(file, OpenMode::Write);
     const auto other = opened(file, OpenMode::Write);
@@ -45,7 +45,7 @@ TEST_CASE("What no longer fits after another writer's change is refused and chan
 }
 
 TEST_CASE("Two processes that write at once lose nothing of each other") {
-    const BookFolder folder;
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
     const std::string file = folder.smallBookFile();
     constexpr int commandsEach = 40;
     std::vector<pid_t> children;

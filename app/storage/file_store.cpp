@@ -1,0 +1,143 @@
+#include "app/storage/file_store.h"
+
+#include "app/storage/file_head.h"
+#include "app/storage/file_name.h"
+#include "app/storage/rows.h"
+#include "app/storage/schema.h"
+
+#include <QSqlError>
+#include <QSqlQuery>
+#include <QUrl>
+#include <QVariant>
+
+#include <filesystem>
+
+#include <unistd.h>
+
+namespace warmbench::app {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// What the database finds wrong with itself: every row of a pragma that is not `ok`.
+void askDatabase(const QSqlDatabase& database, const char* pragma, const std::string& place,
+                 std::vector<Refusal>& wrong) {
+    QSqlQuery query(database);
+    if (!query.exec(QString::fromLatin1(pragma)))
+        wrong.push_back({place, query.lastError().text().toStdString()});
+    while (query.next())
+        if (const QString said = query.value(0).toString(); said != QStringLiteral("ok"))
+            wrong.push_back({place, said.toStdString()});
+}
+
+} // namespace
+
+Outcome FileStore::connect(const std::string& file) {
+    QSqlDatabase database = connection("QSQLITE");
+    QString options = QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000");
+    QString fileName = QString::fromStdString(fs::absolute(file).string());
+    if (mode() == OpenMode::Read) {
+        options += QStringLiteral(";QSQLITE_OPEN_READONLY;QSQLITE_OPEN_URI");
+        // Without a log beside it nobody is writing, and nothing need be made beside it to read it.
+        std::error_code ignored;
+        const bool quiet = !fs::exists(file + "-wal", ignored);
+        fileName = QStringLiteral("file:%1?%2")
+                       .arg(QString::fromUtf8(QUrl::toPercentEncoding(fileName, "/")),
+                            quiet ? QStringLiteral("immutable=1") : QStringLiteral("mode=ro"));
+    }
+    database.setDatabaseName(fileName);
+    database.setConnectOptions(options);
+    if (!database.open()) return refusal("it can't be opened: " + database.lastError().text().toStdString());
+    return std::nullopt;
+}
+
+Outcome FileStore::prepareToWrite() {
+    for (const char* pragma :
+         {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"})
+        if (auto failed = run(database(), QString::fromLatin1(pragma))) return refusal(failed->text());
+    return std::nullopt;
+}
+
+Outcome FileStore::make(const std::function<Outcome()>& fill) {
+    std::error_code ignored;
+    if (fs::exists(name(), ignored)) return refusal("there is a file of this name already; choose another");
+    const std::string unfinished = temporaryName(name());
+    Outcome failed = connect(unfinished);
+    if (!failed) failed = prepareToWrite();
+    if (!failed) failed = run(database(), QStringLiteral("PRAGMA application_id = %1").arg(applicationId));
+    if (!failed) failed = applySteps(database(), 0, currentSchema);
+    if (!failed) failed = beginToWrite();
+    if (!failed) failed = fill();
+    if (!failed) failed = commit();
+    if (!failed) failed = run(database(), QStringLiteral("PRAGMA wal_checkpoint(TRUNCATE)"));
+    disconnect();
+    if (!failed) return giveName(unfinished, name());
+    for (const char* ending : {"", "-wal", "-shm"}) fs::remove(unfinished + ending, ignored);
+    return refusal("it can't be written: " + failed->what);
+}
+
+Outcome FileStore::open() {
+    const auto head = readHead(name());
+    if (!head) return head.refusal();
+    if (head->application != applicationId)
+        return refusal("this is no house book (found another program's database)");
+    if (head->version > static_cast<std::uint32_t>(currentSchema))
+        return newerProgram(static_cast<int>(head->version));
+    const std::string folder = fs::absolute(name()).parent_path().string();
+    if (mode() == OpenMode::Write &&
+        (::access(name().c_str(), W_OK) != 0 || ::access(folder.c_str(), W_OK) != 0))
+        return refusal(
+            "it is read-only (the file or its folder can't be written), so nothing can be changed in it");
+    if (auto failed = connect(name())) return failed;
+    QSqlQuery query(database());
+    const bool whole = query.exec(QStringLiteral("PRAGMA quick_check(1)")) && query.next() &&
+                       query.value(0).toString() == QStringLiteral("ok");
+    if (!whole) return refusal("the file is damaged; open a backup, and keep this file as it is");
+    // The log may hold a later version than the head of the file, until it is written back.
+    query.exec(QStringLiteral("PRAGMA user_version"));
+    const int version = query.next() ? query.value(0).toInt() : 0;
+    query.finish();
+    query.clear();
+    if (version > currentSchema) return newerProgram(version);
+    if (mode() == OpenMode::Read) return std::nullopt;
+    if (auto failed = prepareToWrite()) return failed;
+    return version < currentSchema ? migrate(version) : std::nullopt;
+}
+
+Outcome FileStore::migrate(int from) {
+    const std::string saved = name() + ".version-" + std::to_string(from) + ".backup";
+    std::error_code ignored;
+    if (!fs::exists(saved, ignored)) {
+        const std::string unfinished = temporaryName(saved);
+        if (auto failed = copyInto(database(), unfinished))
+            return refusal("no backup can be made before it is brought up to date: " + failed->text());
+        if (auto failed = giveName(unfinished, saved)) return failed;
+    }
+    if (auto failed = applySteps(database(), from, currentSchema))
+        return refusal("it can't be brought up to date: " + failed->text());
+    return std::nullopt;
+}
+
+Outcome FileStore::beginToRead() {
+    const Outcome failed = run(database(), QStringLiteral("BEGIN"));
+    return failed ? Outcome{refusal(failed->text())} : std::nullopt;
+}
+
+Outcome FileStore::beginToWrite() {
+    if (mode() == OpenMode::Read) return refusal("it was opened for reading only");
+    const Outcome failed = run(database(), QStringLiteral("BEGIN IMMEDIATE"));
+    return failed ? Outcome{refusal("another program is writing to it; try again (" + failed->what + ")")}
+                  : std::nullopt;
+}
+
+std::string FileStore::who() const {
+    const QString user = qEnvironmentVariable("USER", qEnvironmentVariable("LOGNAME"));
+    return user.isEmpty() ? "someone" : user.toStdString();
+}
+
+void FileStore::findFaults(std::vector<Refusal>& wrong) const {
+    askDatabase(database(), "PRAGMA integrity_check", "file", wrong);
+    askDatabase(database(), "PRAGMA foreign_key_check", "reference", wrong);
+}
+
+} // namespace warmbench::app

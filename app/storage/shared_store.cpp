@@ -1,0 +1,143 @@
+#include "app/storage/shared_store.h"
+
+#include "app/storage/rows.h"
+#include "app/storage/schema.h"
+
+#include <QSqlError>
+#include <QSqlQuery>
+#include <QVariant>
+
+namespace warmbench::app {
+namespace {
+
+/// A value of a connection string, in quotes.
+QString quoted(const std::string& value) {
+    QString text = QString::fromStdString(value);
+    text.replace(QLatin1Char('\\'), QStringLiteral("\\\\")).replace(QLatin1Char('\''), QStringLiteral("\\'"));
+    return QLatin1Char('\'') + text + QLatin1Char('\'');
+}
+
+/// What is asked of every connection unless the address says otherwise: an end to waiting, for a server that
+/// does not answer and for one that has gone without a word.
+constexpr std::array<std::pair<const char*, const char*>, 6> usual{{{"connect_timeout", "5"},
+                                                                    {"application_name", "warmbench"},
+                                                                    {"keepalives_idle", "5"},
+                                                                    {"keepalives_interval", "2"},
+                                                                    {"keepalives_count", "2"},
+                                                                    {"tcp_user_timeout", "8000"}}};
+
+} // namespace
+
+SharedStore::SharedStore(SharedAddress address, OpenMode mode)
+    : Store(address.shown(), mode), m_address(std::move(address)) {}
+
+Outcome SharedStore::setUp(const char* statement) {
+    const Outcome failed = run(database(), QString::fromLatin1(statement));
+    return failed ? Outcome{refusal("it can't be opened: " + failed->text())} : std::nullopt;
+}
+
+Outcome SharedStore::connect() {
+    QSqlDatabase database = connection("QPSQL");
+    if (!database.isValid())
+        return refusal("shared books need Qt's driver for PostgreSQL, which is not installed "
+                       "(Debian: libqt6sql6-psql)");
+    database.setHostName(QString::fromStdString(m_address.host));
+    if (m_address.port > 0) database.setPort(m_address.port);
+    database.setUserName(QString::fromStdString(m_address.user));
+    database.setPassword(QString::fromStdString(m_address.password));
+    database.setDatabaseName(QString::fromStdString(m_address.database));
+    QStringList options;
+    for (const auto& [name, value] : usual)
+        if (!m_address.settings.contains(name))
+            options << QStringLiteral("%1=%2").arg(QLatin1String(name), QLatin1String(value));
+    for (const auto& [name, value] : m_address.settings)
+        options << QString::fromStdString(name) + QLatin1Char('=') + quoted(value);
+    database.setConnectOptions(options.join(QLatin1Char(';')));
+    if (!database.open()) return refusal("it can't be opened: " + wordsOf(database.lastError()));
+    for (const char* statement :
+         {"SET search_path TO warmbench", "SET lock_timeout TO '5s'", "SET client_min_messages TO warning"})
+        if (auto failed = setUp(statement)) return failed;
+    return mode() == OpenMode::Read ? setUp("SET default_transaction_read_only TO on") : std::nullopt;
+}
+
+Result<int> SharedStore::version() {
+    QSqlQuery query(database());
+    query.setForwardOnly(true);
+    if (!query.exec(QStringLiteral("SELECT to_regclass('warmbench.about') IS NOT NULL, "
+                                   "current_setting('server_encoding')")) ||
+        !query.next())
+        return refusal("it can't be read: " + wordsOf(query.lastError()));
+    if (query.value(1).toString() != QStringLiteral("UTF8"))
+        return refusal("found a database in the encoding " + query.value(1).toString().toStdString() +
+                       ", expected UTF8");
+    if (!query.value(0).toBool()) return 0;
+    if (!query.exec(QStringLiteral("SELECT version FROM warmbench.about")))
+        return refusal("you may not read the house book in this database: " + wordsOf(query.lastError()));
+    return query.next() ? query.value(0).toInt() : 0;
+}
+
+Outcome SharedStore::make(const std::function<Outcome()>& fill) {
+    if (auto failed = connect()) return failed;
+    const auto found = version();
+    if (!found) return found.refusal();
+    if (*found != 0) return refusal("there is a house book in this database already; choose another");
+    Outcome failed = run(database(), QStringLiteral("BEGIN"));
+    if (!failed) failed = run(database(), QStringLiteral("CREATE SCHEMA warmbench"));
+    if (!failed) failed = applySharedSteps(database(), 0, currentSchema);
+    if (!failed) failed = fill();
+    if (!failed) failed = commit();
+    if (!failed) return std::nullopt;
+    rollBack();
+    return refusal("no house book can be made in it: " + failed->what);
+}
+
+Outcome SharedStore::open() {
+    if (auto failed = connect()) return failed;
+    const auto found = version();
+    if (!found) return found.refusal();
+    if (*found == 0)
+        return refusal(
+            "there is no house book in this database; 'warmbench new' or 'warmbench copy' makes one");
+    if (*found > currentSchema) return newerProgram(*found);
+    return *found < currentSchema && mode() == OpenMode::Write ? migrate(*found) : std::nullopt;
+}
+
+/// All steps or none, as one transaction; a step that fails leaves the older book as it was.
+Outcome SharedStore::migrate(int from) {
+    Outcome failed = beginToWrite();
+    if (failed) return failed;
+    failed = applySharedSteps(database(), from, currentSchema);
+    if (!failed) failed = commit();
+    if (!failed) return std::nullopt;
+    rollBack();
+    return refusal("it can't be brought up to date: " + failed->text());
+}
+
+Outcome SharedStore::beginToRead() {
+    const Outcome failed = run(database(), QStringLiteral("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY"));
+    return failed ? Outcome{refusal(failed->text())} : std::nullopt;
+}
+
+Outcome SharedStore::beginToWrite() {
+    if (mode() == OpenMode::Read) return refusal("it was opened for reading only");
+    Outcome failed = run(database(), QStringLiteral("BEGIN"));
+    if (!failed) {
+        failed = run(database(), QStringLiteral("SELECT take_turn()"));
+        if (failed) rollBack();
+    }
+    return failed ? Outcome{refusal("nothing can be changed just now; try again (" + failed->what + ")")}
+                  : std::nullopt;
+}
+
+std::string SharedStore::who() const {
+    QSqlQuery query(database());
+    query.setForwardOnly(true);
+    return query.exec(QStringLiteral("SELECT session_user")) && query.next()
+               ? query.value(0).toString().toStdString()
+               : "someone";
+}
+
+/// The server watches over its own pages; references are enforced by it.
+void SharedStore::findFaults(std::vector<Refusal>&) const {}
+
+} // namespace warmbench::app

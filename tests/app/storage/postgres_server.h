@@ -1,0 +1,45 @@
+#pragma once
+
+#include <string>
+
+#include <sys/types.h>
+
+namespace warmbench::tests {
+
+/// A PostgreSQL server for the tests of one process: its data in a folder of its own, reached by a socket in
+/// that folder alone, run as an ordinary user, stopped and removed when the process ends, however it ends.
+/// Where PostgreSQL is not installed or does not start, `shared` throws, and with it every test that needs
+/// it: none passes unseen.
+class PostgresServer {
+public:
+    /// The one of this process, started when it is first asked for.
+    static PostgresServer& shared();
+
+    PostgresServer();
+    PostgresServer(const PostgresServer&) = delete;
+    PostgresServer& operator=(const PostgresServer&) = delete;
+    ~PostgresServer();
+
+    /// Makes an empty database and tells its address, for the server's own administrator.
+    [[nodiscard]] std::string newDatabase();
+    /// The address of a database for a user.
+    [[nodiscard]] std::string address(const std::string& database, const std::string& user = "keeper") const;
+    /// Runs SQL in a database as its administrator, behind the program's back.
+    void run(const std::string& database, const std::string& statement) const;
+
+    /// Stops it as a power cut would, and starts it again on the same data.
+    void stop();
+    void start();
+
+private:
+    void make();
+
+    pid_t m_owner; ///< the process that stops it; children of that one leave it alone
+    std::string m_folder;
+    std::string m_programs;
+    std::string m_user; ///< whom it runs as; empty: as this process does
+    pid_t m_server = 0;
+    int m_databases = 0;
+};
+
+} // namespace warmbench::tests
