@@ -7,6 +7,7 @@
 #include "ui/paper/day_sheet.h"
 #include "ui/paper/label_paper.h"
 #include "ui/paper/round_sheet.h"
+#include "ui/paper/season_sheet.h"
 #include "ui/paper/strike_list.h"
 
 #include <memory>
@@ -19,7 +20,8 @@ struct PrintOptions {
     std::string book;
     std::string out;
     std::string from;
-    int days = 28;
+    std::string seen;
+    std::optional<int> days; ///< nothing: as many as its kind usually has
     std::vector<std::string> batches;
     std::string page = "210x297";
     std::string label = "70x36";
@@ -32,6 +34,8 @@ struct PrintOptions {
 
 /// Days are counted with four digits of years only.
 constexpr int mostDaysPrinted = 3660;
+constexpr int daysOfLists = 28;
+constexpr int daysOfSeason = 365;
 
 Result<ui::LabelLayout> readLayout(const PrintOptions& options) {
     if (!options.roll.empty()) {
@@ -80,6 +84,18 @@ std::string titleOf(const std::string& what, const HouseBook& book) {
     return name.empty() ? what : what + " · " + name;
 }
 
+Result<ui::Paper> seasonPaper(const HouseBook& book, const PrintOptions& options,
+                              const std::optional<ui::DaySpan>& span) {
+    if (!span) return Refusal{"--from", "a season's report needs its first day, such as 2027-02-01"};
+    const auto seen = readDay("--seen", options.seen);
+    if (!seen) return seen.refusal();
+    if (*seen < span->from)
+        return Refusal{"--seen", "found " + seen->iso() + ", expected a day of the season or after it"};
+    ui::SeasonSheet sheet = ui::seasonSheet(book, {span->from, span->to, *seen}, ui::Wording());
+    return ui::documentPaper(ui::text(titleOf("Season's report", book)), sheet.html, QPageLayout::Landscape,
+                             std::move(sheet.plots));
+}
+
 Result<ui::Paper> paperOf(const HouseBook& book, const PrintOptions& options,
                           const std::optional<ui::DaySpan>& span) {
     const ui::Wording wording;
@@ -94,6 +110,7 @@ Result<ui::Paper> paperOf(const HouseBook& book, const PrintOptions& options,
         return ui::documentPaper(ui::text(titleOf("Strike list", book)),
                                  ui::strikeListHtml(book, span, ui::Letters(book), wording),
                                  QPageLayout::Landscape);
+    if (options.kind == "season") return seasonPaper(book, options, span);
     const auto day = readDay("--from", options.from);
     if (!day) return day.refusal();
     if (options.kind == "day")
@@ -108,12 +125,13 @@ Result<ui::Paper> paperOf(const HouseBook& book, const PrintOptions& options,
 
 int printOnPaper(const PrintOptions& options) {
     std::optional<ui::DaySpan> span;
-    if (options.days < 1 || options.days > mostDaysPrinted)
-        return refuse({"--days", "found " + std::to_string(options.days) + ", expected 1 to 3660"});
+    if (options.days && (*options.days < 1 || *options.days > mostDaysPrinted))
+        return refuse({"--days", "found " + std::to_string(*options.days) + ", expected 1 to 3660"});
+    const int days = options.days.value_or(options.kind == "season" ? daysOfSeason : daysOfLists);
     if (!options.from.empty()) {
         const auto from = readDay("--from", options.from);
         if (!from) return refuse(from.refusal());
-        span = ui::DaySpan{*from, *from + options.days};
+        span = ui::DaySpan{*from, *from + days};
     }
     const auto application = applicationWithoutScreen();
     const auto store = openBook(options.book, OpenMode::Read);
@@ -139,15 +157,17 @@ int printOnPaper(const PrintOptions& options) {
 void addPrint(CLI::App& program, Work& work) {
     CLI::App* call = program.add_subcommand("print", "Put labels, lists and sheets into a PDF to be printed");
     const auto options = std::make_shared<PrintOptions>();
-    call->add_option("kind", options->kind, "labels, strike-list, day, round or map")
+    call->add_option("kind", options->kind, "labels, strike-list, day, round, map or season")
         ->required()
-        ->check(CLI::IsMember({"labels", "strike-list", "day", "round", "map"}));
+        ->check(CLI::IsMember({"labels", "strike-list", "day", "round", "map", "season"}));
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--out", options->out, "The file, such as labels.pdf")->required();
     call->add_option(
         "--from", options->from,
-        "First day of labels and strike list, or the day of the day sheet, the round and the map");
-    call->add_option("--days", options->days, "Days of labels and strike list")->capture_default_str();
+        "First day of labels, strike list and season, or the day of the day sheet, the round and the map");
+    call->add_option("--days", options->days,
+                     "Days of labels and strike list, 28 without it; of a season, 365 without it");
+    call->add_option("--seen", options->seen, "The day as of which a season is known; today without it");
     call->add_option("--batch", options->batches, "Labels of this batch only; may be given again");
     call->add_option("--page", options->page, "Sheet of labels, width x height in mm")->capture_default_str();
     call->add_option("--label", options->label, "One label, in mm")->capture_default_str();

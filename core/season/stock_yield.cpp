@@ -61,4 +61,18 @@ std::vector<planner::StockStep> stockSteps(const HouseBook& book, const Stock& s
     return steps;
 }
 
+std::int64_t fullYield(const HouseBook& book, const Stock& stock, Wood wood, Day from, int days) {
+    const Flush* flush = flushOf(stock, wood);
+    if (!flush || days < 1) return 0;
+    const Nursery& nursery = book.nursery();
+    const Season local = seasonFor(flush->season, nursery.latitude.units(), nursery.seasonShiftDays);
+    std::int64_t pickings = 0;
+    for (const StrikeWindow& window : strikeWindows(local, from, from + days - 1)) {
+        const Day start = std::max(window.first, from);
+        const Day end = std::min(window.last, from + days - 1);
+        pickings += 1 + (end - start) / flush->regrowthDays;
+    }
+    return pickings * stock.plants * flush->cuttingsPerPlant;
+}
+
 } // namespace warmbench::season

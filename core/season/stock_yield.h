@@ -20,4 +20,9 @@ namespace warmbench::season {
 [[nodiscard]] std::vector<planner::StockStep> stockSteps(const HouseBook& book, const Stock& stock, Wood wood,
                                                          Day from, int days);
 
+/// Cuttings of one wood in the days from `from` on when every flush is picked to the full as soon as it
+/// stands, and nothing else is ever taken from the stock.
+[[nodiscard]] std::int64_t fullYield(const HouseBook& book, const Stock& stock, Wood wood, Day from,
+                                     int days);
+
 } // namespace warmbench::season

@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include <QComboBox>
+#include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QPushButton>
@@ -42,4 +43,11 @@ TEST_CASE("The print dialog shows what is chosen, and says why labels can't be")
     kind->setCurrentIndex(2);
     REQUIRE(dialog.paper());
     CHECK(dialog.paper()->title.contains("Round of"));
+
+    kind->setCurrentIndex(4);
+    REQUIRE(dialog.paper());
+    CHECK(dialog.paper()->title == "Season's report");
+    CHECK(dialog.findChild<QDateEdit*>("printFrom")->date() == QDate(2026, 8, 2));
+    kind->setCurrentIndex(0);
+    CHECK(dialog.findChild<QDateEdit*>("printFrom")->date() == QDate(2027, 8, 1));
 }

@@ -39,9 +39,10 @@ void keepHeadingsWithText(QTextDocument& pages, double pageHeight, double lineHe
 }
 
 /// A copy of a document, set on a device's pages with room for the foot.
-std::unique_ptr<QTextDocument> setPages(const QTextDocument& source, const QFont& font, double foot,
-                                        QPagedPaintDevice& device) {
+std::unique_ptr<QTextDocument> setPages(const QTextDocument& source, const std::vector<Plot>& plots,
+                                        const QFont& font, double foot, QPagedPaintDevice& device) {
     std::unique_ptr<QTextDocument> pages(source.clone());
+    registerPlots(*pages, plots);
     pages->documentLayout()->setPaintDevice(&device);
     pages->setDefaultFont(font);
     pages->setDocumentMargin(0);
@@ -49,17 +50,17 @@ std::unique_ptr<QTextDocument> setPages(const QTextDocument& source, const QFont
     return pages;
 }
 
-void paintPages(const QTextDocument& source, const QString& title, QPainter& painter,
-                QPagedPaintDevice& device) {
+void paintPages(const QTextDocument& source, const std::vector<Plot>& plots, const QString& title,
+                QPainter& painter, QPagedPaintDevice& device) {
     QFont font = QGuiApplication::font();
     font.setPointSizeF(bodyPoints);
     const QFontMetricsF metrics(font, &device);
     const double foot = footLines * metrics.height();
-    const auto draft = setPages(source, font, foot, device);
+    const auto draft = setPages(source, plots, font, foot, device);
     const QSizeF page = draft->pageSize();
     keepHeadingsWithText(*draft, page.height(), metrics.height());
     // Set anew: Qt leaves the end of a document out that is changed after it was set.
-    const auto pages = setPages(*draft, font, foot, device);
+    const auto pages = setPages(*draft, plots, font, foot, device);
     const int count = pages->pageCount();
     for (int number = 0; number < count; ++number) {
         if (number > 0) device.newPage();
@@ -84,16 +85,18 @@ void paintPages(const QTextDocument& source, const QString& title, QPainter& pai
 
 } // namespace
 
-Paper documentPaper(const QString& title, const QString& html, QPageLayout::Orientation orientation) {
+Paper documentPaper(const QString& title, const QString& html, QPageLayout::Orientation orientation,
+                    std::vector<Plot> plots) {
     const auto document = std::make_shared<QTextDocument>();
     document->setHtml(QStringLiteral("<h2>") + title.toHtmlEscaped() + QStringLiteral("</h2>") + html);
+    insertPlots(*document, plots);
     Paper paper;
     paper.title = title;
     paper.layout = QPageLayout(QPageSize(QPageSize::A4), orientation,
                                QMarginsF(paperMarginMm, paperMarginMm, paperMarginMm, paperMarginMm),
                                QPageLayout::Millimeter);
-    paper.paint = [document, title](QPainter& painter, QPagedPaintDevice& device) {
-        paintPages(*document, title, painter, device);
+    paper.paint = [document, title, plots = std::move(plots)](QPainter& painter, QPagedPaintDevice& device) {
+        paintPages(*document, plots, title, painter, device);
     };
     return paper;
 }

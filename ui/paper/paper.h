@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/quantity/result.h"
+#include "ui/paper/plot.h"
 
 #include <QPageLayout>
 #include <QString>
@@ -21,9 +22,9 @@ struct Paper {
 };
 
 /// Pages of rich text, as wide as the paper allows, with the title, page numbers and nothing cut off: tables
-/// go on with their heads repeated.
+/// go on with their heads repeated. Plots stand where their marks (plotMark) are.
 [[nodiscard]] Paper documentPaper(const QString& title, const QString& html,
-                                  QPageLayout::Orientation orientation);
+                                  QPageLayout::Orientation orientation, std::vector<Plot> plots = {});
 
 /// Paints it all; false where the device can't be begun or ended.
 [[nodiscard]] bool paintOn(QPagedPaintDevice& device, const Paper& paper);

@@ -3,6 +3,7 @@
 #include "ui/paper/day_sheet.h"
 #include "ui/paper/label_paper.h"
 #include "ui/paper/round_sheet.h"
+#include "ui/paper/season_sheet.h"
 #include "ui/paper/strike_list.h"
 
 #include <QComboBox>
@@ -22,10 +23,12 @@
 namespace warmbench::ui {
 namespace {
 
-enum PaperKind : int { StrikeListPaper, LabelsPaper, RoundPaper, DayPaper };
+enum PaperKind : int { StrikeListPaper, LabelsPaper, RoundPaper, DayPaper, SeasonPaper };
 
 constexpr int mostDaysPrinted = 366;
 constexpr int labelsAlong = 100;
+constexpr int daysOfLists = 28;
+constexpr int daysOfSeason = 365;
 
 /// Two fields on one line of a form, such as a width and a height.
 QWidget* pairOf(QWidget* first, QWidget* second) {
@@ -78,13 +81,13 @@ QDoubleSpinBox* PrintDialog::lengthField(const QString& name, double millimetres
 
 void PrintDialog::build(Day day) {
     m_kind->setObjectName(QStringLiteral("printKind"));
-    m_kind->addItems(
-        {tr("Strike list"), tr("Labels, one a container"), tr("Round sheet"), tr("The day's page")});
+    m_kind->addItems({tr("Strike list"), tr("Labels, one a container"), tr("Round sheet"),
+                      tr("The day's page"), tr("Season's report")});
     m_from->setObjectName(QStringLiteral("printFrom"));
     m_from->setDate(qDate(day));
     m_from->setCalendarPopup(true);
     m_days->setRange(1, mostDaysPrinted);
-    m_days->setValue(28);
+    m_days->setValue(daysOfLists);
     m_days->setSuffix(tr(" days"));
     m_days->setObjectName(QStringLiteral("printDays"));
     m_columns->setRange(1, labelsAlong);
@@ -132,7 +135,14 @@ void PrintDialog::build(Day day) {
     all->addLayout(buttons);
     resize(1100, 640);
 
-    connect(m_kind, &QComboBox::currentIndexChanged, this, &PrintDialog::refresh);
+    connect(m_kind, &QComboBox::currentIndexChanged, this, [this, day](int kind) {
+        const QSignalBlocker quietFrom(m_from);
+        const QSignalBlocker quietDays(m_days);
+        // Lists look ahead, a season's report back.
+        m_days->setValue(kind == SeasonPaper ? daysOfSeason : daysOfLists);
+        m_from->setDate(qDate(kind == SeasonPaper ? day - (daysOfSeason - 1) : day));
+        refresh();
+    });
     connect(m_from, &QDateEdit::dateChanged, this, &PrintDialog::refresh);
     for (QSpinBox* field : {m_days, m_columns, m_rows, m_used})
         connect(field, &QSpinBox::valueChanged, this, &PrintDialog::refresh);
@@ -199,6 +209,12 @@ Result<Paper> PrintDialog::paper() const {
         return documentPaper(titled(m_wording.longDate(m_forecast.day())),
                              daySheetHtml(m_book, season::dayWork(m_book, m_forecast), m_wording),
                              QPageLayout::Portrait);
+    case SeasonPaper: {
+        SeasonSheet sheet =
+            seasonSheet(m_book, {span.from, span.to, std::max(span.from, m_forecast.day())}, m_wording);
+        return documentPaper(titled(tr("Season's report")), sheet.html, QPageLayout::Landscape,
+                             std::move(sheet.plots));
+    }
     default:
         return documentPaper(titled(tr("Strike list")),
                              strikeListHtml(m_book, span, Letters(m_book), m_wording),

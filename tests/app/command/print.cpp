@@ -218,6 +218,30 @@ TEST_CASE("A round sheet lists the containers of the round in its order") {
     checkInsidePages(printed.pdf);
 }
 
+TEST_CASE("A season's report tells of every taxon and target, with plots, inside the page") {
+    const Printed printed;
+    REQUIRE(printed.print("season", {"--from", "2025-12-01", "--seen", "2026-11-30"}).error.empty());
+    const std::string text = textOf(printed.pdf);
+    for (const char* part :
+         {"Season's report", "What was wanted and made", "Take and losses", "Bench and heat for each plant",
+          "What the stock plants gave", "What to change next year, and on what evidence"})
+        CHECK(has(text, part));
+    // Every taxon of which a batch was struck stands in a plot, beside its take, and in the table.
+    const ProgramRun takes = runWith({"take", printed.book, "--json"});
+    REQUIRE(takes.status == 0);
+    const auto json = nlohmann::json::parse(takes.out);
+    int taxa = 0;
+    for (const auto& row : json.at("groups")) {
+        ++taxa;
+        INFO(row.dump());
+        // Quotes of cultivars are turned in print.
+        const std::string name = row.at("group").get<std::string>();
+        CHECK(timesIn(text, name.substr(0, name.find(" '"))) >= 2);
+    }
+    CHECK(taxa > 20);
+    checkInsidePages(printed.pdf);
+}
+
 TEST_CASE("What can't be printed is refused in one line, and no file is made") {
     const Printed printed;
     const auto refusal = [&](const std::string& kind, const std::vector<std::string>& more) {

@@ -1,0 +1,75 @@
+#include "core/season/report/evidence.h"
+
+#include "core/rooting/batch_spread.h"
+#include "core/take/own_figures.h"
+#include "core/take/trial.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace warmbench::season {
+namespace {
+
+/// The normal quantile of reportLevel: it leaves out 2.5 % above.
+constexpr double quantile = 1.959963984540054;
+/// From so many batches on, their own spread is believed rather than the usual one.
+constexpr std::size_t enoughToSpread = 5;
+
+/// Wilson's interval (see rooting::wilsonInterval) of a share among cuttings that need not be whole.
+rooting::Interval wilson(double share, double counts) {
+    const double part = quantile * quantile / counts;
+    const double half = std::sqrt(part * share * (1 - share) + part * part / 4);
+    return {std::max(0.0, (share + part / 2 - half) / (1 + part)),
+            std::min(1.0, (share + part / 2 + half) / (1 + part))};
+}
+
+double correlationIn(const std::vector<rooting::Take>& takes) {
+    if (takes.size() < enoughToSpread) return take::usualCorrelation;
+    return std::max(take::usualCorrelation / 2, rooting::batchSpread(takes).correlation);
+}
+
+long percent(double share) {
+    return std::lround(100 * share);
+}
+
+} // namespace
+
+std::string percentWords(const rooting::Interval& interval) {
+    return std::to_string(percent(interval.low)) + " to " + std::to_string(percent(interval.high)) + " %";
+}
+
+std::string Evidence::words() const {
+    if (batches.empty()) return "no batch has ended yet";
+    return std::to_string(take.rooted) + " of " + std::to_string(take.struck) + " potted on from " +
+           (batches.size() == 1 ? "1 batch" : std::to_string(batches.size()) + " batches") + ", " +
+           std::to_string(percent(take.share())) + " %: " + percentWords(interval) + " at " +
+           std::to_string(percent(reportLevel)) + " %";
+}
+
+Evidence evidenceOf(const HouseBook& book, const std::vector<BatchId>& batches) {
+    Evidence evidence;
+    evidence.batches = batches;
+    std::vector<rooting::Take> takes;
+    for (const BatchId id : batches) {
+        takes.push_back(take::takeOf(book, book.get<Batch>(id)));
+        evidence.take.rooted += takes.back().rooted;
+        evidence.take.struck += takes.back().struck;
+    }
+    if (evidence.take.struck == 0) return evidence;
+    const double correlation = correlationIn(takes);
+    for (const rooting::Take& take : takes)
+        evidence.counts +=
+            static_cast<double>(take.struck) / (1 + static_cast<double>(take.struck - 1) * correlation);
+    evidence.interval = wilson(evidence.take.share(), evidence.counts);
+    return evidence;
+}
+
+rooting::Interval differenceOf(const Evidence& first, const Evidence& second) {
+    const double one = first.take.share();
+    const double other = second.take.share();
+    // Newcombe's hybrid score interval (see rooting::differenceInterval).
+    return {one - other - std::hypot(one - first.interval.low, second.interval.high - other),
+            one - other + std::hypot(first.interval.high - one, other - second.interval.low)};
+}
+
+} // namespace warmbench::season
