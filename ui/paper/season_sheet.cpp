@@ -6,6 +6,8 @@
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
+#include <QDate>
+
 #include <algorithm>
 
 namespace warmbench::ui {
