@@ -3,6 +3,7 @@
 #include "ui/paper/label_layout.h"
 
 #include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <map>
@@ -229,9 +230,9 @@ TEST_CASE("A season's report tells of every taxon and target, with plots, inside
     // Every taxon of which a batch was struck stands in a plot, beside its take, and in the table.
     const ProgramRun takes = runWith({"take", printed.book, "--json"});
     REQUIRE(takes.status == 0);
-    const auto json = nlohmann::json::parse(takes.out);
+    const auto told = nlohmann::json::parse(takes.out);
     int taxa = 0;
-    for (const auto& row : json.at("groups")) {
+    for (const auto& row : told.at("groups")) {
         ++taxa;
         INFO(row.dump());
         // Quotes of cultivars are turned in print.
