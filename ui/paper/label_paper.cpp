@@ -36,7 +36,7 @@ double unitsOf(double points) {
 
 std::shared_ptr<QTextDocument> setText(const QString& html, double points, double width) {
     auto document = std::make_shared<QTextDocument>();
-    QFont font = QGuiApplication::font();
+    QFont font = paperFont();
     font.setPixelSize(std::max(1, static_cast<int>(unitsOf(points))));
     document->setDefaultFont(font);
     document->setDocumentMargin(0);

@@ -19,6 +19,7 @@ namespace {
 constexpr int paperMarginMm = 12;
 constexpr int pdfDotsPerInch = 300;
 constexpr double bodyPoints = 8.5;
+constexpr double leastSpacing = 1.0 / 64;
 /// Between the text and the line with the page's number, and that line's height, in lines.
 constexpr double footLines = 2;
 
@@ -52,7 +53,7 @@ std::unique_ptr<QTextDocument> setPages(const QTextDocument& source, const std::
 
 void paintPages(const QTextDocument& source, const std::vector<Plot>& plots, const QString& title,
                 QPainter& painter, QPagedPaintDevice& device) {
-    QFont font = QGuiApplication::font();
+    QFont font = paperFont();
     font.setPointSizeF(bodyPoints);
     const QFontMetricsF metrics(font, &device);
     const double foot = footLines * metrics.height();
@@ -84,6 +85,13 @@ void paintPages(const QTextDocument& source, const std::vector<Plot>& plots, con
 }
 
 } // namespace
+
+QFont paperFont() {
+    QFont font = QGuiApplication::font();
+    // The least spacing that there is, a 64th of a dot, keeps letters from being joined.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, leastSpacing);
+    return font;
+}
 
 Paper documentPaper(const QString& title, const QString& html, QPageLayout::Orientation orientation,
                     std::vector<Plot> plots) {

@@ -3,6 +3,7 @@
 #include "core/quantity/result.h"
 #include "ui/paper/plot.h"
 
+#include <QFont>
 #include <QPageLayout>
 #include <QString>
 
@@ -20,6 +21,10 @@ struct Paper {
     /// Paints all pages, calling `newPage` of the device between them.
     std::function<void(QPainter&, QPagedPaintDevice&)> paint;
 };
+
+/// The font of what goes on paper. Its letters stand apart: a reader of the file gets `fl` and `fi` as they
+/// were typed, not as one sign.
+[[nodiscard]] QFont paperFont();
 
 /// Pages of rich text, as wide as the paper allows, with the title, page numbers and nothing cut off: tables
 /// go on with their heads repeated. Plots stand where their marks (plotMark) are.

@@ -27,7 +27,6 @@ QSizeF PlotObject::intrinsicSize(QTextDocument* document, int /*position*/, cons
 void PlotObject::drawObject(QPainter* painter, const QRectF& area, QTextDocument* document, int /*position*/,
                             const QTextFormat& format) {
     painter->save();
-    painter->setClipping(false);
     m_plots[static_cast<std::size_t>(format.intProperty(plotNumber))].paint(*painter, area,
                                                                             document->defaultFont());
     painter->restore();

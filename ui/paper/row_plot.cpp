@@ -76,8 +76,9 @@ void paintMarks(QPainter& painter, const RowFrame& frame, const PlotRow& row, do
     }
 }
 
+/// `all` are the rows of all plots that stand under one another: their axes begin at one place.
 void paintRows(QPainter& painter, const QRectF& area, const QFont& font, const std::vector<PlotRow>& rows,
-               const PlotAxis& axis) {
+               const std::vector<PlotRow>& all, const PlotAxis& axis) {
     painter.setFont(font);
     const QFontMetricsF metrics(font, painter.device());
     RowFrame frame;
@@ -85,7 +86,7 @@ void paintRows(QPainter& painter, const QRectF& area, const QFont& font, const s
     frame.most = axis.most;
     double labels = 0;
     double values = 0;
-    for (const PlotRow& row : rows) {
+    for (const PlotRow& row : all) {
         labels = std::max(labels, metrics.horizontalAdvance(row.label));
         values = std::max(values, metrics.horizontalAdvance(row.value));
     }
@@ -115,20 +116,17 @@ double axisStep(double most, int count) {
     return 10 * power;
 }
 
-Plot rowPlot(const std::vector<PlotRow>& rows, const PlotAxis& axis) {
-    return {rowLines * static_cast<double>(rows.size()) + axisLines,
-            [rows, axis](QPainter& painter, const QRectF& area, const QFont& font) {
-                paintRows(painter, area, font, rows, axis);
-            }};
-}
-
 std::vector<Plot> rowPlots(const std::vector<PlotRow>& rows, const PlotAxis& axis) {
     std::vector<Plot> plots;
     for (std::size_t from = 0; from < rows.size(); from += rowsOfPlot) {
         const auto first = rows.begin() + static_cast<std::ptrdiff_t>(from);
         const auto last =
             rows.begin() + static_cast<std::ptrdiff_t>(std::min(rows.size(), from + rowsOfPlot));
-        plots.push_back(rowPlot({first, last}, axis));
+        const std::vector<PlotRow> some(first, last);
+        plots.push_back({rowLines * static_cast<double>(some.size()) + axisLines,
+                         [some, rows, axis](QPainter& painter, const QRectF& area, const QFont& font) {
+                             paintRows(painter, area, font, some, rows, axis);
+                         }});
     }
     return plots;
 }

@@ -27,10 +27,7 @@ struct PlotAxis {
     QString unit;     ///< behind the last number
 };
 
-/// Rows under one another on one axis from 0.
-[[nodiscard]] Plot rowPlot(const std::vector<PlotRow>& rows, const PlotAxis& axis);
-
-/// The rows in plots of so few that each finds room on a page.
+/// Rows under one another on one axis from 0, in plots of so few that each finds room on a page.
 [[nodiscard]] std::vector<Plot> rowPlots(const std::vector<PlotRow>& rows, const PlotAxis& axis);
 
 /// A step between numbers of an axis: 1, 2 or 5 times a power of ten, so that about `count` find room.
