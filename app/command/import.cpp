@@ -2,7 +2,7 @@
 #include "app/command/open_book.h"
 #include "app/resource/built_in_recipes.h"
 #include "core/exchange/file/file.h"
-#include "core/season/target_list.h"
+#include "core/season/list/thing_list.h"
 
 #include <iostream>
 #include <memory>
@@ -18,7 +18,7 @@ struct ImportOptions {
     bool ownTaxa = false;
 };
 
-/// A list of targets longer than this is something else.
+/// A list longer than this is something else.
 constexpr std::size_t mostListBytes = 16 << 20;
 
 int importWhole(BookFile& file, const ImportOptions& options) {
@@ -29,37 +29,38 @@ int importWhole(BookFile& file, const ImportOptions& options) {
     return done;
 }
 
-int importTargets(BookFile& file, const ImportOptions& options) {
+int importList(BookFile& file, const ImportOptions& options, season::ListKind kind) {
     const auto text = exchange::readFile(options.file, mostListBytes);
     if (!text) return refuseFile(text.refusal());
     const HouseBook& book = file.book();
     const auto unknown = options.ownTaxa ? season::UnknownTaxa::TakeAsOwn : season::UnknownTaxa::Refuse;
-    const season::TargetListShape shape = season::targetListShape(*text, book, builtInRecipes());
-    const auto list = season::readTargetList(*text, shape, book, builtInRecipes(), unknown);
-    std::size_t wrong = 0;
-    for (const season::ListedTarget& one : list) {
-        if (one.trouble.empty()) continue;
-        ++wrong;
-        refuseFile({options.file, "line " + std::to_string(one.line) + ": " + one.trouble});
-    }
-    if (list.empty()) return refuseFile({options.file, "it holds no line that could be a target"});
+    const season::ListShape shape = season::listShape(*text, kind, book, builtInRecipes());
+    const season::ThingList list = season::readThingList(*text, kind, shape, book, builtInRecipes(), unknown);
+    for (const season::ListedThing& one : list.lines)
+        if (!one.trouble.empty())
+            refuseFile({options.file, "line " + std::to_string(one.line) + ": " + one.trouble});
+    if (list.lines.empty())
+        return refuseFile({options.file, "it holds no line that could be one of " + options.what});
+    const std::size_t wrong = list.lines.size() - list.right;
     if (wrong > 0 && !options.rest)
         return refuseFile(
-            {options.file, std::to_string(wrong) + " of " + std::to_string(list.size()) +
+            {options.file, std::to_string(wrong) + " of " + std::to_string(list.lines.size()) +
                                " lines are wrong, so nothing was put in; --rest puts in the rest"});
-    const std::size_t right = list.size() - wrong;
-    if (right > 0)
-        if (auto refusal = file.perform(season::putTargets(book, list))) return refuseFile(*refusal);
-    std::cout << options.book << ": " << right << " targets put in\n";
-    return right > 0 ? done : badInput;
+    if (list.right > 0)
+        if (auto refusal = file.perform(list.command)) return refuseFile(*refusal);
+    std::cout << options.book << ": " << list.right << " "
+              << (kind == season::ListKind::Targets ? "targets" : "lines of " + options.what) << " put in\n";
+    return list.right > 0 ? done : badInput;
 }
 
 int importInto(const ImportOptions& options) {
-    if (!options.what.empty() && options.what != "targets")
-        return refuse({"--what", "found '" + options.what + "', expected targets"});
+    const auto kind = season::listKindFromName(options.what);
+    if (!options.what.empty() && !kind)
+        return refuse(
+            {"--what", "found '" + options.what + "', expected targets, stocks, recipes or results"});
     const auto file = openBook(options.book, OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
-    return options.what.empty() ? importWhole(**file, options) : importTargets(**file, options);
+    return kind ? importList(**file, options, *kind) : importWhole(**file, options);
 }
 
 } // namespace
@@ -70,8 +71,11 @@ void addImport(CLI::App& program, Work& work) {
     const auto options = std::make_shared<ImportOptions>();
     call->add_option("book", options->book, "The house book; empty so far for a JSON export")->required();
     call->add_option("file", options->file, "A house book as JSON, or the list")->required();
-    call->add_option("--what", options->what,
-                     "targets: a list with taxon, plants, date; tabs, semicolons or commas");
+    call->add_option(
+        "--what", options->what,
+        "What a list holds, with tabs, semicolons or commas: targets (taxon, plants, date), stocks "
+        "(taxon, plants, wood, from, to, cuttings), recipes (taxon, wood, figures) or results "
+        "(taxon, wood, struck, cuttings, plants, potted on)");
     call->add_flag("--rest", options->rest, "Put in the lines that are right, though others are wrong");
     call->add_flag("--own-taxa", options->ownTaxa, "Take names that nobody knows as taxa of your own");
     call->callback([&work, options] { work = [options] { return importInto(*options); }; });

@@ -5,9 +5,9 @@
 #include "ui/paper/print_dialog.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/shell/style.h"
+#include "ui/wants/list_dialog.h"
 #include "ui/wants/stock_dialog.h"
 #include "ui/wants/target_dialog.h"
-#include "ui/wants/target_list_dialog.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -99,7 +99,8 @@ void writeDialogs(const QString& folder, const ui::Palette& palette, const QStri
     ui::TargetDialog asksTarget(nursery.book, testing::builtIn(), target, ui::Wording(), refuse, nullptr);
     ui::StockDialog asksStock(nursery.book, testing::builtIn(), nursery.book.get<Stock>(nursery.stock),
                               ui::Wording(), refuse, nullptr);
-    ui::TargetListDialog asksList(nursery.book, testing::builtIn(), ui::Wording(), refuse, nullptr);
+    ui::ListDialog asksList(nursery.book, testing::builtIn(), season::ListKind::Targets, ui::Wording(),
+                            refuse, nullptr);
     asksList.findChild<QPlainTextEdit*>("listText")
         ->setPlainText(
             "plant\tplants\tdate\tworth\tnote\nOlearia × haastii\t120\t1.12.2027\t2,40\tin 9 cm pots\n"

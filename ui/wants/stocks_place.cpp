@@ -26,7 +26,9 @@ StocksPlace::StocksPlace(QWidget* parent)
     : TablePlace(QStringLiteral("stocks"), tr("Stocks"),
                  {tr("Stock"), tr("Taxon"), tr("Plants"), tr("Where"), tr("Still to take, a year"),
                   tr("Wood, season, cuttings from a plant")},
-                 parent) {}
+                 parent) {
+    addListButton(season::ListKind::Stocks);
+}
 
 QString StocksPlace::hint() const {
     return tr(

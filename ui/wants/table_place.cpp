@@ -2,6 +2,7 @@
 
 #include "ui/form/labels.h"
 #include "ui/form/table.h"
+#include "ui/wants/list_dialog.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -46,6 +47,16 @@ TablePlace::TablePlace(const QString& name, const QString& title, const QStringL
     auto* removal = new QShortcut(QKeySequence::Delete, m_table);
     removal->setContext(Qt::WidgetShortcut);
     connect(removal, &QShortcut::activated, this, &TablePlace::removeCurrent);
+}
+
+void TablePlace::addListButton(season::ListKind kind) {
+    connect(addButton(name() + QStringLiteral("List"), tr("Put in a &list…")), &QPushButton::clicked, this,
+            [this, kind] {
+                ListDialog dialog(
+                    book(), recipes(), kind, wording(),
+                    [this](const Command& command) { return perform(command); }, this);
+                dialog.exec();
+            });
 }
 
 QPushButton* TablePlace::addButton(const QString& objectName, const QString& words) {

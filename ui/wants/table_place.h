@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/season/list/thing_list.h"
 #include "ui/place/place.h"
 
 class QHBoxLayout;
@@ -33,6 +34,8 @@ protected:
 
     /// One more button behind the usual ones.
     QPushButton* addButton(const QString& objectName, const QString& words);
+    /// A button that takes a list, at first of this kind.
+    void addListButton(season::ListKind kind);
 
     static constexpr int idNumber = Qt::UserRole;
     /// Of the latest view.

@@ -3,7 +3,6 @@
 #include "core/book/query.h"
 #include "core/season/need.h"
 #include "ui/wants/target_dialog.h"
-#include "ui/wants/target_list_dialog.h"
 
 #include <QDate>
 #include <QPushButton>
@@ -43,8 +42,7 @@ TargetsPlace::TargetsPlace(QWidget* parent)
                  {tr("Target"), tr("Taxon"), tr("Wanted"), tr("By"), tr("Potted on"), tr("Expected"),
                   tr("How it stands")},
                  parent) {
-    connect(addButton(QStringLiteral("targetsList"), tr("Put in a &list…")), &QPushButton::clicked, this,
-            &TargetsPlace::askForList);
+    addListButton(season::ListKind::Targets);
 }
 
 QString TargetsPlace::hint() const {
@@ -96,12 +94,6 @@ void TargetsPlace::ask(const Target& target) {
     TargetDialog dialog(
         book(), recipes(), target, wording(), [this](const Command& command) { return perform(command); },
         this);
-    dialog.exec();
-}
-
-void TargetsPlace::askForList() {
-    TargetListDialog dialog(
-        book(), recipes(), wording(), [this](const Command& command) { return perform(command); }, this);
     dialog.exec();
 }
 

@@ -20,7 +20,6 @@ protected:
 
 private:
     void ask(const Target& target);
-    void askForList();
 
     QString m_summary;
 };

@@ -108,6 +108,29 @@ TEST_CASE("A list of targets is put in whole, or without its wrong lines when sh
     CHECK(runWith({"check", book}).status == 0);
 }
 
+TEST_CASE("Stocks, recipes and earlier results are put in from lists") {
+    const TemporaryFolder folder;
+    const std::string book = (folder.path() / "a.warmbench").string();
+    const std::string list = (folder.path() / "list.csv").string();
+    REQUIRE(runWith({"new", book, "--from", sample()}).status == 0);
+    const auto import = [&](const std::string& what, const std::string& text) {
+        std::ofstream(list, std::ios::trunc) << text;
+        return runWith({"import", book, list, "--what", what});
+    };
+    CHECK(import("stocks", "taxon,name,plants,wood,from,to,cuttings\n"
+                           "Abelia × grandiflora,new hedge,12,softwood,05-10,07-15,6\n")
+              .out == book + ": 1 lines of stocks put in\n");
+    CHECK(import("recipes", "taxon,wood,take_percent\nAbelia × grandiflora,softwood,70 to 85\n").status == 0);
+    CHECK(import("results", "taxon,wood,struck,cuttings,plants,potted on,stock\n"
+                            "Abelia × grandiflora,softwood,2024-06-01,100,81,2024-08-02,new hedge\n")
+              .status == 0);
+    CHECK(import("results", "taxon,wood,struck,cuttings,plants,potted on\n"
+                            "Abelia × grandiflora,softwood,2024-06-01,100,181,2024-08-02\n")
+              .error.find("line 2: plants: 181 of 100") != std::string::npos);
+    CHECK(import("plants", "").status == 2);
+    CHECK(runWith({"check", book}).status == 0);
+}
+
 TEST_CASE("A backup is a book, and takes no other file's place") {
     const TemporaryFolder folder;
     const std::string book = (folder.path() / "a.warmbench").string();

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/season/target_list.h"
+#include "core/season/list/thing_list.h"
 #include "ui/words/wording.h"
 
 #include <QDialog>
@@ -18,16 +18,16 @@ namespace warmbench::ui {
 
 class TroubleLabel;
 
-/// Takes a list of targets that is pasted or opened, shows line by line how it is understood before anything
-/// is in the book, and lets her say what each column means. Lines that are wrong say why; the rest is put in
-/// as one step.
-class TargetListDialog : public QDialog {
+/// Takes a list of targets, stocks, recipes or earlier results that is pasted or opened, shows line by line
+/// how it is understood before anything is in the book, and lets her say what each column means. Lines that
+/// are wrong say why; the rest is put in as one step.
+class ListDialog : public QDialog {
     Q_OBJECT
 public:
     using Performer = std::function<Outcome(const Command&)>;
 
-    TargetListDialog(const HouseBook& book, const RecipeLibrary& library, const Wording& wording,
-                     Performer performer, QWidget* parent);
+    ListDialog(const HouseBook& book, const RecipeLibrary& library, season::ListKind kind,
+               const Wording& wording, Performer performer, QWidget* parent);
     void accept() override;
 
 protected:
@@ -38,17 +38,21 @@ private:
     void openFile();
     /// Finds out anew how the text is to be read.
     void guess();
+    void showKind();
     void showColumns();
     void readColumns();
     void showLines();
+    [[nodiscard]] season::ListKind kind() const;
+    [[nodiscard]] QString fieldText(const season::ListField& field) const;
 
     const HouseBook& m_book;
     const RecipeLibrary& m_library;
     Wording m_wording;
     Performer m_performer;
-    season::TargetListShape m_shape;
-    std::vector<season::ListedTarget> m_list;
+    season::ListShape m_shape;
+    season::ThingList m_list;
 
+    QComboBox* m_kind;
     QPlainTextEdit* m_text;
     QCheckBox* m_head;
     QComboBox* m_order;

@@ -1,46 +1,18 @@
-#include "core/season/target_list.h"
+#include "core/season/list/target_list.h"
+
+#include "core/season/list/list_text.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <set>
 
 namespace warmbench::season {
 namespace {
 
-constexpr int mostPlants = 1'000'000;
 constexpr double mostWorth = 1'000'000;
 
-using Lines = std::vector<std::pair<std::size_t, std::string_view>>;
-
-/// The lines that are not empty, with their numbers from 1.
-Lines linesOf(std::string_view text) {
-    if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3);
-    Lines lines;
-    for (std::size_t number = 1; !text.empty(); ++number) {
-        const std::size_t end = text.find('\n');
-        const std::string_view line = text.substr(0, end);
-        if (line.find_first_not_of(" \t\r,;") != std::string_view::npos) lines.emplace_back(number, line);
-        if (end == std::string_view::npos) break;
-        text.remove_prefix(end + 1);
-    }
-    return lines;
-}
-
-std::vector<std::string> cellsOf(std::string_view line, char delimiter) {
-    std::vector<std::string_view> views;
-    exchange::splitLine(line, delimiter, views);
-    return {views.begin(), views.end()};
-}
-
-std::string lowered(std::string text) {
-    for (char& c : text)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return text;
-}
-
 /// What a column is by its name; nothing for a name that is not known.
-std::optional<TargetColumn> columnNamed(const std::string& cell) {
+std::optional<TargetColumn> targetColumnNamed(const std::string& cell) {
     static const std::map<std::string, TargetColumn> known{
         {"taxon", TargetColumn::Taxon},    {"plant", TargetColumn::Taxon},
         {"species", TargetColumn::Taxon},  {"variety", TargetColumn::Taxon},
@@ -57,28 +29,9 @@ std::optional<TargetColumn> columnNamed(const std::string& cell) {
     return found == known.end() ? std::nullopt : std::optional(found->second);
 }
 
-std::optional<Wood> woodNamed(const std::string& cell) {
-    for (std::size_t i = 0; i < woodNames.size(); ++i)
-        if (lowered(cell) == woodNames[i]) return static_cast<Wood>(i);
-    return std::nullopt;
-}
-
-std::optional<Day> dayIn(const std::string& cell, exchange::DateOrder order) {
-    const auto shown = exchange::shownIn(cell, "00:00", order);
-    constexpr std::int64_t secondsADay = 86'400;
-    if (!shown || shown->seconds % secondsADay != 0) return std::nullopt;
-    return *Day::make(1970, 1, 1) + static_cast<int>(shown->seconds / secondsADay);
-}
-
-std::optional<int> countIn(const std::string& cell) {
-    const auto number = exchange::numberIn(cell, false);
-    if (!number || *number != std::floor(*number) || *number < 1 || *number > mostPlants) return std::nullopt;
-    return static_cast<int>(*number);
-}
-
 /// Whether all cells of a column that are not empty, of which there is one, are of a kind.
 template <class Is>
-bool all(const std::vector<std::vector<std::string>>& rows, std::size_t column, Is is) {
+bool all(const std::vector<Cells>& rows, std::size_t column, Is is) {
     bool any = false;
     for (const auto& row : rows) {
         if (column >= row.size() || row[column].empty()) continue;
@@ -88,49 +41,11 @@ bool all(const std::vector<std::vector<std::string>>& rows, std::size_t column, 
     return any;
 }
 
-/// The order in which most dates of a column can be read, the day before the month where both can be; nothing
-/// where most cells are no dates.
-std::optional<exchange::DateOrder> orderOf(const std::vector<std::vector<std::string>>& rows,
-                                           std::size_t column) {
-    std::optional<exchange::DateOrder> best;
-    std::size_t most = 0;
-    std::size_t cells = 0;
-    for (const exchange::DateOrder order :
-         {exchange::DateOrder::YearFirst, exchange::DateOrder::DayFirst, exchange::DateOrder::MonthFirst}) {
-        std::size_t dates = 0;
-        cells = 0;
-        for (const auto& row : rows) {
-            if (column >= row.size() || row[column].empty()) continue;
-            ++cells;
-            if (dayIn(row[column], order)) ++dates;
-        }
-        if (dates <= most) continue;
-        most = dates;
-        best = order;
-    }
-    return 2 * most > cells ? best : std::nullopt;
-}
-
-/// The delimiter that parts the lines into the most cells, the same number in nearly each.
-char delimiterOf(const Lines& lines) {
-    char best = ',';
-    std::size_t most = 0;
-    for (const char delimiter : {'\t', ';', ','}) {
-        std::size_t least = std::string::npos;
-        for (const auto& [number, line] : lines) least = std::min(least, cellsOf(line, delimiter).size());
-        if (!lines.empty() && least > most) {
-            most = least;
-            best = delimiter;
-        }
-    }
-    return best;
-}
-
 /// Gives columns their meaning by what stands in them.
 class ColumnGuess {
 public:
-    ColumnGuess(const std::vector<std::vector<std::string>>& rows, TargetListShape& shape,
-                const HouseBook& book, const RecipeLibrary& library)
+    ColumnGuess(const std::vector<Cells>& rows, TargetListShape& shape, const HouseBook& book,
+                const RecipeLibrary& library)
         : m_rows(rows), m_shape(shape), m_book(book), m_library(library) {}
 
     void guess() {
@@ -143,7 +58,7 @@ public:
         take(
             TargetColumn::Taxon,
             [&](const std::string& cell) { return chooseTaxon(m_book, m_library, cell); }, false);
-        take(TargetColumn::Wood, [](const std::string& cell) { return woodNamed(cell); });
+        take(TargetColumn::Wood, [](const std::string& cell) { return woodIn(cell); });
         take(TargetColumn::Plants, [](const std::string& cell) { return countIn(cell); });
         take(TargetColumn::Worth, [&](const std::string& cell) {
             return exchange::numberIn(cell, true) || exchange::numberIn(cell, false);
@@ -170,17 +85,17 @@ private:
         return false;
     }
 
-    const std::vector<std::vector<std::string>>& m_rows;
+    const std::vector<Cells>& m_rows;
     TargetListShape& m_shape;
     const HouseBook& m_book;
     const RecipeLibrary& m_library;
 };
 
 /// Reads the cells of one line into a target.
-class LineReader {
+class TargetReader {
 public:
-    LineReader(const TargetListShape& shape, const HouseBook& book, const RecipeLibrary& library,
-               UnknownTaxa unknown)
+    TargetReader(const TargetListShape& shape, const HouseBook& book, const RecipeLibrary& library,
+                 UnknownTaxa unknown)
         : m_shape(shape), m_book(book), m_library(library), m_unknown(unknown) {}
 
     void read(ListedTarget& listed) {
@@ -233,7 +148,7 @@ private:
                 listed.trouble = "found '" + cell + "', expected what a plant is worth";
             return;
         case TargetColumn::Wood:
-            target.wood = woodNamed(cell);
+            target.wood = woodIn(cell);
             if (!target.wood) listed.trouble = "found '" + cell + "', expected a wood such as softwood";
             return;
         case TargetColumn::Name:
@@ -284,10 +199,10 @@ void giveNames(std::vector<ListedTarget>& list, const HouseBook& book) {
 } // namespace
 
 TargetListShape targetListShape(std::string_view text, const HouseBook& book, const RecipeLibrary& library) {
-    const Lines lines = linesOf(text);
+    const std::vector<TextLine> lines = linesOf(text);
     TargetListShape shape;
     shape.delimiter = delimiterOf(lines);
-    std::vector<std::vector<std::string>> rows;
+    std::vector<Cells> rows;
     std::size_t width = 0;
     for (const auto& [number, line] : lines) {
         rows.push_back(cellsOf(line, shape.delimiter));
@@ -297,7 +212,7 @@ TargetListShape targetListShape(std::string_view text, const HouseBook& book, co
     if (rows.empty()) return shape;
     std::set<TargetColumn> named;
     for (std::size_t i = 0; i < rows.front().size(); ++i)
-        if (const auto column = columnNamed(rows.front()[i]); column && named.insert(*column).second)
+        if (const auto column = targetColumnNamed(rows.front()[i]); column && named.insert(*column).second)
             shape.columns[i] = *column;
     // One name may be chance, such as a target called `plant`.
     shape.head = named.size() >= 2 || (named.size() == 1 && width == 1);
@@ -320,10 +235,10 @@ TargetListShape targetListShape(std::string_view text, const HouseBook& book, co
 std::vector<ListedTarget> readTargetList(std::string_view text, const TargetListShape& shape,
                                          const HouseBook& book, const RecipeLibrary& library,
                                          UnknownTaxa unknown) {
-    Lines lines = linesOf(text);
+    std::vector<TextLine> lines = linesOf(text);
     if (shape.head && !lines.empty()) lines.erase(lines.begin());
     std::vector<ListedTarget> list;
-    LineReader reader(shape, book, library, unknown);
+    TargetReader reader(shape, book, library, unknown);
     for (const auto& [number, line] : lines) {
         ListedTarget listed;
         listed.line = number;

@@ -1,4 +1,4 @@
-#include "core/season/target_list.h"
+#include "core/season/list/target_list.h"
 
 #include "tests/core/season/season_book.h"
 

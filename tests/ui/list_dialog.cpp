@@ -1,4 +1,4 @@
-#include "ui/wants/target_list_dialog.h"
+#include "ui/wants/list_dialog.h"
 
 #include "tests/core/season/season_book.h"
 
@@ -17,8 +17,8 @@ using warmbench::testing::SeasonBook;
 
 TEST_CASE("A pasted list is shown as it is understood, and put in without its wrong lines") {
     SeasonBook nursery;
-    TargetListDialog dialog(
-        nursery.book, builtIn(), Wording(),
+    ListDialog dialog(
+        nursery.book, builtIn(), season::ListKind::Targets, Wording(),
         [&](const Command& command) -> Outcome {
             auto change = nursery.book.perform(command);
             return change ? std::nullopt : Outcome(change.refusal());
@@ -49,4 +49,33 @@ TEST_CASE("A pasted list is shown as it is understood, and put in without its wr
     CHECK(dialog.result() == QDialog::Accepted);
     REQUIRE(nursery.book.all<Target>().size() == 2);
     CHECK(nursery.book.all<Target>().begin()->second.due == *Day::make(2027, 1, 12));
+}
+
+TEST_CASE("A list of earlier results is put in as batches that have ended") {
+    SeasonBook nursery;
+    ListDialog dialog(
+        nursery.book, builtIn(), season::ListKind::Targets, Wording(),
+        [&](const Command& command) -> Outcome {
+            auto change = nursery.book.perform(command);
+            return change ? std::nullopt : Outcome(change.refusal());
+        },
+        nullptr);
+    dialog.findChild<QPlainTextEdit*>("listText")
+        ->setPlainText("taxon,wood,struck,cuttings,plants,potted on\n"
+                       "daisy bush,semi-ripe,2025-08-20,100,81,2025-11-02\n"
+                       "daisy bush,semi-ripe,2025-08-20,100,181,2025-11-02\n");
+    auto* lines = dialog.findChild<QTreeWidget*>("listLines");
+    auto* kind = dialog.findChild<QComboBox*>("listKind");
+    kind->setCurrentIndex(static_cast<int>(season::ListKind::Results));
+    REQUIRE(lines->topLevelItemCount() == 2);
+    const int trouble = lines->columnCount() - 1;
+    CHECK(lines->topLevelItem(0)->text(trouble).isEmpty());
+    CHECK(lines->topLevelItem(1)->text(trouble).contains("181 of 100"));
+    dialog.findChild<QPushButton*>("listPutIn")->click();
+    CHECK(dialog.result() == QDialog::Accepted);
+    REQUIRE(nursery.book.all<Batch>().size() == 1);
+    CHECK(nursery.book.all<Batch>().begin()->second.state == BatchState::Ended);
+    // Recipes have as many columns as figures.
+    kind->setCurrentIndex(static_cast<int>(season::ListKind::Recipes));
+    CHECK(dialog.findChild<QComboBox*>("listColumn1")->count() > 20);
 }
