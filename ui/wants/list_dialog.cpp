@@ -170,7 +170,7 @@ void ListDialog::guess() {
 }
 
 void ListDialog::showColumns() {
-    for (QComboBox* column : m_columns) column->deleteLater();
+    qDeleteAll(m_columns);
     m_columns.clear();
     const std::vector<std::string> names = season::columnNames(kind());
     for (std::size_t i = 0; i < m_shape.columns.size(); ++i) {
