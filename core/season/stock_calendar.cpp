@@ -2,7 +2,7 @@
 
 #include "core/crop/season.h"
 #include "core/season/need.h"
-#include "core/season/target_list.h"
+#include "core/season/new_target.h"
 
 #include <algorithm>
 #include <map>

@@ -175,11 +175,6 @@ private:
     UnknownTaxa m_unknown;
 };
 
-std::string numberedName(std::size_t number) {
-    const std::string digits = std::to_string(number);
-    return (digits.size() < 2 ? "T0" : "T") + digits;
-}
-
 /// Names for the targets that have none, and trouble for those that have one that is taken.
 void giveNames(std::vector<ListedTarget>& list, const HouseBook& book) {
     std::set<std::string> taken;
@@ -191,8 +186,8 @@ void giveNames(std::vector<ListedTarget>& list, const HouseBook& book) {
     for (ListedTarget& one : list) {
         if (!one.trouble.empty() || !one.target.name.empty()) continue;
         do ++number;
-        while (!taken.insert(numberedName(number)).second);
-        one.target.name = numberedName(number);
+        while (!taken.insert(numberedTargetName(number)).second);
+        one.target.name = numberedTargetName(number);
     }
 }
 
@@ -275,11 +270,6 @@ Command putTargets(const HouseBook& book, const std::vector<ListedTarget>& list)
     }
     group.label = "Put in " + std::to_string(count) + (count == 1 ? " target" : " targets") + " of a list";
     return Command{group};
-}
-
-std::string nextTargetName(const HouseBook& book) {
-    for (auto number = book.all<Target>().size() + 1;; ++number)
-        if (std::string name = numberedName(number); book.withKey<Target>(name).empty()) return name;
 }
 
 } // namespace warmbench::season

@@ -3,6 +3,7 @@
 #include "core/book/command.h"
 #include "core/crop/library/library.h"
 #include "core/exchange/logger/logger_shape.h"
+#include "core/season/new_target.h"
 #include "core/season/taxon_choice.h"
 
 #include <array>
@@ -40,9 +41,6 @@ struct ListedTarget {
     std::string trouble; ///< why it can't be a target; empty where it can
 };
 
-/// What a plant of a target is worth until somebody says otherwise: a start, so that it is planned at all.
-inline constexpr Money usualWorth{100};
-
 /// What is to be done with taxa that neither the book nor the built-in recipes know.
 enum class UnknownTaxa : std::uint8_t { Refuse, TakeAsOwn };
 
@@ -54,8 +52,5 @@ enum class UnknownTaxa : std::uint8_t { Refuse, TakeAsOwn };
 
 /// Puts the lines that can be targets into the book as one step, with the taxa that are new to it.
 [[nodiscard]] Command putTargets(const HouseBook& book, const std::vector<ListedTarget>& list);
-
-/// The next free name of a target: `T07` after six.
-[[nodiscard]] std::string nextTargetName(const HouseBook& book);
 
 } // namespace warmbench::season
