@@ -11,7 +11,7 @@ using warmbench::testing::SeasonBook;
 
 namespace {
 
-Day on(int year, unsigned month, unsigned day) {
+Day dated(int year, unsigned month, unsigned day) {
     return *Day::make(year, month, day);
 }
 
@@ -25,8 +25,8 @@ TargetNeed onlyNeed(const SeasonBook& nursery, Day from, int days, int sure = 90
 
 TEST_CASE("A target in season is met by as many cuttings as its sureness asks for") {
     SeasonBook nursery;
-    nursery.want(40, on(2027, 12, 1));
-    const TargetNeed need = onlyNeed(nursery, on(2027, 8, 2), 28);
+    nursery.want(40, dated(2027, 12, 1));
+    const TargetNeed need = onlyNeed(nursery, dated(2027, 8, 2), 28);
     REQUIRE(need.state == NeedState::Now);
     REQUIRE(need.way);
     // Take 65 to 90 % as the 10 % and 90 % points of a beta law: fewer than 40 / 0.65 would be unsure.
@@ -35,64 +35,64 @@ TEST_CASE("A target in season is met by as many cuttings as its sureness asks fo
     CHECK(rooting::betaBinomialAtLeast(40, need.way->cuttings, need.way->take) >= 0.9);
     CHECK(rooting::betaBinomialAtLeast(40, need.way->cuttings - 1, need.way->take) < 0.9);
     CHECK_FALSE(need.way->late);
-    const TargetNeed surer = onlyNeed(nursery, on(2027, 8, 2), 28, 990);
+    const TargetNeed surer = onlyNeed(nursery, dated(2027, 8, 2), 28, 990);
     CHECK(surer.way->cuttings > need.way->cuttings);
 }
 
 TEST_CASE("The last strike day leaves time to root, wean and grow on") {
     SeasonBook nursery;
-    nursery.want(40, on(2027, 11, 10));
-    const TargetNeed need = onlyNeed(nursery, on(2027, 8, 2), 60);
+    nursery.want(40, dated(2027, 11, 10));
+    const TargetNeed need = onlyNeed(nursery, dated(2027, 8, 2), 60);
     REQUIRE(need.way);
     // 90 % of those that root have rooted after 56 days at the ideal; 10 days of weaning and 20 of growing
     // on.
     CHECK(need.way->daysToReady == 86);
-    CHECK(need.way->window.first == on(2027, 8, 2));
-    CHECK(need.way->window.last == on(2027, 11, 10) - 86);
+    CHECK(need.way->window.first == dated(2027, 8, 2));
+    CHECK(need.way->window.last == dated(2027, 11, 10) - 86);
 }
 
 TEST_CASE("A target that can't be ready in time is struck late for four weeks, then no more") {
     SeasonBook nursery;
-    const TargetId target = nursery.want(40, on(2027, 10, 20));
-    REQUIRE(onlyNeed(nursery, on(2027, 8, 2), 28).way);
-    CHECK(onlyNeed(nursery, on(2027, 8, 2), 28).way->late);
+    const TargetId target = nursery.want(40, dated(2027, 10, 20));
+    REQUIRE(onlyNeed(nursery, dated(2027, 8, 2), 28).way);
+    CHECK(onlyNeed(nursery, dated(2027, 8, 2), 28).way->late);
     Target sooner = nursery.book.get<Target>(target);
-    sooner.due = on(2027, 9, 1);
+    sooner.due = dated(2027, 9, 1);
     REQUIRE(nursery.book.perform(Command{Put<Target>{sooner}}));
-    const TargetNeed need = onlyNeed(nursery, on(2027, 8, 2), 28);
+    const TargetNeed need = onlyNeed(nursery, dated(2027, 8, 2), 28);
     CHECK(need.state == NeedState::TooLate);
     CHECK(need.why.find("2027-06-07") != std::string::npos); // 86 days before
 }
 
 TEST_CASE("A target whose season comes later is put off until then, in words") {
     SeasonBook nursery;
-    nursery.want(40, on(2027, 12, 1));
-    const TargetNeed need = onlyNeed(nursery, on(2027, 4, 1), 28);
+    nursery.want(40, dated(2027, 12, 1));
+    const TargetNeed need = onlyNeed(nursery, dated(2027, 4, 1), 28);
     CHECK(need.state == NeedState::Later);
     CHECK(need.why.find("2027-07-15") != std::string::npos);
 }
 
 TEST_CASE("Batches that stand cover a target by what they will surely give") {
     SeasonBook nursery;
-    const TargetId target = nursery.want(40, on(2027, 12, 1));
-    nursery.strike(on(2027, 7, 20), 64, 80, target);
-    const TargetNeed need = onlyNeed(nursery, on(2027, 8, 2), 28);
+    const TargetId target = nursery.want(40, dated(2027, 12, 1));
+    nursery.strike(dated(2027, 7, 20), 64, 80, target);
+    const TargetNeed need = onlyNeed(nursery, dated(2027, 8, 2), 28);
     const int expected = need.expected;
     const auto share = rooting::takePrior(warmbench::testing::semiRipe(nursery.taxon))->share;
     CHECK(rooting::betaBinomialAtLeast(expected - 1, 64, share) >= 0.9);
     CHECK(rooting::betaBinomialAtLeast(expected + 2, 64, share) < 0.9);
     CHECK(need.missing == std::max(0, 40 - expected));
-    nursery.strike(on(2027, 7, 21), 64, 80, target);
-    CHECK(onlyNeed(nursery, on(2027, 8, 2), 28).state == NeedState::Covered);
+    nursery.strike(dated(2027, 7, 21), 64, 80, target);
+    CHECK(onlyNeed(nursery, dated(2027, 8, 2), 28).state == NeedState::Covered);
 }
 
 TEST_CASE("A taxon that nobody knows how to strike says so; with a wood the general recipe is used") {
     SeasonBook nursery;
     const TaxonId unknown = nursery.add(Taxon{{}, "Incognita dubia", {}, {}, ""});
-    nursery.add(Target{{}, "X1", unknown, 20, on(2028, 6, 1), Money{100}, {}, ""});
-    CHECK(onlyNeed(nursery, on(2027, 8, 2), 28).state == NeedState::NoRecipe);
-    nursery.add(Target{{}, "X2", unknown, 20, on(2028, 1, 20), Money{100}, Wood::SemiRipe, ""});
-    const auto needs = targetNeeds(nursery.book, builtIn(), {on(2027, 8, 2), 28, 900});
+    nursery.add(Target{{}, "X1", unknown, 20, dated(2028, 6, 1), Money{100}, {}, ""});
+    CHECK(onlyNeed(nursery, dated(2027, 8, 2), 28).state == NeedState::NoRecipe);
+    nursery.add(Target{{}, "X2", unknown, 20, dated(2028, 1, 20), Money{100}, Wood::SemiRipe, ""});
+    const auto needs = targetNeeds(nursery.book, builtIn(), {dated(2027, 8, 2), 28, 900});
     REQUIRE(needs.size() == 2);
     REQUIRE(needs.front().way);
     CHECK(needs.front().way->recipe.growOnDays.source == std::string(fromMemory));
@@ -103,6 +103,6 @@ TEST_CASE("In the southern hemisphere the season is half a year away") {
     Nursery south = nursery.book.nursery();
     south.latitude = Latitude{-340};
     REQUIRE(nursery.book.perform(Command{Put<Nursery>{south}}));
-    nursery.want(40, on(2027, 7, 1));
-    CHECK(onlyNeed(nursery, on(2027, 2, 1), 28).state == NeedState::Now);
+    nursery.want(40, dated(2027, 7, 1));
+    CHECK(onlyNeed(nursery, dated(2027, 2, 1), 28).state == NeedState::Now);
 }
