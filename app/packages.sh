@@ -2,7 +2,7 @@
 
 # To build and run the program.
 program_packages="g++ cmake ninja-build pkg-config qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev
-    libqt6sql6-sqlite libqt6sql6-psql nlohmann-json3-dev libboost-dev libcli11-dev fonts-dejavu-core libqrencode-dev libical-dev libxlsxwriter-dev"
+    libqt6sql6-sqlite libqt6sql6-psql qtkeychain-qt6-dev nlohmann-json3-dev libboost-dev libcli11-dev fonts-dejavu-core libqrencode-dev libical-dev libxlsxwriter-dev"
 
 # To build and run the tests as well.
 test_packages="catch2 librapidcheck-dev libvalijson-dev poppler-utils zbar-tools unzip postgresql-15"

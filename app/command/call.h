@@ -24,6 +24,7 @@ int refuseFile(const Refusal& refusal, ExitStatus status = badInput);
 void addBackup(CLI::App& program, Work& work);
 void addCheck(CLI::App& program, Work& work);
 void addClimate(CLI::App& program, Work& work);
+void addCopy(CLI::App& program, Work& work);
 void addExport(CLI::App& program, Work& work);
 void addFit(CLI::App& program, Work& work);
 void addForecast(CLI::App& program, Work& work);

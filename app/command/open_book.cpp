@@ -1,5 +1,7 @@
 #include "app/command/open_book.h"
 
+#include "app/window/open_shared.h"
+
 #include "core/exchange/book/book_json.h"
 #include "core/exchange/file/file.h"
 
@@ -12,7 +14,8 @@ constexpr std::size_t largestDescription = std::size_t{512} << 20;
 } // namespace
 
 Result<std::unique_ptr<BookFile>> openBook(const std::string& book, OpenMode mode) {
-    return BookFile::open(book, mode);
+    SystemKeys keys;
+    return openBookWith(keys, book, mode);
 }
 
 Result<HouseBook> readBookFile(const std::string& path) {

@@ -31,6 +31,7 @@ int runProgram(int argc, char** argv) {
     addCheck(program, work);
     addBackup(program, work);
     addClimate(program, work);
+    addCopy(program, work);
     addExport(program, work);
     addImport(program, work);
     addFit(program, work);

@@ -4,7 +4,6 @@
 #include "app/storage/whole_book.h"
 #include "core/exchange/book/book_json.h"
 
-#include <QDateTime>
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QSqlRecord>
@@ -65,12 +64,10 @@ Outcome BookFile::load() {
 
 Outcome BookFile::keep(const Change& change, const std::string& words) {
     const QSqlDatabase database = m_store->database();
-    const JournalRow entry{m_seq + 1,
-                           QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs).toStdString(),
-                           m_store->who(), words, writeChange(change)};
+    const JournalRow entry{m_seq + 1, m_store->now(), m_store->who(), words, writeChange(change)};
     const std::string chain = chained(m_chain, entry);
     Outcome refusal = writeRows(database, change);
-    if (!refusal) refusal = addEntry(database, entry, chain);
+    if (!refusal) refusal = m_store->addToJournal(entry, chain);
     if (refusal) return Refusal{path(), "it could not be kept: " + refusal->text()};
     m_seq = entry.seq;
     m_chain = chain;

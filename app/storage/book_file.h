@@ -59,7 +59,16 @@ public:
     }
     /// Takes over what others have written since; says how many changes that were.
     Result<int> catchUp();
-    /// Hears of every change of the book, after it is kept.
+    /// Whether the file or database can still be reached. Where not, the book can be read as it was.
+    [[nodiscard]] bool isReachable() const { return m_store->isReachable(); }
+    /// Tells from any thread whether `reopen` would do; may wait for a server.
+    [[nodiscard]] std::function<bool()> prober() const { return m_store->prober(); }
+    /// Opens the book again after it could not be reached, and takes over what others have done meanwhile.
+    Outcome reopen();
+    /// Has `news` called from the event loop soon after others have changed the book; false where it must be
+    /// asked for (`catchUp`).
+    bool listen(std::function<void()> news) { return m_store->listen(std::move(news)); }
+    /// Hears of every change of the book, after it is kept. An empty one says that all may have changed.
     void onChange(std::function<void(const Change&)> listener) { m_listener = std::move(listener); }
 
     /// The whole journal, the first entry first.
@@ -76,6 +85,7 @@ public:
 
 private:
     class Transaction;
+    struct News;
     struct Step {
         std::string words;
         Change change;
@@ -83,6 +93,8 @@ private:
 
     explicit BookFile(std::unique_ptr<Store> store);
     Outcome load();
+    Result<int> takeOver(News& news);
+    Outcome keepHere(const Change& change, const std::string& words, const News& news);
     Outcome keep(const Change& change, const std::string& words);
     Outcome keepNow(const Change& change, const std::string& words);
     Outcome repeat(std::vector<Step>& from, std::vector<Step>& to, const std::string& verb);

@@ -8,11 +8,33 @@
 #include <QSqlQuery>
 #include <QVariant>
 
+#include <set>
+#include <utility>
+
 /// How a book in a file changes: commands, undo and redo, and what others have changed.
 namespace warmbench::app {
 
-/// The right to write: the file locked against other writers, what they wrote taken over. It is given back,
-/// and what was not committed with it, unless it has ended.
+/// What others have done between the state that a change was asked on and now.
+struct BookFile::News {
+    int entries = 0;
+    std::string last;                                       ///< the last of them in words, with who did it
+    std::set<std::pair<std::size_t, std::int64_t>> touched; ///< kind and number of each thing
+};
+
+namespace {
+
+std::pair<std::size_t, std::int64_t> touchedBy(const AnyEdit& edit) {
+    return {edit.index(), std::visit([](const auto& one) { return one.id().number; }, edit)};
+}
+
+bool replaces(const AnyEdit& edit) {
+    return std::visit([](const auto& one) { return one.before.has_value(); }, edit);
+}
+
+} // namespace
+
+/// The right to write: others kept from writing, what they wrote taken over. It is given back, and what was
+/// not committed with it, unless it has ended.
 class BookFile::Transaction {
 public:
     explicit Transaction(BookFile& file) : m_file(file) {}
@@ -25,22 +47,30 @@ public:
     Outcome begin() {
         if (auto refusal = m_file.m_store->beginToWrite()) return refusal;
         m_open = true;
-        const auto taken = m_file.catchUp();
+        const auto taken = m_file.takeOver(m_news);
         return taken ? std::nullopt : Outcome{taken.refusal()};
     }
     void ended() { m_open = false; }
+    [[nodiscard]] const News& news() const { return m_news; }
 
 private:
     BookFile& m_file;
+    News m_news;
     bool m_open = false;
 };
 
 Result<int> BookFile::catchUp() {
+    News news;
+    return takeOver(news);
+}
+
+Result<int> BookFile::takeOver(News& news) {
     QSqlQuery query(m_store->database());
-    query.prepare(QStringLiteral("SELECT seq, change, chain FROM journal WHERE seq > ? ORDER BY seq"));
+    query.setForwardOnly(true);
+    query.prepare(
+        QStringLiteral("SELECT seq, change, chain, who, words FROM journal WHERE seq > ? ORDER BY seq"));
     query.addBindValue(static_cast<qlonglong>(m_seq));
     if (!query.exec()) return Refusal{path(), "the journal can't be read: " + wordsOf(query.lastError())};
-    int taken = 0;
     while (query.next()) {
         const auto change = readChange(query.value(1).toString().toStdString());
         if (!change) return Refusal{path(), "the journal is damaged: " + change.refusal().text()};
@@ -48,10 +78,31 @@ Result<int> BookFile::catchUp() {
             return Refusal{path(), "what others have changed does not fit: " + refusal->text()};
         m_seq = query.value(0).toLongLong();
         m_chain = query.value(2).toString().toStdString();
-        ++taken;
+        ++news.entries;
+        news.last = query.value(3).toString().toStdString() + ": " + query.value(4).toString().toStdString();
+        for (const AnyEdit& edit : change->edits) news.touched.insert(touchedBy(edit));
         if (m_listener) m_listener(*change);
     }
-    return taken;
+    return news.entries;
+}
+
+Outcome BookFile::reopen() {
+    if (auto refusal = m_store->reopen()) return refusal;
+    QSqlQuery query(m_store->database());
+    query.prepare(QStringLiteral("SELECT chain FROM journal WHERE seq = ?"));
+    query.addBindValue(static_cast<qlonglong>(m_seq));
+    const bool same = query.exec() && query.next() && query.value(0).toString().toStdString() == m_chain;
+    query.clear();
+    if (same) {
+        const auto taken = catchUp();
+        return taken ? std::nullopt : Outcome{taken.refusal()};
+    }
+    // It is not the book that it was, such as one restored from a backup.
+    if (auto refusal = load()) return refusal;
+    m_done.clear();
+    m_undone.clear();
+    if (m_listener) m_listener({});
+    return std::nullopt;
 }
 
 /// Keeps a change that the book in memory has made already, or takes it back there.
@@ -70,13 +121,28 @@ Outcome BookFile::keepNow(const Change& change, const std::string& said) {
     return refusal;
 }
 
+/// Keeps a change that the book in memory has made already, unless it replaces what somebody else has changed
+/// since it was asked for: then that one's work would be gone without anybody's having seen it.
+Outcome BookFile::keepHere(const Change& change, const std::string& said, const News& news) {
+    for (const AnyEdit& edit : change.edits) {
+        if (!replaces(edit) || !news.touched.contains(touchedBy(edit))) continue;
+        [[maybe_unused]] const Outcome back = m_book.apply(change.inverse());
+        return Refusal{said,
+                       "somebody was faster with the same things (" + news.last + "); look at it again"};
+    }
+    return keepNow(change, said);
+}
+
 Outcome BookFile::perform(const Command& command) {
     Transaction transaction(*this);
     if (auto refusal = transaction.begin()) return refusal;
+    const News& news = transaction.news();
     const std::string said = words(m_book, command);
     const auto change = m_book.perform(command);
+    if (!change && news.entries > 0)
+        return Refusal{change.refusal().place, change.refusal().what + " (just before: " + news.last + ")"};
     if (!change) return change.refusal();
-    if (auto refusal = keepNow(*change, said)) return refusal;
+    if (auto refusal = keepHere(*change, said, news)) return refusal;
     transaction.ended();
     m_done.push_back({said, *change});
     m_undone.clear();

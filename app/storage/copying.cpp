@@ -50,7 +50,7 @@ Outcome BookFile::copyTo(const std::string& path) const {
         // The default nursery is no row of the empty target.
         if (auto refusal = writeRows(target.database(), changeTo(m_book))) return refusal;
         return eachEntry(m_store->database(), m_seq, [&](const JournalRow& row, const std::string& chain) {
-            return addEntry(target.database(), row, chain);
+            return target.addToJournal(row, chain);
         });
     };
     if (auto refusal = target.make(fill)) return refusal;

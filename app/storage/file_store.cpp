@@ -5,6 +5,7 @@
 #include "app/storage/rows.h"
 #include "app/storage/schema.h"
 
+#include <QDateTime>
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QUrl>
@@ -12,6 +13,7 @@
 
 #include <filesystem>
 
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace warmbench::app {
@@ -88,6 +90,7 @@ Outcome FileStore::open() {
         (::access(name().c_str(), W_OK) != 0 || ::access(folder.c_str(), W_OK) != 0))
         return refusal(
             "it is read-only (the file or its folder can't be written), so nothing can be changed in it");
+    m_opened = identityOf(name());
     if (auto failed = connect(name())) return failed;
     QSqlQuery query(database());
     const bool whole = query.exec(QStringLiteral("PRAGMA quick_check(1)")) && query.next() &&
@@ -125,9 +128,39 @@ Outcome FileStore::beginToRead() {
 
 Outcome FileStore::beginToWrite() {
     if (mode() == OpenMode::Read) return refusal("it was opened for reading only");
+    // What is written into a file that has no name any more is lost.
+    if (m_opened != Identity{} && !isReachable())
+        return refusal("the file has been moved, removed or replaced since it was opened, so nothing can be "
+                       "changed; put it back, or open it again");
     const Outcome failed = run(database(), QStringLiteral("BEGIN IMMEDIATE"));
     return failed ? Outcome{refusal("another program is writing to it; try again (" + failed->what + ")")}
                   : std::nullopt;
+}
+
+FileStore::Identity FileStore::identityOf(const std::string& file) {
+    struct stat found {};
+    if (::stat(file.c_str(), &found) != 0) return {};
+    return {found.st_dev, found.st_ino};
+}
+
+bool FileStore::isReachable() const {
+    return identityOf(name()) == m_opened;
+}
+
+Outcome FileStore::reopen() {
+    return open();
+}
+
+std::function<bool()> FileStore::prober() const {
+    return [file = name()] { return readHead(file).ok(); };
+}
+
+std::string FileStore::now() const {
+    return QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs).toStdString();
+}
+
+Outcome FileStore::addToJournal(const JournalRow& entry, const std::string& chain) {
+    return addEntry(database(), entry, chain);
 }
 
 std::string FileStore::who() const {

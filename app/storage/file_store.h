@@ -16,13 +16,28 @@ public:
     Outcome open() override;
     Outcome beginToRead() override;
     Outcome beginToWrite() override;
+    [[nodiscard]] bool isReachable() const override;
+    Outcome reopen() override;
+    [[nodiscard]] std::function<bool()> prober() const override;
+    bool listen(std::function<void()>) override { return false; }
     [[nodiscard]] std::string who() const override;
+    [[nodiscard]] std::string now() const override;
+    Outcome addToJournal(const JournalRow& entry, const std::string& chain) override;
     void findFaults(std::vector<Refusal>& wrong) const override;
 
 private:
     Outcome connect(const std::string& file);
     Outcome prepareToWrite();
     Outcome migrate(int from);
+
+    /// Which file was opened, whatever its name is by now.
+    struct Identity {
+        std::uint64_t device = 0;
+        std::uint64_t number = 0;
+        friend bool operator==(const Identity&, const Identity&) = default;
+    };
+    static Identity identityOf(const std::string& file);
+    Identity m_opened;
 };
 
 } // namespace warmbench::app

@@ -88,11 +88,16 @@ Outcome readKind(const QSqlDatabase& database, std::map<IdOf<E>, E>& things) {
 } // namespace
 
 std::string wordsOf(const QSqlError& error) {
+    // insufficient_privilege, as PostgreSQL numbers it
+    const bool notAllowed = error.nativeErrorCode() == QStringLiteral("42501");
     QString text = error.databaseText().isEmpty() ? error.driverText() : error.databaseText();
     // PostgreSQL tells details and the place in the statement on further lines.
     text = text.section(QLatin1Char('\n'), 0, 0).trimmed();
     for (const char* grade : {"ERROR:", "FATAL:"})
         if (text.startsWith(QLatin1String(grade))) text = text.mid(6).trimmed();
+    if (notAllowed)
+        text = QStringLiteral("your part in this shared book does not allow that; ask who keeps it (%1)")
+                   .arg(text);
     return text.toStdString();
 }
 

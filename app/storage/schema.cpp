@@ -67,6 +67,9 @@ Outcome applySharedSteps(const QSqlDatabase& database, int from, int to) {
         if (auto refusal = runScript(database, QString::fromStdString(resourceText(sharedSteps.at(
                                                    static_cast<std::size_t>(version - firstShared))))))
             return refusal;
+    if (auto refusal =
+            runScript(database, QString::fromStdString(resourceText("schema/postgresql/rights.sql"))))
+        return refusal;
     return run(database, QStringLiteral("UPDATE about SET version = %1").arg(to));
 }
 

@@ -151,9 +151,19 @@ Result<SharedAddress> SharedAddress::read(std::string_view text) {
 }
 
 std::string SharedAddress::shown() const {
+    SharedAddress open = *this;
+    open.password.clear();
+    return open.withPassword();
+}
+
+std::string SharedAddress::withPassword() const {
     const bool folder = host.starts_with('/');
     std::string text = "postgresql://";
-    if (!user.empty()) text += encoded(user, "-._~") + '@';
+    if (!user.empty() || !password.empty()) {
+        text += encoded(user, "-._~");
+        if (!password.empty()) text += ':' + encoded(password, "-._~");
+        text += '@';
+    }
     if (!folder) {
         const bool six = host.find(':') != std::string::npos;
         text += six ? '[' + host + ']' : encoded(host, "-._~");

@@ -22,6 +22,8 @@ struct SharedAddress {
     /// Reads an address; refused where a part is missing, makes no sense, or is none that this program hands
     /// on. The refusal never holds the password.
     static Result<SharedAddress> read(std::string_view address);
+    /// The whole address, its password included: to be handed on, and never to be shown or kept.
+    [[nodiscard]] std::string withPassword() const;
     /// The address as it may be shown, logged and kept: everything but the password.
     [[nodiscard]] std::string shown() const;
 

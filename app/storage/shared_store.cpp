@@ -3,9 +3,15 @@
 #include "app/storage/rows.h"
 #include "app/storage/schema.h"
 
+#include <QDateTime>
+#include <QSqlDriver>
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QVariant>
+
+#include <array>
+#include <cstdio>
+#include <mutex>
 
 namespace warmbench::app {
 namespace {
@@ -26,6 +32,21 @@ constexpr std::array<std::pair<const char*, const char*>, 6> usual{{{"connect_ti
                                                                     {"keepalives_count", "2"},
                                                                     {"tcp_user_timeout", "8000"}}};
 
+QtMessageHandler& tellAsBefore() {
+    static QtMessageHandler handler = nullptr;
+    return handler;
+}
+
+/// The driver warns that it can't free a statement in a transaction that has failed: the server has dropped
+/// it by then, and what failed is told as a refusal.
+void tellButThat(QtMsgType type, const QMessageLogContext& context, const QString& message) {
+    if (type == QtWarningMsg && message.startsWith(QStringLiteral("Unable to free statement"))) return;
+    if (tellAsBefore())
+        tellAsBefore()(type, context, message);
+    else
+        std::fprintf(stderr, "%s\n", qPrintable(message));
+}
+
 } // namespace
 
 SharedStore::SharedStore(SharedAddress address, OpenMode mode)
@@ -37,6 +58,8 @@ Outcome SharedStore::setUp(const char* statement) {
 }
 
 Outcome SharedStore::connect() {
+    static std::once_flag once;
+    std::call_once(once, [] { tellAsBefore() = qInstallMessageHandler(tellButThat); });
     QSqlDatabase database = connection("QPSQL");
     if (!database.isValid())
         return refusal("shared books need Qt's driver for PostgreSQL, which is not installed "
@@ -54,6 +77,11 @@ Outcome SharedStore::connect() {
         options << QString::fromStdString(name) + QLatin1Char('=') + quoted(value);
     database.setConnectOptions(options.join(QLatin1Char(';')));
     if (!database.open()) return refusal("it can't be opened: " + wordsOf(database.lastError()));
+    QSqlQuery user(database);
+    user.setForwardOnly(true);
+    if (user.exec(QStringLiteral("SELECT session_user")) && user.next())
+        m_who = user.value(0).toString().toStdString();
+    user.clear();
     for (const char* statement :
          {"SET search_path TO warmbench", "SET lock_timeout TO '5s'", "SET client_min_messages TO warning"})
         if (auto failed = setUp(statement)) return failed;
@@ -84,7 +112,10 @@ Outcome SharedStore::make(const std::function<Outcome()>& fill) {
     Outcome failed = run(database(), QStringLiteral("BEGIN"));
     if (!failed) failed = run(database(), QStringLiteral("CREATE SCHEMA warmbench"));
     if (!failed) failed = applySharedSteps(database(), 0, currentSchema);
+    m_now = QDateTime::currentDateTimeUtc().toString(Qt::ISODateWithMs).toStdString();
+    m_making = true;
     if (!failed) failed = fill();
+    m_making = false;
     if (!failed) failed = commit();
     if (!failed) return std::nullopt;
     rollBack();
@@ -122,19 +153,56 @@ Outcome SharedStore::beginToWrite() {
     if (mode() == OpenMode::Read) return refusal("it was opened for reading only");
     Outcome failed = run(database(), QStringLiteral("BEGIN"));
     if (!failed) {
-        failed = run(database(), QStringLiteral("SELECT take_turn()"));
+        QSqlQuery turn(database());
+        turn.setForwardOnly(true);
+        if (turn.exec(QStringLiteral("SELECT take_turn()")) && turn.next())
+            m_now = turn.value(0).toString().toStdString();
+        else
+            failed = Refusal{{}, wordsOf(turn.lastError())};
+        turn.clear();
         if (failed) rollBack();
     }
     return failed ? Outcome{refusal("nothing can be changed just now; try again (" + failed->what + ")")}
                   : std::nullopt;
 }
 
-std::string SharedStore::who() const {
+bool SharedStore::isReachable() const {
+    return !run(database(), QStringLiteral("SELECT 1"));
+}
+
+Outcome SharedStore::reopen() {
+    if (auto failed = open()) return failed;
+    return m_news ? subscribe() : std::nullopt;
+}
+
+std::function<bool()> SharedStore::prober() const {
+    return [address = m_address] { return !SharedStore(address, OpenMode::Read).connect(); };
+}
+
+bool SharedStore::listen(std::function<void()> news) {
+    m_news = std::move(news);
+    return !subscribe();
+}
+
+Outcome SharedStore::subscribe() {
+    QSqlDriver* driver = database().driver();
+    QObject::connect(driver, &QSqlDriver::notification, &m_listener,
+                     [this](const QString&, QSqlDriver::NotificationSource source) {
+                         if (source == QSqlDriver::OtherSource && m_news) m_news();
+                     });
+    if (driver->subscribeToNotification(QStringLiteral("warmbench_journal"))) return std::nullopt;
+    return refusal("it does not tell of changes: " + wordsOf(driver->lastError()));
+}
+
+Outcome SharedStore::addToJournal(const JournalRow& entry, const std::string& chain) {
+    if (m_making) return addEntry(database(), entry, chain);
     QSqlQuery query(database());
-    query.setForwardOnly(true);
-    return query.exec(QStringLiteral("SELECT session_user")) && query.next()
-               ? query.value(0).toString().toStdString()
-               : "someone";
+    query.prepare(QStringLiteral("SELECT add_entry(?, ?, ?, ?, ?, ?)"));
+    query.addBindValue(static_cast<qlonglong>(entry.seq));
+    for (const std::string& text : {entry.at, entry.who, entry.words, entry.change, chain})
+        query.addBindValue(QString::fromStdString(text));
+    if (query.exec()) return std::nullopt;
+    return Refusal{{}, "the database says: " + wordsOf(query.lastError())};
 }
 
 /// The server watches over its own pages; references are enforced by it.

@@ -44,8 +44,22 @@ public:
     Outcome commit();
     void rollBack();
 
+    /// Whether what was opened is still there; asked outside of a transaction.
+    [[nodiscard]] virtual bool isReachable() const = 0;
+    /// Opens it again after it was not reachable.
+    virtual Outcome reopen() = 0;
+    /// Tells from any thread whether opening it again would do; may wait for a server.
+    [[nodiscard]] virtual std::function<bool()> prober() const = 0;
+    /// Has `news` called from the event loop soon after others have changed the book; where the store can't
+    /// tell that, false.
+    virtual bool listen(std::function<void()> news) = 0;
+
     /// Whom the journal shall name.
     [[nodiscard]] virtual std::string who() const = 0;
+    /// When the journal shall say that the change in hand was made: UTC, ISO 8601.
+    [[nodiscard]] virtual std::string now() const = 0;
+    /// Adds an entry to the journal, inside a transaction that `beginToWrite` has begun.
+    virtual Outcome addToJournal(const JournalRow& entry, const std::string& chain) = 0;
     /// What the database finds wrong with itself.
     virtual void findFaults(std::vector<Refusal>& wrong) const = 0;
 

@@ -1,6 +1,8 @@
 #include "app/window/file_session.h"
 
 #include "app/resource/built_in_recipes.h"
+#include "app/storage/shared_address.h"
+#include "app/window/open_shared.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -8,24 +10,99 @@
 namespace warmbench::app {
 namespace {
 
-constexpr int catchUpMilliseconds = 3000;
+constexpr int lookMilliseconds = 1000;
 
 } // namespace
 
 FileSession::FileSession(std::unique_ptr<BookFile> file) : m_file(std::move(file)) {
     m_file->onChange([this](const Change& change) { Q_EMIT changed(change); });
-    m_catchUp.setInterval(catchUpMilliseconds);
-    // A file that cannot be read just now is tried again; a change that needs it is refused with the reason.
-    connect(&m_catchUp, &QTimer::timeout, this, [this] { (void)m_file->catchUp(); });
-    m_catchUp.start();
+    m_file->listen([this] { catchUp(); });
+    m_look.setInterval(lookMilliseconds);
+    connect(&m_look, &QTimer::timeout, this, [this] { m_onlyReadWhy.isEmpty() ? catchUp() : seek(); });
+    m_look.start();
+}
+
+FileSession::~FileSession() {
+    if (m_seeker.joinable()) m_seeker.join();
 }
 
 QString FileSession::name() const {
-    return QFileInfo(QString::fromStdString(m_file->path())).fileName();
+    if (!isShared(m_file->path())) return QFileInfo(QString::fromStdString(m_file->path())).fileName();
+    const auto address = SharedAddress::read(m_file->path());
+    if (!address) return QString::fromStdString(m_file->path());
+    const QString database = QString::fromStdString(address->database);
+    if (address->host.empty() || address->host.front() == '/') return database;
+    return tr("%1 on %2").arg(database, QString::fromStdString(address->host));
+}
+
+void FileSession::setOnlyRead(const QString& why) {
+    if (m_onlyReadWhy == why) return;
+    m_onlyReadWhy = why;
+    Q_EMIT standingChanged();
+}
+
+void FileSession::catchUp() {
+    if (!m_onlyReadWhy.isEmpty()) return;
+    const auto taken = m_file->catchUp();
+    if (taken && m_file->isReachable()) return;
+    if (m_file->isReachable()) return setOnlyRead(QString::fromStdString(taken.refusal().text()));
+    setOnlyRead(
+        isShared(m_file->path())
+            ? tr("The connection to the shared book is lost. You can read the book as it was; it can be "
+                 "changed again as soon as the connection is back.")
+            : tr("The book's file has been moved, removed or replaced. You can read the book as it was; "
+                 "it can be changed again when the file is back in its place."));
+}
+
+/// Others wait for an answer in a thread of their own, as a server that is gone may take its time.
+void FileSession::seek() {
+    if (m_seeking) return;
+    if (m_seeker.joinable()) m_seeker.join();
+    m_seeking = true;
+    m_seeker = std::thread([this, probe = m_file->prober()] {
+        const bool there = probe();
+        QMetaObject::invokeMethod(
+            this, [this, there] { found(there); }, Qt::QueuedConnection);
+    });
+}
+
+void FileSession::found(bool again) {
+    m_seeking = false;
+    if (again && !m_file->reopen()) setOnlyRead({});
+}
+
+Outcome FileSession::change(const std::function<Outcome()>& act) {
+    if (!m_onlyReadWhy.isEmpty()) return Refusal{{}, m_onlyReadWhy.toStdString()};
+    Outcome refusal = act();
+    if (!refusal || m_file->isReachable()) return refusal;
+    catchUp();
+    // The answer to the commit may be what was lost.
+    return Refusal{{},
+                   tr("The connection was lost in the middle of this. Whether it was kept shows when the "
+                      "connection is back.")
+                       .toStdString()};
+}
+
+Outcome FileSession::perform(const Command& command) {
+    return change([&] { return m_file->perform(command); });
+}
+
+Outcome FileSession::undo() {
+    return change([&] { return m_file->undo(); });
+}
+
+Outcome FileSession::redo() {
+    return change([&] { return m_file->redo(); });
+}
+
+QString shownName(const QString& name) {
+    if (!isShared(name.toStdString())) return name;
+    const auto address = SharedAddress::read(name.toStdString());
+    return address ? QString::fromStdString(address->shown()) : QString();
 }
 
 Result<std::unique_ptr<ui::BookSession>> FileOpener::open(const QString& name) {
-    auto file = BookFile::open(name.toStdString(), OpenMode::Write);
+    auto file = openBookWith(m_keys, name.toStdString(), OpenMode::Write);
     if (!file) return file.refusal();
     return std::unique_ptr<ui::BookSession>(std::make_unique<FileSession>(std::move(*file)));
 }

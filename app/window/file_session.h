@@ -1,39 +1,63 @@
 #pragma once
 
 #include "app/storage/book_file.h"
+#include "app/window/password_keeper.h"
 #include "ui/shell/book_session.h"
 
 #include <QTimer>
 
+#include <thread>
+
 namespace warmbench::app {
 
-/// A house book in a file, open in the window: every change is on the disk before the window shows it. What
-/// others write into the same file is taken over every few seconds.
+/// A house book, in a file or shared, open in the window: every change is kept before the window shows it.
+/// What others do is taken over as soon as the database tells of it, else within a second. Where file or
+/// database can't be reached any more the book can only be read, until it is found again.
 class FileSession : public ui::BookSession {
     Q_OBJECT
 public:
     explicit FileSession(std::unique_ptr<BookFile> file);
+    ~FileSession() override;
 
     [[nodiscard]] const HouseBook& book() const override { return m_file->book(); }
     [[nodiscard]] QString name() const override;
-    Outcome perform(const Command& command) override { return m_file->perform(command); }
-    Outcome undo() override { return m_file->undo(); }
-    Outcome redo() override { return m_file->redo(); }
+    Outcome perform(const Command& command) override;
+    Outcome undo() override;
+    Outcome redo() override;
     [[nodiscard]] QString undoWords() const override { return QString::fromStdString(m_file->undoWords()); }
     [[nodiscard]] QString redoWords() const override { return QString::fromStdString(m_file->redoWords()); }
+    [[nodiscard]] QString onlyReadWhy() const override { return m_onlyReadWhy; }
 
 private:
+    Outcome change(const std::function<Outcome()>& act);
+    void catchUp();
+    void setOnlyRead(const QString& why);
+    void seek();
+    void found(bool again);
+
     std::unique_ptr<BookFile> m_file;
-    QTimer m_catchUp;
+    QTimer m_look; ///< for what others have done; while the book is lost, for the book
+    QString m_onlyReadWhy;
+    std::thread m_seeker; ///< waits for a server, so that the window need not
+    bool m_seeking = false;
 };
 
-/// Opens house books in files for the window.
+/// Opens house books for the window. Passwords of shared ones are looked up and kept by `keys`, which must
+/// outlive it.
 class FileOpener : public ui::BookOpener {
 public:
+    explicit FileOpener(PasswordKeeper& keys) : m_keys(keys) {}
+
     Result<std::unique_ptr<ui::BookSession>> open(const QString& name) override;
     Result<std::unique_ptr<ui::BookSession>> create(const QString& name) override;
     [[nodiscard]] const RecipeLibrary& recipes() override;
     [[nodiscard]] QString fileFilter() const override;
+
+private:
+    PasswordKeeper& m_keys;
 };
+
+/// A book's name as it may be shown and kept: that of a shared one without its password.
+[[nodiscard]] QString shownName(const QString& name);
 
 } // namespace warmbench::app

@@ -38,14 +38,15 @@ Outcome runWindow(const std::string& book) {
     QApplication::setOrganizationName(QStringLiteral("Warmbench"));
     QApplication::setApplicationName(QStringLiteral("Warmbench"));
     QApplication::setApplicationVersion(QStringLiteral("0.1.0"));
-    FileOpener opener;
+    SystemKeys keys;
+    FileOpener opener(keys);
     ui::MainWindow window(opener, ui::dayOf(QDate::currentDate()));
     QSettings settings;
     if (!book.empty()) {
         auto session = opener.open(QString::fromStdString(book));
         if (!session) return session.refusal();
         window.setSession(std::move(*session));
-        settings.setValue(lastBookKey(), QString::fromStdString(book));
+        settings.setValue(lastBookKey(), shownName(QString::fromStdString(book)));
     } else if (const QString last = settings.value(lastBookKey()).toString(); !last.isEmpty()) {
         // A book that has gone meanwhile is no reason not to start.
         if (auto session = opener.open(last)) window.setSession(std::move(*session));

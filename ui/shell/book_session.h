@@ -28,9 +28,13 @@ public:
     /// What undo would take back, in words; empty where there is nothing.
     [[nodiscard]] virtual QString undoWords() const = 0;
     [[nodiscard]] virtual QString redoWords() const = 0;
+    /// Why the book can only be read just now, in a sentence for the window; empty where it can be changed.
+    [[nodiscard]] virtual QString onlyReadWhy() const { return {}; }
 
 Q_SIGNALS:
     void changed(const warmbench::Change& change);
+    /// `onlyReadWhy` says something else than before.
+    void standingChanged();
 };
 
 /// Opens books for the window.

@@ -2,6 +2,7 @@
 
 #include "core/book/load.h"
 #include "core/book/query.h"
+#include "ui/form/labels.h"
 #include "ui/map/map_sheet.h"
 #include "ui/paper/print_dialog.h"
 #include "ui/plan/plan_dialog.h"
@@ -11,6 +12,7 @@
 #include "ui/shell/find_box.h"
 #include "ui/shell/house_page.h"
 #include "ui/shell/place_row.h"
+#include "ui/shell/shared_book_dialog.h"
 #include "ui/shell/start_page.h"
 #include "ui/shell/strike_list_place.h"
 #include "ui/shell/style.h"
@@ -49,8 +51,9 @@ QSettings settings() {
 MainWindow::MainWindow(BookOpener& opener, Day today)
     : m_opener(opener), m_today(today), m_palette(&lightPalette()), m_type(typeSizes(QApplication::font())),
       m_menus(*this), m_pages(new QStackedWidget(this)), m_start(new StartPage(m_pages)),
-      m_placeRow(new PlaceRow(this)), m_places(new QStackedWidget(this)),
-      m_house(new HousePage(m_menus, m_places)), m_dayBar(new DayBar(today, this)) {
+      m_placeRow(new PlaceRow(this)), m_onlyRead(new TroubleLabel(QStringLiteral("onlyRead"), this)),
+      m_places(new QStackedWidget(this)), m_house(new HousePage(m_menus, m_places)),
+      m_dayBar(new DayBar(today, this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setWindowTitle(tr("Warmbench"));
     addPlace(QStringLiteral("house"), tr("House"), m_house);
@@ -66,6 +69,7 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_placeRow);
+    column->addWidget(m_onlyRead);
     column->addWidget(m_places, 1);
     column->addWidget(m_dayBar);
     m_pages->addWidget(m_start);
@@ -106,6 +110,7 @@ void MainWindow::connectMenus() {
     DayLine& line = m_dayBar->line();
     connect(m_menus.create, &QAction::triggered, this, &MainWindow::chooseFileToCreate);
     connect(m_menus.open, &QAction::triggered, this, &MainWindow::chooseFileToOpen);
+    connect(m_menus.openShared, &QAction::triggered, this, &MainWindow::askForSharedBook);
     connect(m_menus.saveMap, &QAction::triggered, this, &MainWindow::chooseFileForMap);
     connect(m_menus.print, &QAction::triggered, this, &MainWindow::printOnPaper);
     connect(m_menus.quit, &QAction::triggered, this, &QWidget::close);
@@ -219,13 +224,20 @@ void MainWindow::setSession(std::unique_ptr<BookSession> session) {
     m_pages->setCurrentIndex(m_session ? 1 : 0);
     if (m_session) {
         connect(m_session.get(), &BookSession::changed, this, [this](const Change& change) {
-            m_forecasts.update(m_session->book(), change);
+            // An empty change says that all may be different.
+            if (change.edits.empty())
+                m_forecasts.forget();
+            else
+                m_forecasts.update(m_session->book(), change);
             showBook();
         });
+        connect(m_session.get(), &BookSession::standingChanged, this,
+                [this] { m_onlyRead->tell(m_session->onlyReadWhy()); });
         m_dayBar->line().setSource(
             [this](Day from, Day to) { return slotLoad(m_session->book(), from, to); });
         setWindowTitle(tr("%1 - Warmbench").arg(m_session->name()));
         m_placeRow->setBookName(m_session->name());
+        m_onlyRead->tell(m_session->onlyReadWhy());
         showBook();
         m_house->map().setFocus();
     }
@@ -371,6 +383,11 @@ void MainWindow::chooseFileToOpen() {
     const QString name =
         QFileDialog::getOpenFileName(this, tr("Open a house book"), {}, m_opener.fileFilter());
     if (!name.isEmpty()) (void)openBook(name);
+}
+
+void MainWindow::askForSharedBook() {
+    SharedBookDialog dialog(this);
+    if (dialog.exec() == QDialog::Accepted) (void)openBook(dialog.address());
 }
 
 void MainWindow::chooseFileForMap() {

@@ -16,6 +16,7 @@ class DayBar;
 class HousePage;
 class PlaceRow;
 class StartPage;
+class TroubleLabel;
 
 /// Which palette the window has: that of the desktop, or one chosen.
 enum class Theme : std::uint8_t { System, Light, Dark };
@@ -71,6 +72,7 @@ private:
     void printOnPaper();
     void chooseFileToCreate();
     void chooseFileToOpen();
+    void askForSharedBook();
     void chooseFileForMap();
     void showKeys();
     void showAbout();
@@ -92,6 +94,7 @@ private:
     QStackedWidget* m_pages;
     StartPage* m_start;
     PlaceRow* m_placeRow;
+    TroubleLabel* m_onlyRead; ///< why the book can't be changed just now
     QStackedWidget* m_places;
     HousePage* m_house;
     DayBar* m_dayBar;

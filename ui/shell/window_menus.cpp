@@ -24,6 +24,7 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     QMenu* file = bar.addMenu(say("&File"));
     create = add(file, "new", say("&New house book…"), QKeySequence::New);
     open = add(file, "open", say("&Open a house book…"), QKeySequence::Open);
+    openShared = add(file, "openShared", say("Open a &shared house book…"));
     saveMap = add(file, "saveMap", say("Save the &map as a picture…"));
     print = add(file, "print", say("&Print labels, lists and sheets…"), QKeySequence::Print);
     file->addSeparator();

@@ -15,6 +15,7 @@ struct WindowMenus {
 
     QAction* create;
     QAction* open;
+    QAction* openShared;
     QAction* saveMap;
     QAction* print;
     QAction* quit;

@@ -217,13 +217,6 @@ CREATE TABLE journal (
     chain text NOT NULL
 );
 
--- Writers take turns: who has called this is the only one who adds to the journal until the transaction ends.
-CREATE FUNCTION take_turn() RETURNS void LANGUAGE plpgsql SECURITY DEFINER SET search_path = warmbench, pg_temp AS $$
-BEGIN
-    LOCK TABLE warmbench.journal IN EXCLUSIVE MODE;
-END
-$$;
-
 -- Everybody who has the book open hears of a new entry when it is committed.
 CREATE FUNCTION tell_of_entry() RETURNS trigger LANGUAGE plpgsql SET search_path = warmbench, pg_temp AS $$
 BEGIN

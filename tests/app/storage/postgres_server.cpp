@@ -1,8 +1,11 @@
 #include "tests/app/storage/postgres_server.h"
 
 #include "app/storage/rows.h"
+#include "app/storage/shared_address.h"
 
+#include <QSqlQuery>
 #include <QUuid>
+#include <QVariant>
 
 #include <algorithm>
 #include <chrono>
@@ -156,22 +159,44 @@ std::string PostgresServer::newDatabase() {
     return address(name);
 }
 
-void PostgresServer::run(const std::string& database, const std::string& statement) const {
+std::string PostgresServer::databaseOf(const std::string& address) {
+    return app::SharedAddress::read(address)->database;
+}
+
+std::string PostgresServer::ask(const std::string& database, const std::string& user,
+                                const std::string& statement, std::string& answer) const {
     const QString connection = QUuid::createUuid().toString();
-    Outcome refusal;
+    std::string said;
     {
         QSqlDatabase open = QSqlDatabase::addDatabase(QStringLiteral("QPSQL"), connection);
         open.setHostName(QString::fromStdString(m_folder));
-        open.setUserName(QStringLiteral("keeper"));
+        open.setUserName(user.empty() ? QStringLiteral("keeper") : QString::fromStdString(user));
         open.setDatabaseName(QString::fromStdString(database));
-        if (open.open() && !(refusal = app::run(open, QStringLiteral("SET search_path TO warmbench"))))
-            refusal = app::run(open, QString::fromStdString(statement));
-        else if (!refusal)
-            refusal = Refusal{database, app::wordsOf(open.lastError())};
+        bool done = open.open();
+        if (!done) said = app::wordsOf(open.lastError());
+        QSqlQuery query(open);
+        done = done && query.exec(QStringLiteral("SET search_path TO warmbench"));
+        // Nothing stands in the way of who works behind the program's back.
+        if (done && user.empty())
+            done = query.exec(QStringLiteral("SET session_replication_role TO replica"));
+        if (done && !query.exec(QString::fromStdString(statement))) said = app::wordsOf(query.lastError());
+        if (done && query.next()) answer = query.value(0).toString().toStdString();
+        query.clear();
         open.close();
     }
     QSqlDatabase::removeDatabase(connection);
-    if (refusal) throw std::runtime_error(refusal->text());
+    return said;
+}
+
+std::string PostgresServer::saidTo(const std::string& database, const std::string& user,
+                                   const std::string& statement) const {
+    std::string ignored;
+    return ask(database, user, statement, ignored);
+}
+
+void PostgresServer::run(const std::string& database, const std::string& statement) const {
+    const std::string said = saidTo(database, {}, statement);
+    if (!said.empty()) throw std::runtime_error(said);
 }
 
 } // namespace warmbench::tests

@@ -24,7 +24,15 @@ public:
     [[nodiscard]] std::string newDatabase();
     /// The address of a database for a user.
     [[nodiscard]] std::string address(const std::string& database, const std::string& user = "keeper") const;
-    /// Runs SQL in a database as its administrator, behind the program's back.
+    /// The database of an address.
+    [[nodiscard]] static std::string databaseOf(const std::string& address);
+    /// Plain SQL of a user in the schema of the book: what the database says against it, and the first value
+    /// that it answers. Without a user it is the administrator's, whom no trigger hinders.
+    std::string ask(const std::string& database, const std::string& user, const std::string& statement,
+                    std::string& answer) const;
+    [[nodiscard]] std::string saidTo(const std::string& database, const std::string& user,
+                                     const std::string& statement) const;
+    /// Runs SQL in a database as its administrator, behind the program's back; throws where it fails.
     void run(const std::string& database, const std::string& statement) const;
 
     /// Stops it as a power cut would, and starts it again on the same data.

@@ -34,7 +34,9 @@ TEST_CASE("What no longer fits after another writer's change is refused and chan
     const auto one = opened(file, OpenMode::Write);
     const auto other = opened(file, OpenMode::Write);
     REQUIRE(!one->perform(handsOf(1)));
-    CHECK(other->perform(handsOf(1))->text() == "2030-01-02: the hands of this day stand twice");
+    const std::string twice = other->perform(handsOf(1))->text();
+    CHECK(twice.starts_with("2030-01-02: the hands of this day stand twice (just before: "));
+    CHECK(twice.ends_with(": Add hand day 2030-01-02)"));
     CHECK(other->book() == one->book());
     REQUIRE(!other->perform({Put<HandDay>{{{1}, day("2030-01-02"), 99, ""}}}));
     const auto refusal = one->undo();
@@ -42,6 +44,43 @@ TEST_CASE("What no longer fits after another writer's change is refused and chan
     CHECK(refusal->text() ==
           "hand day: it has been changed meanwhile, so this can't be done any more; look at it again");
     CHECK(opened(file, OpenMode::Read)->book() == other->book());
+}
+
+TEST_CASE("Who is slower with the same slots is told who was faster") {
+    const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
+    const std::string file = folder.smallBookFile();
+    const SmallBook small = smallBook();
+    const auto one = opened(file, OpenMode::Write);
+    const auto other = opened(file, OpenMode::Write);
+    const Stay stay = small.book.get<Stay>(small.plannedStay);
+    // Both plan a batch on the same slot for days that overlap.
+    Batch batch = small.book.get<Batch>(small.struck);
+    batch.id = {};
+    batch.code.clear();
+    batch.state = BatchState::Planned;
+    batch.strikeDay = day("2027-06-01");
+    batch.containers = {{1, 5}};
+    const Stay there{
+        {}, {}, Stage::Rooting, small.warm, day("2027-06-01"), day("2027-07-01"), {{1, {0, 0, 1, 1}}}};
+    Stay later = there;
+    later.from = day("2027-06-10");
+    Batch second = batch;
+    second.strikeDay = later.from;
+    REQUIRE(!one->perform({AddBatch{batch, {there}}}));
+    const auto refusal = other->perform({AddBatch{second, {later}}});
+    REQUIRE(refusal);
+    CHECK(refusal->what.find("(just before: ") != std::string::npos);
+    CHECK(other->book() == one->book());
+    // What one has moved the other does not move elsewhere before she has seen it.
+    REQUIRE(!one->perform({MoveStay{stay.id, stay.zone, stay.from, stay.to + 1, stay.places}}));
+    const auto late = other->perform({MoveStay{stay.id, stay.zone, stay.from, stay.to + 2, stay.places}});
+    REQUIRE(late);
+    INFO(late->text());
+    CHECK(late->what.starts_with("somebody was faster with the same things ("));
+    CHECK(late->what.ends_with("); look at it again"));
+    CHECK(other->book() == one->book());
+    REQUIRE(!other->perform({MoveStay{stay.id, stay.zone, stay.from, stay.to + 2, stay.places}}));
+    CHECK(other->check().empty());
 }
 
 TEST_CASE("Two processes that write at once lose nothing of each other") {
