@@ -89,8 +89,8 @@ PostgresServer& PostgresServer::shared() {
     return server;
 }
 
-PostgresServer::PostgresServer()
-    : m_owner(::getpid()), m_programs(installedPrograms()), m_user(ordinaryUser()) {
+PostgresServer::PostgresServer(Options options)
+    : m_options(options), m_owner(::getpid()), m_programs(installedPrograms()), m_user(ordinaryUser()) {
     // A socket's name is at most 107 bytes long, so not under a long TMPDIR.
     std::string folder = "/tmp/books.XXXXXX";
     if (!::mkdtemp(folder.data())) throw std::runtime_error("no folder can be made in /tmp");
@@ -105,6 +105,9 @@ PostgresServer::PostgresServer()
     fs::permissions(m_folder + "/log", fs::perms(0666));
     try {
         make();
+        if (options.asksPassword)
+            std::ofstream(m_folder + "/data/pg_hba.conf")
+                << "local all keeper trust\nlocal all all scram-sha-256\n";
         start();
     } catch (...) {
         std::error_code ignored;
@@ -129,8 +132,8 @@ void PostgresServer::make() {
 
 void PostgresServer::start() {
     m_server = begin({m_programs + "/postgres", "-D", m_folder + "/data", "-k", m_folder, "-c",
-                      "listen_addresses=", "-c", "fsync=off", "-c", "max_connections=60", "-c",
-                      "shared_buffers=16MB"},
+                      "listen_addresses=", "-c", m_options.syncs ? "fsync=on" : "fsync=off", "-c",
+                      "max_connections=60", "-c", "shared_buffers=16MB"},
                      m_user, m_folder);
     for (int i = 0; i < 600; ++i) {
         // The last line of this file says what the server is at.

@@ -15,7 +15,13 @@ public:
     /// The one of this process, started when it is first asked for.
     static PostgresServer& shared();
 
-    PostgresServer();
+    struct Options {
+        bool asksPassword = false; ///< of all but its administrator
+        bool syncs = false;        ///< to the disk, as a server at work does
+    };
+
+    explicit PostgresServer(Options options);
+    PostgresServer() : PostgresServer(Options()) {}
     PostgresServer(const PostgresServer&) = delete;
     PostgresServer& operator=(const PostgresServer&) = delete;
     ~PostgresServer();
@@ -42,6 +48,7 @@ public:
 private:
     void make();
 
+    Options m_options;
     pid_t m_owner; ///< the process that stops it; children of that one leave it alone
     std::string m_folder;
     std::string m_programs;
