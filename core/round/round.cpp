@@ -197,8 +197,9 @@ std::vector<Stop> roundOn(const HouseBook& book, const forecast::BookForecast& f
     std::vector<Stop> stops;
     for (const auto& [batch, outlook] : forecast.batches()) {
         const auto places = byBatch.find(batch);
-        // Weaned cuttings are no longer lifted.
-        if (places == byBatch.end() || !outlook.rooting) continue;
+        if (places == byBatch.end()) continue;
+        // Weaned cuttings are no longer lifted, unless it was the plan's day alone that moved them on.
+        if (!outlook.rooting && latestChecks(book, batch, day - 1).rooted > 0) continue;
         BatchStops(book, outlook, day).addTo(stops, places->second);
     }
     std::sort(stops.begin(), stops.end(), [&](const Stop& a, const Stop& b) {

@@ -38,7 +38,8 @@ struct Stop {
 /// The stops of a day, as the round began: what was found on it takes no stop off. Of each batch as many
 /// containers as it takes to see 10 cuttings or 5 in 100, whichever is more, 20 where it may be ready (from
 /// memory); those that were left alone longest come first to be picked, and those in which losses were seen
-/// always. They are in walking order: house by house, bench after bench from the back, along each from one
+/// always; also of those whose rooting stay is over by the plan while no root of them was ever seen. They are
+/// in walking order: house by house, bench after bench from the back, along each from one
 /// end to the other and along the next one back.
 [[nodiscard]] std::vector<Stop> roundOn(const HouseBook& book, const forecast::BookForecast& forecast);
 

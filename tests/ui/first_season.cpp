@@ -1,78 +1,30 @@
 #include "core/book/query.h"
-#include "tests/core/season/season_book.h"
-#include "ui/plan/plan_dialog.h"
-#include "ui/shell/main_window.h"
-#include "ui/shell/memory_session.h"
-
-#include <catch2/catch.hpp>
+#include "tests/ui/season_window.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDateEdit>
 #include <QDialog>
-#include <QDoubleSpinBox>
-#include <QIntValidator>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QRegularExpression>
 #include <QSpinBox>
-#include <QTest>
-#include <QTimer>
 #include <QTreeWidget>
 
 /// From an empty book to plants potted on, by the window alone.
 using namespace warmbench;
 using namespace warmbench::ui;
-using warmbench::testing::builtIn;
 using warmbench::testing::on;
+using warmbench::tests::checkAll;
+using warmbench::tests::doDue;
+using warmbench::tests::in;
+using warmbench::tests::planAndAccept;
 
 namespace {
 
-/// Opens empty books, with the built-in recipes at hand.
-class EmptyOpener : public BookOpener {
-public:
-    Result<std::unique_ptr<BookSession>> open(const QString& name) override {
-        return std::unique_ptr<BookSession>(std::make_unique<MemorySession>(HouseBook(), name));
-    }
-    Result<std::unique_ptr<BookSession>> create(const QString& name) override { return open(name); }
-    const RecipeLibrary& recipes() override { return builtIn(); }
-    [[nodiscard]] QString fileFilter() const override { return QStringLiteral("House books (*.wbook)"); }
-};
-
-struct EmptyBook {
-    EmptyOpener opener;
-    MainWindow window;
-
-    /// The window on a day, with an empty book or one that was worked on before.
-    explicit EmptyBook(Day today = on(7, 20), HouseBook kept = {}) : window(opener, today) {
-        window.setTheme(Theme::Light);
-        window.setSession(std::make_unique<MemorySession>(std::move(kept), QStringLiteral("new")));
-        window.show();
-    }
-    [[nodiscard]] const HouseBook& book() const { return window.session()->book(); }
-    template <class Widget>
-    Widget* child(const char* name) {
-        auto* found = window.findChild<Widget*>(QLatin1String(name));
-        REQUIRE(found);
-        return found;
-    }
-    void click(const char* button) { QTest::mouseClick(child<QPushButton>(button), Qt::LeftButton); }
-    void go(const char* place) { child<QAction>(place)->trigger(); }
-    /// Clicks a button that opens a dialog, and hands the dialog to `work`.
-    template <class Work>
-    void inDialog(const char* button, Work work) {
-        bool worked = false;
-        QTimer::singleShot(0, [&] {
-            auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-            if (!dialog) return;
-            worked = true;
-            work(*dialog);
-            if (dialog->isVisible()) dialog->reject();
-        });
-        click(button);
-        REQUIRE(worked);
-    }
+/// The window on a day, with an empty book or one that was worked on before.
+struct EmptyBook : tests::SeasonWindow {
+    explicit EmptyBook(Day today = on(7, 20), HouseBook kept = {}) : SeasonWindow(today, std::move(kept)) {}
     void addHouseWithMat() {
         go("setup");
         click("addHouse");
@@ -88,42 +40,6 @@ struct EmptyBook {
         click("addUsualContainers");
     }
 };
-
-/// Looks at every container of the day's round and finds all that it picks rooted; does what is due: weans,
-/// and pots on every container.
-void workThrough(EmptyBook& nursery) {
-    nursery.go("round");
-    const auto fields = [&](const QString& keys) {
-        QTest::keyClicks(nursery.window.focusWidget(), keys);
-        QTest::keyClick(nursery.window.focusWidget(), Qt::Key_Enter);
-    };
-    auto* stops = nursery.child<QTreeWidget>("roundStops");
-    for (int stop = 0; stop < stops->topLevelItemCount(); ++stop) {
-        stops->setCurrentItem(stops->topLevelItem(stop));
-        nursery.child<QLineEdit>("checkExamined")->setFocus();
-        const QString picked = stops->topLevelItem(stop)->text(4);
-        for (const QString& found : {picked, picked, QString(), QString(), QString(), QString(), QString()})
-            fields(found);
-    }
-    auto* due = nursery.child<QTreeWidget>("roundDue");
-    for (int left = due->topLevelItemCount(); left > 0; --left) {
-        due->setCurrentItem(due->topLevelItem(0));
-        Q_EMIT due->itemClicked(due->topLevelItem(0), 0);
-        const auto counts =
-            nursery.window.findChildren<QLineEdit*>(QRegularExpression(QStringLiteral("^potPlants")));
-        for (QLineEdit* plants : counts) {
-            plants->setFocus();
-            QTest::keyClicks(plants,
-                             QString::number(qobject_cast<const QIntValidator*>(plants->validator())->top()));
-        }
-        nursery.click("dueEnter");
-    }
-}
-
-template <class Widget>
-Widget* in(QDialog& dialog, const char* name) {
-    return dialog.findChild<Widget*>(QLatin1String(name));
-}
 
 } // namespace
 
@@ -197,17 +113,7 @@ TEST_CASE("From an empty book to plants potted on: house, target, stock, plan, s
     CHECK(empty.book().all<Taxon>().size() == 1);
     CHECK(empty.book().all<Stock>().begin()->second.flushes.size() == 1);
 
-    QTimer::singleShot(0, [&] {
-        auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-        if (!dialog) return;
-        in<QDoubleSpinBox>(*dialog, "planSeconds")->setValue(0.5);
-        auto* plan = in<QPushButton>(*dialog, "planStart");
-        QTest::mouseClick(plan, Qt::LeftButton);
-        CHECK(QTest::qWaitFor([&] { return plan->isEnabled(); }, 60000));
-        QTest::mouseClick(in<QPushButton>(*dialog, "planAccept"), Qt::LeftButton);
-        if (dialog->isVisible()) dialog->reject();
-    });
-    empty.child<QAction>("planDays")->trigger();
+    planAndAccept(empty);
     REQUIRE_FALSE(empty.book().all<Batch>().empty());
     const BatchId batch = empty.book().all<Batch>().begin()->first;
     CHECK(empty.book().staysOf(batch).size() >= 1);
@@ -219,7 +125,8 @@ TEST_CASE("From an empty book to plants potted on: house, target, stock, plan, s
     bool weaned = false;
     for (int week = 1; week <= 40 && book.get<Batch>(batch).state == BatchState::Struck; ++week) {
         EmptyBook later(on(7, 20) + 7 * week, std::move(book));
-        workThrough(later);
+        checkAll(later);
+        doDue(later);
         book = later.book();
         weaned = weaned || stayOn(book, batch, on(7, 20) + 7 * week)->stage != Stage::Rooting;
     }

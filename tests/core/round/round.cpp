@@ -63,6 +63,16 @@ TEST_CASE("Roots that should have started, and a batch that should be ready, are
     CHECK(has(ready.front(), Reason::Ready));
 }
 
+TEST_CASE("A batch that only the plan's day moved on to weaning stays on the round until a root was seen") {
+    SmallBook small = smallBook();
+    const auto unseen = stopsOn(small, "2027-04-05");
+    REQUIRE_FALSE(unseen.empty());
+    CHECK(unseen.front().zone == small.cool);
+    check(small, 1, "2027-04-05", 5);
+    CHECK(stopsOn(small, "2027-04-05").size() == unseen.size());
+    CHECK(stopsOn(small, "2027-04-12").empty());
+}
+
 TEST_CASE("A pot with losses is looked at again by itself") {
     SmallBook small = smallBook();
     check(small, 3, "2027-02-25", 0, 2);
