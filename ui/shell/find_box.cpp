@@ -13,7 +13,12 @@ FindBox::FindBox(QWidget* parent) : QLineEdit(parent) {
     setPlaceholderText(tr("Find a taxon, batch, target or zone"));
     setAccessibleName(tr("Find a taxon, batch, target or zone"));
     setClearButtonEnabled(true);
-    setMinimumWidth(260);
+    setMinimumWidth(140);
+}
+
+QSize FindBox::sizeHint() const {
+    return {std::max(260, fontMetrics().horizontalAdvance(placeholderText()) + 56),
+            QLineEdit::sizeHint().height()};
 }
 
 void FindBox::offer(const HouseBook& book) {

@@ -13,6 +13,7 @@ public:
     explicit FindBox(QWidget* parent = nullptr);
     /// What it finds from now on.
     void offer(const HouseBook& book);
+    [[nodiscard]] QSize sizeHint() const override;
 
 Q_SIGNALS:
     void found(const warmbench::ui::Selection& selection);

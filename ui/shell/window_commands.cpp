@@ -1,0 +1,113 @@
+#include "core/book/query.h"
+#include "ui/map/map_sheet.h"
+#include "ui/paper/print_dialog.h"
+#include "ui/plan/plan_dialog.h"
+#include "ui/shell/house_page.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/shared_book_dialog.h"
+
+#include <QApplication>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QStatusBar>
+
+/// What is done with a book, and with the files round it.
+namespace warmbench::ui {
+
+Outcome MainWindow::openBook(const QString& name) {
+    return showOpened(m_opener.open(name));
+}
+
+Outcome MainWindow::createBook(const QString& name) {
+    return showOpened(m_opener.create(name));
+}
+
+Outcome MainWindow::showOpened(Result<std::unique_ptr<BookSession>> opened) {
+    if (!opened) {
+        QMessageBox box(QMessageBox::Warning, tr("Warmbench"),
+                        QString::fromStdString(opened.refusal().text()), QMessageBox::Ok, this);
+        box.exec();
+        return opened.refusal();
+    }
+    setSession(std::move(*opened));
+    return std::nullopt;
+}
+
+Outcome MainWindow::perform(const Command& command) {
+    const QString said = QString::fromStdString(words(m_session->book(), command));
+    Outcome outcome = m_session->perform(command);
+    if (!outcome) statusBar()->showMessage(tr("Done: %1").arg(said));
+    updateActions();
+    return outcome;
+}
+
+void MainWindow::performOnMap(const Command& command) {
+    m_house->tell(perform(command));
+}
+
+void MainWindow::tell(const Outcome& refusal, const QString& done) {
+    m_house->tell(refusal);
+    if (!refusal) statusBar()->showMessage(done);
+    updateActions();
+}
+
+void MainWindow::strikeSelected() {
+    if (const Batch* batch = selectedBatch()) performOnMap({StrikeBatch{batch->id, m_today}});
+}
+
+void MainWindow::planDays() {
+    PlanDialog dialog(m_session->book(), m_opener.recipes(), day(), m_wording, this);
+    if (dialog.exec() == QDialog::Accepted) performOnMap(dialog.command());
+}
+
+void MainWindow::printOnPaper() {
+    PrintDialog(m_session->book(), m_forecasts.on(m_session->book(), day()), day(), m_wording, this).exec();
+}
+
+void MainWindow::chooseFileToCreate() {
+    QString name = QFileDialog::getSaveFileName(this, tr("New house book"),
+                                                QStringLiteral("nursery.warmbench"), m_opener.fileFilter());
+    if (name.isEmpty()) return;
+    if (QFileInfo(name).suffix().isEmpty()) name += QStringLiteral(".warmbench");
+    (void)createBook(name);
+}
+
+void MainWindow::chooseFileToOpen() {
+    const QString name =
+        QFileDialog::getOpenFileName(this, tr("Open a house book"), {}, m_opener.fileFilter());
+    if (!name.isEmpty()) (void)openBook(name);
+}
+
+void MainWindow::askForSharedBook() {
+    SharedBookDialog dialog(this);
+    if (dialog.exec() == QDialog::Accepted) (void)openBook(dialog.address());
+}
+
+void MainWindow::chooseFileForMap() {
+    const QString name = QFileDialog::getSaveFileName(
+        this, tr("Save the map as a picture"), QStringLiteral("map.pdf"), tr("Pictures (*.pdf *.png *.svg)"));
+    if (name.isEmpty()) return;
+    SheetOptions options;
+    options.dark = m_palette->dark;
+    tell(writeMapSheet(m_session->book(), day(), name, options, m_wording), tr("Saved: %1").arg(name));
+}
+
+void MainWindow::showKeys() {
+    QMessageBox::information(
+        this, tr("Keys"),
+        tr("<p><b>On the map</b><br>Arrows: the next zone or batch on that side<br>Enter: from a zone to its "
+           "batches, "
+           "Escape: back<br>+ and -: zoom, 0: show everything<br>Ctrl and arrows: move the map</p>"
+           "<p><b>On the day line</b><br>Left and Right: a day<br>PgUp and PgDn: a week<br>Home: today, "
+           "Space: play</p>"
+           "<p><b>Anywhere</b><br>Ctrl F: find<br>Ctrl Z: undo<br>Alt and Left, Right: a day back, on</p>"));
+}
+
+void MainWindow::showAbout() {
+    QMessageBox::about(this, tr("About Warmbench"),
+                       tr("<p><b>Warmbench %1</b></p><p>Plans the work of a propagation house.</p>")
+                           .arg(QApplication::applicationVersion()));
+}
+
+} // namespace warmbench::ui

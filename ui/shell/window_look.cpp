@@ -1,0 +1,74 @@
+#include "ui/shell/day_bar.h"
+#include "ui/shell/house_page.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/start_page.h"
+#include "ui/shell/style.h"
+
+#include <QActionGroup>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QSettings>
+
+/// How the window looks, and what it remembers of that from one start to the next.
+namespace warmbench::ui {
+namespace {
+
+bool desktopIsDark() {
+    const QPalette palette = QApplication::palette();
+    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
+}
+
+QSettings settings() {
+    return QSettings(QStringLiteral("Warmbench"), QStringLiteral("Warmbench"));
+}
+
+} // namespace
+
+void MainWindow::restoreState() {
+    const QSettings kept = settings();
+    m_theme = static_cast<Theme>(std::clamp(kept.value(QStringLiteral("theme"), 0).toInt(), 0, 2));
+    m_fahrenheit = kept.value(QStringLiteral("fahrenheit"), false).toBool();
+    resize(1360, 860);
+    restoreGeometry(kept.value(QStringLiteral("geometry")).toByteArray());
+    m_house->restoreState(kept.value(QStringLiteral("columns")).toByteArray());
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    QSettings kept = settings();
+    kept.setValue(QStringLiteral("theme"), static_cast<int>(m_theme));
+    kept.setValue(QStringLiteral("fahrenheit"), m_fahrenheit);
+    kept.setValue(QStringLiteral("geometry"), saveGeometry());
+    kept.setValue(QStringLiteral("columns"), m_house->saveState());
+    event->accept();
+}
+
+void MainWindow::setTheme(Theme theme) {
+    m_theme = theme;
+    applyLook();
+}
+
+void MainWindow::setFahrenheit(bool on) {
+    m_fahrenheit = on;
+    applyLook();
+    if (m_session) showBook();
+}
+
+void MainWindow::applyLook() {
+    const bool dark = m_theme == Theme::Dark || (m_theme == Theme::System && desktopIsDark());
+    m_palette = dark ? &darkPalette() : &lightPalette();
+    m_wording = Wording(QLocale(), m_fahrenheit);
+    QAction* const themes[] = {m_menus.systemTheme, m_menus.lightTheme, m_menus.darkTheme};
+    themes[static_cast<std::size_t>(m_theme)]->setChecked(true);
+    const QSignalBlocker quiet(m_menus.fahrenheit);
+    m_menus.fahrenheit->setChecked(m_fahrenheit);
+    setPalette(qtPalette(*m_palette));
+    setStyleSheet(windowStyleSheet(*m_palette));
+    setFont(m_type.body);
+    m_house->setLook(*m_palette, m_type, m_wording);
+    m_dayBar->setLook(*m_palette, m_type, m_wording);
+    m_start->setType(m_type);
+    for (Place* place : m_listed) place->setLook(*m_palette, m_type, m_wording);
+    refreshPlace();
+}
+
+} // namespace warmbench::ui
