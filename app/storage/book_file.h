@@ -11,12 +11,15 @@
 
 namespace warmbench::app {
 
-/// One line of a book's journal.
-struct JournalEntry {
+/// Who did what when: one line of a book's journal.
+struct JournalLine {
     std::int64_t seq = 0;
     std::string at; ///< UTC, ISO 8601
     std::string who;
     std::string words;
+};
+/// The same with what it changed.
+struct JournalEntry : JournalLine {
     Change change;
 };
 
@@ -73,6 +76,10 @@ public:
 
     /// The whole journal, the first entry first.
     [[nodiscard]] Result<std::vector<JournalEntry>> journal() const;
+    /// The same without the changes, which most readers have no need of.
+    [[nodiscard]] Result<std::vector<JournalLine>> journalLines() const;
+    /// The book as it was after a journal entry. What others have written since is taken over first.
+    [[nodiscard]] Result<HouseBook> bookAfter(std::int64_t seq);
     /// All that is wrong with the file: the database's own checks, references, rules of the book, the
     /// journal's chain and whether the journal leads to what the tables hold. Empty for a sound one.
     [[nodiscard]] std::vector<Refusal> check() const;

@@ -22,8 +22,8 @@ Result<std::vector<JournalEntry>> BookFile::journal() const {
         if (!change)
             return Refusal{path(), "journal entry " + query.value(0).toString().toStdString() +
                                        " is damaged: " + change.refusal().text()};
-        entries.push_back({query.value(0).toLongLong(), query.value(1).toString().toStdString(),
-                           query.value(2).toString().toStdString(), query.value(3).toString().toStdString(),
+        entries.push_back({{query.value(0).toLongLong(), query.value(1).toString().toStdString(),
+                            query.value(2).toString().toStdString(), query.value(3).toString().toStdString()},
                            std::move(*change)});
     }
     return entries;

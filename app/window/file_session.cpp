@@ -101,6 +101,17 @@ QString shownName(const QString& name) {
     return address ? QString::fromStdString(address->shown()) : QString();
 }
 
+Result<std::vector<ui::JournalStep>> FileSession::journal() {
+    const auto lines = m_file->journalLines();
+    if (!lines) return lines.refusal();
+    std::vector<ui::JournalStep> steps;
+    steps.reserve(lines->size());
+    for (const JournalLine& line : *lines)
+        steps.push_back({line.seq, QDateTime::fromString(QString::fromStdString(line.at), Qt::ISODateWithMs),
+                         QString::fromStdString(line.who), QString::fromStdString(line.words)});
+    return steps;
+}
+
 Result<std::unique_ptr<ui::BookSession>> FileOpener::open(const QString& name) {
     auto file = openBookWith(m_keys, name.toStdString(), OpenMode::Write);
     if (!file) return file.refusal();

@@ -27,6 +27,8 @@ public:
     [[nodiscard]] QString undoWords() const override { return QString::fromStdString(m_file->undoWords()); }
     [[nodiscard]] QString redoWords() const override { return QString::fromStdString(m_file->redoWords()); }
     [[nodiscard]] QString onlyReadWhy() const override { return m_onlyReadWhy; }
+    Result<std::vector<ui::JournalStep>> journal() override;
+    Result<HouseBook> bookAfter(std::int64_t step) override { return m_file->bookAfter(step); }
 
 private:
     Outcome change(const std::function<Outcome()>& act);

@@ -3,11 +3,13 @@
 #include "core/book/command.h"
 #include "core/book/house_book.h"
 #include "core/crop/library/library.h"
+#include "ui/place/journal_step.h"
 
 #include <QObject>
 #include <QString>
 
 #include <memory>
+#include <vector>
 
 namespace warmbench::ui {
 
@@ -30,6 +32,10 @@ public:
     [[nodiscard]] virtual QString redoWords() const = 0;
     /// Why the book can only be read just now, in a sentence for the window; empty where it can be changed.
     [[nodiscard]] virtual QString onlyReadWhy() const { return {}; }
+    /// All that was ever done in the book, the first step first.
+    virtual Result<std::vector<JournalStep>> journal() = 0;
+    /// The book as it was after a step of its journal.
+    virtual Result<HouseBook> bookAfter(std::int64_t step) = 0;
 
 Q_SIGNALS:
     void changed(const warmbench::Change& change);

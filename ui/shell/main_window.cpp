@@ -3,6 +3,8 @@
 #include "core/book/load.h"
 #include "core/book/query.h"
 #include "ui/form/labels.h"
+#include "ui/journal/journal_place.h"
+#include "ui/journal/past_bar.h"
 #include "ui/round/round_place.h"
 #include "ui/setup/setup_place.h"
 #include "ui/shell/day_bar.h"
@@ -21,18 +23,12 @@
 #include <QVBoxLayout>
 
 namespace warmbench::ui {
-namespace {
-
-constexpr int housePlace = 0;
-
-} // namespace
-
 MainWindow::MainWindow(BookOpener& opener, Day today)
     : m_opener(opener), m_today(today), m_palette(&lightPalette()), m_type(typeSizes(QApplication::font())),
       m_menus(*this), m_pages(new QStackedWidget(this)), m_start(new StartPage(m_pages)),
       m_placeRow(new PlaceRow(this)), m_onlyRead(new TroubleLabel(QStringLiteral("onlyRead"), this)),
       m_places(new QStackedWidget(this)), m_house(new HousePage(m_menus, m_places)),
-      m_dayBar(new DayBar(today, this)) {
+      m_dayBar(new DayBar(today, this)), m_pastBar(new PastBar(*m_menus.now, this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setWindowTitle(tr("Warmbench"));
     addPlace(QStringLiteral("house"), tr("House"), m_house);
@@ -42,6 +38,8 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     addPlace(new TargetsPlace(m_places));
     addPlace(new StocksPlace(m_places));
     addPlace(new SetupPlace(m_places));
+    auto* journal = new JournalPlace([this] { return m_session->journal(); }, m_places);
+    addPlace(journal);
     m_placeRow->setCurrent(housePlace);
     auto* open = new QWidget(m_pages);
     auto* column = new QVBoxLayout(open);
@@ -49,6 +47,7 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     column->setSpacing(0);
     column->addWidget(m_placeRow);
     column->addWidget(m_onlyRead);
+    column->addWidget(m_pastBar);
     column->addWidget(m_places, 1);
     column->addWidget(m_dayBar);
     m_pages->addWidget(m_start);
@@ -56,6 +55,9 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     setCentralWidget(m_pages);
     connectMenus();
     connect(m_house, &HousePage::chosen, this, &MainWindow::choose);
+    connect(journal, &JournalPlace::pastWanted, this, &MainWindow::showPast);
+    connect(m_pastBar, &PastBar::earlierWanted, this, [this] { stepPast(-1); });
+    connect(m_pastBar, &PastBar::laterWanted, this, [this] { stepPast(1); });
     connect(m_house, &HousePage::strikeWanted, this, &MainWindow::strikeSelected);
     connect(&m_dayBar->line(), &DayLine::dayChanged, this, &MainWindow::showDay);
     connect(m_start, &StartPage::newWanted, this, &MainWindow::chooseFileToCreate);
@@ -87,12 +89,15 @@ void MainWindow::addPlace(Place* place) {
 
 void MainWindow::setSession(std::unique_ptr<BookSession> session) {
     m_dayBar->line().setSource({});
+    m_past.reset();
+    m_pastBar->hide();
     m_session = std::move(session);
     m_forecasts.forget();
     m_selection = {};
     m_pages->setCurrentIndex(m_session ? 1 : 0);
     if (m_session) {
         connect(m_session.get(), &BookSession::changed, this, [this](const Change& change) {
+            if (m_past) return; // what others change is shown with the way back to now
             // An empty change says that all may be different.
             if (change.edits.empty())
                 m_forecasts.forget();
@@ -102,8 +107,7 @@ void MainWindow::setSession(std::unique_ptr<BookSession> session) {
         });
         connect(m_session.get(), &BookSession::standingChanged, this,
                 [this] { m_onlyRead->tell(m_session->onlyReadWhy()); });
-        m_dayBar->line().setSource(
-            [this](Day from, Day to) { return slotLoad(m_session->book(), from, to); });
+        m_dayBar->line().setSource([this](Day from, Day to) { return slotLoad(shown(), from, to); });
         setWindowTitle(tr("%1 - Warmbench").arg(m_session->name()));
         m_placeRow->setBookName(m_session->name());
         m_onlyRead->tell(m_session->onlyReadWhy());
@@ -114,7 +118,7 @@ void MainWindow::setSession(std::unique_ptr<BookSession> session) {
 }
 
 void MainWindow::showBook() {
-    const HouseBook& book = m_session->book();
+    const HouseBook& book = shown();
     m_letters = Letters(book);
     const auto* batch = std::get_if<BatchId>(&m_selection);
     const auto* zone = std::get_if<ZoneId>(&m_selection);
@@ -129,19 +133,19 @@ void MainWindow::refreshPlace() {
     if (!m_session) return;
     for (Place* place : m_listed)
         if (place == m_places->currentWidget())
-            place->showBook({m_session->book(), day(), m_today, m_letters, m_opener.recipes(), m_forecasts});
+            place->showBook({shown(), day(), m_today, m_letters, m_opener.recipes(), m_forecasts});
 }
 
 void MainWindow::showDay() {
     if (!m_session) return;
-    m_house->showDay(m_session->book(), day(), m_letters);
+    m_house->showDay(shown(), day(), m_letters);
     m_dayBar->refresh();
     showFacts();
     refreshPlace();
 }
 
 void MainWindow::showFacts() {
-    const HouseBook& book = m_session->book();
+    const HouseBook& book = shown();
     const auto* batch = std::get_if<BatchId>(&m_selection);
     const auto* zone = std::get_if<ZoneId>(&m_selection);
     m_house->select(m_selection, batch  ? batchFacts(book, *batch, day(), m_wording)
@@ -154,8 +158,8 @@ void MainWindow::choose(const Selection& selection) {
     m_selection = selection;
     m_house->tell(std::nullopt);
     const auto* batch = std::get_if<BatchId>(&selection);
-    if (batch && !stayOn(m_session->book(), *batch, day())) {
-        const std::vector<const Stay*> stays = staysInOrder(m_session->book(), *batch);
+    if (batch && !stayOn(shown(), *batch, day())) {
+        const std::vector<const Stay*> stays = staysInOrder(shown(), *batch);
         if (!stays.empty()) setDay(stays.front()->from);
     }
     showFacts();
@@ -186,7 +190,7 @@ void MainWindow::showOnMap(const Selection& selection) {
 
 const Batch* MainWindow::selectedBatch() const {
     const auto* batch = std::get_if<BatchId>(&m_selection);
-    return batch && m_session ? m_session->book().find<Batch>(*batch) : nullptr;
+    return batch && m_session ? shown().find<Batch>(*batch) : nullptr;
 }
 
 } // namespace warmbench::ui

@@ -14,6 +14,7 @@ namespace warmbench::ui {
 
 class DayBar;
 class HousePage;
+class PastBar;
 class PlaceRow;
 class StartPage;
 class TroubleLabel;
@@ -47,10 +48,21 @@ public:
     [[nodiscard]] Day day() const;
     void setDay(Day day);
 
+    /// Shows the book as it was after a step of its journal, to be looked at only; a refusal is told in the
+    /// window as well.
+    Outcome showPast(const JournalStep& step);
+    /// Shows the book as it is again.
+    void showNow();
+    [[nodiscard]] bool isPast() const { return m_past.has_value(); }
+    /// The book in sight: as it is, or as it was.
+    [[nodiscard]] const HouseBook& shown() const { return m_past ? m_past->book : m_session->book(); }
+
 protected:
     void closeEvent(QCloseEvent* event) override;
 
 private:
+    static constexpr int housePlace = 0;
+
     void addPlace(const QString& name, const QString& title, QWidget* widget);
     void addPlace(Place* place);
     void connectMenus();
@@ -64,6 +76,7 @@ private:
     void showOnMap(const Selection& selection);
     void updateActions();
     Outcome perform(const Command& command);
+    void stepPast(int steps);
     void performOnMap(const Command& command);
     void tell(const Outcome& refusal, const QString& done);
     void strikeSelected();
@@ -77,6 +90,14 @@ private:
     void showKeys();
     void showAbout();
     [[nodiscard]] const Batch* selectedBatch() const;
+
+    /// What is shown while the book is seen as it was.
+    struct Past {
+        HouseBook book;
+        std::vector<JournalStep> journal;
+        std::size_t step = 0; ///< in the journal
+        Day dayNow;           ///< that of the day line before
+    };
 
     BookOpener& m_opener;
     Day m_today;
@@ -98,6 +119,8 @@ private:
     QStackedWidget* m_places;
     HousePage* m_house;
     DayBar* m_dayBar;
+    PastBar* m_pastBar;
+    std::optional<Past> m_past;
     std::vector<Place*> m_listed; ///< all places but the house
 };
 

@@ -10,7 +10,7 @@ namespace warmbench::ui {
 class MemorySession : public BookSession {
     Q_OBJECT
 public:
-    MemorySession(HouseBook book, QString name) : m_book(std::move(book)), m_name(std::move(name)) {}
+    MemorySession(HouseBook book, QString name);
 
     [[nodiscard]] const HouseBook& book() const override { return m_book; }
     [[nodiscard]] QString name() const override { return m_name; }
@@ -19,6 +19,9 @@ public:
     Outcome redo() override;
     [[nodiscard]] QString undoWords() const override;
     [[nodiscard]] QString redoWords() const override;
+    /// Its first step, 0, is the book as it was given.
+    Result<std::vector<JournalStep>> journal() override { return m_journal; }
+    Result<HouseBook> bookAfter(std::int64_t step) override;
 
 private:
     struct Step {
@@ -26,10 +29,14 @@ private:
         QString words;
     };
 
+    void note(const Change& change, const QString& words);
+
     HouseBook m_book;
     QString m_name;
     std::vector<Step> m_steps;
     std::size_t m_done = 0; ///< steps that are in the book
+    std::vector<JournalStep> m_journal;
+    std::vector<Change> m_changes; ///< one for each step of the journal but the first
 };
 
 } // namespace warmbench::ui

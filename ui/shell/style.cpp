@@ -42,6 +42,7 @@ QStatusBar::item { border: none; }
 QWidget#sidePanel, QWidget#dayBar, QWidget#places { background: @panel; }
 QWidget#places { border-bottom: 1px solid @rule; }
 QWidget#dayBar { border-top: 1px solid @rule; }
+QFrame#pastBar { background: @accentGround; border: none; border-bottom: 3px solid @accentColour; }
 QLabel[rank="quiet"] { color: @quietInk; }
 QLabel[rank="trouble"] { color: @troubleColour; background: @troubleGround; border-radius: 4px; padding: 4px 8px; }
 QFrame#factRule { background: @rule; border: none; }

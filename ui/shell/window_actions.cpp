@@ -27,6 +27,7 @@ void MainWindow::connectMenus() {
         const QString words = m_session->redoWords();
         tell(m_session->redo(), tr("Done again: %1").arg(words));
     });
+    connect(m_menus.now, &QAction::triggered, this, &MainWindow::showNow);
     FindBox& find = m_placeRow->find();
     connect(m_menus.find, &QAction::triggered, &find, [&find] {
         find.setFocus();
@@ -58,17 +59,18 @@ void MainWindow::connectMenus() {
 void MainWindow::updateActions() {
     const bool open = m_session != nullptr;
     const Batch* batch = selectedBatch();
-    const bool planned = batch && batch->state == BatchState::Planned;
-    for (QAction* action :
-         {m_menus.saveMap, m_menus.print, m_menus.find, m_menus.zoomIn, m_menus.zoomOut, m_menus.fit,
-          m_menus.dayBack, m_menus.dayOn, m_menus.today, m_menus.play, m_menus.planDays})
+    const bool planned = batch && !m_past && batch->state == BatchState::Planned;
+    for (QAction* action : {m_menus.saveMap, m_menus.find, m_menus.zoomIn, m_menus.zoomOut, m_menus.fit,
+                            m_menus.dayBack, m_menus.dayOn, m_menus.today, m_menus.play})
         action->setEnabled(open);
     m_menus.places->setEnabled(open);
+    for (QAction* action : {m_menus.print, m_menus.planDays}) action->setEnabled(open && !m_past);
+    m_menus.now->setEnabled(m_past.has_value());
     m_menus.showBatch->setEnabled(batch);
     m_menus.strike->setEnabled(planned);
     m_menus.removeBatch->setEnabled(planned);
-    const QString undo = open ? m_session->undoWords() : QString();
-    const QString redo = open ? m_session->redoWords() : QString();
+    const QString undo = open && !m_past ? m_session->undoWords() : QString();
+    const QString redo = open && !m_past ? m_session->redoWords() : QString();
     m_menus.undo->setEnabled(!undo.isEmpty());
     m_menus.redo->setEnabled(!redo.isEmpty());
     m_menus.undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));

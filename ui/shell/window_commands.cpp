@@ -35,6 +35,8 @@ Outcome MainWindow::showOpened(Result<std::unique_ptr<BookSession>> opened) {
 }
 
 Outcome MainWindow::perform(const Command& command) {
+    if (m_past)
+        return Refusal{{}, tr("this is the house as it was; go back to now to change it").toStdString()};
     const QString said = QString::fromStdString(words(m_session->book(), command));
     Outcome outcome = m_session->perform(command);
     if (!outcome) statusBar()->showMessage(tr("Done: %1").arg(said));
@@ -90,7 +92,7 @@ void MainWindow::chooseFileForMap() {
     if (name.isEmpty()) return;
     SheetOptions options;
     options.dark = m_palette->dark;
-    tell(writeMapSheet(m_session->book(), day(), name, options, m_wording), tr("Saved: %1").arg(name));
+    tell(writeMapSheet(shown(), day(), name, options, m_wording), tr("Saved: %1").arg(name));
 }
 
 void MainWindow::showKeys() {

@@ -33,6 +33,7 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     QMenu* edit = bar.addMenu(say("&Edit"));
     undo = add(edit, "undo", say("&Undo"), QKeySequence::Undo);
     redo = add(edit, "redo", say("&Redo"), QKeySequence::Redo);
+    now = add(edit, "now", say("Back to &now from an earlier step"), QKeySequence(Qt::Key_F8));
     edit->addSeparator();
     find = add(edit, "find", say("&Find a taxon, batch, target or zone"), QKeySequence::Find);
     edit->addSeparator();

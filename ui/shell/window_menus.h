@@ -22,6 +22,7 @@ struct WindowMenus {
     QMenu* places;
     QAction* undo;
     QAction* redo;
+    QAction* now;
     QAction* find;
     QAction* systemTheme;
     QAction* lightTheme;
