@@ -85,7 +85,9 @@ void JournalPlace::enable() {
 
 void JournalPlace::goBack() {
     const QModelIndex index = m_search->mapToSource(m_table->currentIndex());
-    if (index.isValid()) Q_EMIT pastWanted(m_list->step(index.row()));
+    if (!index.isValid()) return;
+    const JournalStep step = m_list->step(index.row()); // the list may be filled anew meanwhile
+    Q_EMIT pastWanted(step);
 }
 
 } // namespace warmbench::ui
