@@ -2,10 +2,12 @@
 #include "app/command/call.h"
 #include "app/command/open_book.h"
 #include "app/command/without_screen.h"
+#include "app/resource/built_in_recipes.h"
 #include "core/book/query.h"
 #include "ui/map/map_sheet.h"
 #include "ui/paper/day_sheet.h"
 #include "ui/paper/label_paper.h"
+#include "ui/paper/month_sheet.h"
 #include "ui/paper/round_sheet.h"
 #include "ui/paper/season_sheet.h"
 #include "ui/paper/strike_list.h"
@@ -36,6 +38,7 @@ struct PrintOptions {
 constexpr int mostDaysPrinted = 3660;
 constexpr int daysOfLists = 28;
 constexpr int daysOfSeason = 365;
+constexpr int mostDaysOfMonth = 84;
 
 Result<ui::LabelLayout> readLayout(const PrintOptions& options) {
     if (!options.roll.empty()) {
@@ -96,6 +99,24 @@ Result<ui::Paper> seasonPaper(const HouseBook& book, const PrintOptions& options
                              std::move(sheet.plots));
 }
 
+Result<ui::Paper> monthPaper(const HouseBook& book, const std::optional<ui::DaySpan>& span) {
+    if (!span) return Refusal{"--from", "a month's plan needs its first day, such as 2027-02-01"};
+    season::PlanRequest request;
+    request.from = span->from;
+    request.days = span->to - span->from;
+    request.surenessPermille = book.nursery().surenessPermille;
+    if (request.days > mostDaysOfMonth)
+        return Refusal{"--days",
+                       "found " + std::to_string(request.days) + ", expected at most 84 for a month's plan"};
+    ui::MonthSheet sheet =
+        ui::monthSheet(book,
+                       season::monthPlan(book, season::targetNeeds(book, builtInRecipes(), request),
+                                         request.from, request.days),
+                       ui::Wording());
+    return ui::documentPaper(ui::text(titleOf("Month plan", book)), sheet.html, QPageLayout::Landscape,
+                             std::move(sheet.plots));
+}
+
 Result<ui::Paper> paperOf(const HouseBook& book, const PrintOptions& options,
                           const std::optional<ui::DaySpan>& span) {
     const ui::Wording wording;
@@ -111,6 +132,7 @@ Result<ui::Paper> paperOf(const HouseBook& book, const PrintOptions& options,
                                  ui::strikeListHtml(book, span, ui::Letters(book), wording),
                                  QPageLayout::Landscape);
     if (options.kind == "season") return seasonPaper(book, options, span);
+    if (options.kind == "month") return monthPaper(book, span);
     const auto day = readDay("--from", options.from);
     if (!day) return day.refusal();
     if (options.kind == "day")
@@ -157,16 +179,16 @@ int printOnPaper(const PrintOptions& options) {
 void addPrint(CLI::App& program, Work& work) {
     CLI::App* call = program.add_subcommand("print", "Put labels, lists and sheets into a PDF to be printed");
     const auto options = std::make_shared<PrintOptions>();
-    call->add_option("kind", options->kind, "labels, strike-list, day, round, map or season")
+    call->add_option("kind", options->kind, "labels, strike-list, day, round, map, month or season")
         ->required()
-        ->check(CLI::IsMember({"labels", "strike-list", "day", "round", "map", "season"}));
+        ->check(CLI::IsMember({"labels", "strike-list", "day", "round", "map", "month", "season"}));
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--out", options->out, "The file, such as labels.pdf")->required();
-    call->add_option(
-        "--from", options->from,
-        "First day of labels, strike list and season, or the day of the day sheet, the round and the map");
+    call->add_option("--from", options->from,
+                     "First day of labels, strike list, month and season, or the day of the day sheet, the "
+                     "round and the map");
     call->add_option("--days", options->days,
-                     "Days of labels and strike list, 28 without it; of a season, 365 without it");
+                     "Days of labels, strike list and month, 28 without it; of a season, 365 without it");
     call->add_option("--seen", options->seen, "The day as of which a season is known; today without it");
     call->add_option("--batch", options->batches, "Labels of this batch only; may be given again");
     call->add_option("--page", options->page, "Sheet of labels, width x height in mm")->capture_default_str();

@@ -47,6 +47,8 @@ void writeWindows(const QString& folder) {
     grab(home, folder + QStringLiteral("day-work.png"));
     home.child<QAction>("strikeList")->trigger();
     grab(home, folder + QStringLiteral("strike-list-dark.png"));
+    home.child<QAction>("month")->trigger();
+    grab(home, folder + QStringLiteral("month-dark.png"));
     home.child<QAction>("round")->trigger();
     grab(home, folder + QStringLiteral("round-dark.png"));
     home.window.setTheme(ui::Theme::Light);
@@ -54,7 +56,7 @@ void writeWindows(const QString& folder) {
     home.child<QAction>("strikeList")->trigger();
     grab(home, folder + QStringLiteral("strike-list.png"));
 
-    for (const char* place : {"targets", "stocks", "setup"}) {
+    for (const char* place : {"targets", "stocks", "month", "setup"}) {
         home.child<QAction>(place)->trigger();
         grab(home, folder + QString::fromLatin1(place) + QStringLiteral(".png"));
     }
@@ -73,6 +75,8 @@ void writeWindows(const QString& folder) {
     for (int i = 0; i < 7; ++i) small.child<QAction>("zoomIn")->trigger();
     grab(small, folder + QStringLiteral("window-zoomed.png"));
 
+    small.child<QAction>("month")->trigger();
+    grab(small, folder + QStringLiteral("month-1280.png"));
     small.child<QAction>("round")->trigger();
     grab(small, folder + QStringLiteral("round-1280.png"));
     auto* due = small.child<QTreeWidget>("roundDue");

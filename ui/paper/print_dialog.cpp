@@ -2,6 +2,7 @@
 
 #include "ui/paper/day_sheet.h"
 #include "ui/paper/label_paper.h"
+#include "ui/paper/month_sheet.h"
 #include "ui/paper/round_sheet.h"
 #include "ui/paper/season_sheet.h"
 #include "ui/paper/strike_list.h"
@@ -23,12 +24,13 @@
 namespace warmbench::ui {
 namespace {
 
-enum PaperKind : int { StrikeListPaper, LabelsPaper, RoundPaper, DayPaper, SeasonPaper };
+enum PaperKind : int { StrikeListPaper, LabelsPaper, RoundPaper, DayPaper, SeasonPaper, MonthPaper };
 
 constexpr int mostDaysPrinted = 366;
 constexpr int labelsAlong = 100;
 constexpr int daysOfLists = 28;
 constexpr int daysOfSeason = 365;
+constexpr int mostDaysOfMonth = 84;
 
 /// Two fields on one line of a form, such as a width and a height.
 QWidget* pairOf(QWidget* first, QWidget* second) {
@@ -213,6 +215,12 @@ Result<Paper> PrintDialog::paper() const {
         SeasonSheet sheet =
             seasonSheet(m_book, {span.from, span.to, std::max(span.from, m_forecast.day())}, m_wording);
         return documentPaper(titled(tr("Season's report")), sheet.html, QPageLayout::Landscape,
+                             std::move(sheet.plots));
+    }
+    case MonthPaper: {
+        const int days = std::min(m_days->value(), mostDaysOfMonth);
+        MonthSheet sheet = monthSheet(m_book, season::monthPlan(m_book, {}, from, days), m_wording);
+        return documentPaper(titled(tr("Month plan")), sheet.html, QPageLayout::Landscape,
                              std::move(sheet.plots));
     }
     default:

@@ -53,6 +53,7 @@ void PlanDialog::build(Day from) {
     m_from->setDate(qDate(from));
     m_from->setCalendarPopup(true);
     m_days->setRange(1, mostDays);
+    m_days->setObjectName(QStringLiteral("planDays"));
     m_days->setValue(28);
     m_days->setSuffix(tr(" days"));
     m_sureness->setRange(50, 99);

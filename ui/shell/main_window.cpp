@@ -5,6 +5,7 @@
 #include "ui/form/labels.h"
 #include "ui/journal/journal_place.h"
 #include "ui/journal/past_bar.h"
+#include "ui/month/month_place.h"
 #include "ui/round/round_place.h"
 #include "ui/setup/setup_place.h"
 #include "ui/shell/day_bar.h"
@@ -36,6 +37,7 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     addPlace(new StrikeListPlace(m_places));
     addPlace(new RoundPlace(m_places));
     addPlace(new TargetsPlace(m_places));
+    addPlace(new MonthPlace(m_places));
     addPlace(new StocksPlace(m_places));
     addPlace(new SetupPlace(m_places));
     auto* journal = new JournalPlace([this] { return m_session->journal(); }, m_places);

@@ -219,6 +219,22 @@ TEST_CASE("A round sheet lists the containers of the round in its order") {
     checkInsidePages(printed.pdf);
 }
 
+TEST_CASE("A month's plan shows every planned batch, hands and what is needed, inside the page") {
+    const Printed printed;
+    REQUIRE(printed.print("month", {"--from", "2026-11-30", "--days", "35"}).error.empty());
+    const std::string text = textOf(printed.pdf);
+    for (const char* part : {"Month plan", "Hands week by week", "To have ready", "half a day"})
+        CHECK(has(text, part));
+    const ProgramRun batches = runWith({"export", printed.book, "--as", "csv", "--what", "batches"});
+    const std::size_t planned = timesIn(batches.out, ",planned,");
+    REQUIRE(planned > 10);
+    const std::regex code("26-3[0-9]{2}-[A-Z]+");
+    CHECK(static_cast<std::size_t>(std::distance(std::sregex_iterator(text.begin(), text.end(), code), {})) >=
+          planned);
+    checkInsidePages(printed.pdf);
+    CHECK(has(printed.print("month", {"--from", "2026-11-30", "--days", "90"}).error, "at most 84"));
+}
+
 TEST_CASE("A season's report tells of every taxon and target, with plots, inside the page") {
     const Printed printed;
     REQUIRE(printed.print("season", {"--from", "2025-12-01", "--seen", "2026-11-30"}).error.empty());
