@@ -1,4 +1,5 @@
 #include "tests/app/command/program_run.h"
+#include "tests/support/process.h"
 #include "tests/support/temporary_folder.h"
 
 #include <nlohmann/json.hpp>
@@ -87,6 +88,20 @@ TEST_CASE("The season goes to a calendar, the same each time until the book chan
     CHECK(first.out.rfind("BEGIN:VCALENDAR\r\n", 0) == 0);
     CHECK(first.out.find("\r\nCATEGORIES:check\r\n") != std::string::npos);
     CHECK(runWith({"export", book, "--as", "ics", "--from", "2026-12-01"}).out == first.out);
+    // A second reader finds the same events, and nothing to complain of.
+    const std::string file = (folder.path() / "work.ics").string();
+    std::ofstream(file, std::ios::binary) << first.out;
+    const ProgramRun read = warmbench::tests::runProcess(
+        "/usr/bin/python3", {WARMBENCH_SOURCE "/tests/support/read_calendar.py", file});
+    CHECK(read.error == "");
+    CHECK(read.status == 0);
+    const auto count = [](const std::string& text, const std::string& part) {
+        int found = 0;
+        for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++found;
+        return found;
+    };
+    CHECK(count(read.out, "\n") == count(first.out, "BEGIN:VEVENT"));
+    CHECK(count(read.out, "\n") > 0);
     CHECK(runWith({"export", book, "--as", "pdf"}).error ==
           "warmbench: --as: found 'pdf', expected json, csv, xlsx or ics\n");
 }
