@@ -99,7 +99,7 @@ TEST_CASE("From an empty book to plants potted on: house, target, stock, plan, s
         dialog.accept();
     });
     REQUIRE(empty.book().all<Target>().size() == 1);
-    CHECK(empty.child<QTreeWidget>("targetsTable")->topLevelItem(0)->text(6).contains("40 missing: strike"));
+    CHECK(empty.child<QTreeWidget>("targetsTable")->topLevelItem(0)->text(7).contains("40 missing: strike"));
     empty.go("stocks");
     empty.inDialog("stocksNew", [&](QDialog& dialog) {
         in<QLineEdit>(dialog, "taxonName")->setText(QString::fromStdString(taxon));
@@ -135,5 +135,5 @@ TEST_CASE("From an empty book to plants potted on: house, target, stock, plan, s
     CHECK(pottedOn(book, batch) >= 40);
     EmptyBook end(on(12, 31), std::move(book));
     end.go("targets");
-    CHECK(end.child<QTreeWidget>("targetsTable")->topLevelItem(0)->text(6) == "covered");
+    CHECK(end.child<QTreeWidget>("targetsTable")->topLevelItem(0)->text(7) == "met");
 }

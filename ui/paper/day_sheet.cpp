@@ -14,13 +14,21 @@ QString setPointText(const std::optional<Celsius>& setPoint, const Wording& word
     return setPoint ? wording.temperature(*setPoint) : say("off");
 }
 
+/// A stock's name and place, and what ails it.
+QString stockHtml(const Stock& stock) {
+    QString words = text(stock.name);
+    if (!stock.place.empty()) words += QStringLiteral(", ") + text(stock.place);
+    if (!stock.health.empty()) words += say("; mind: %1").arg(text(stock.health));
+    return words.toHtmlEscaped();
+}
+
 QString takingsHtml(const HouseBook& book, const season::DayWork& work, const Wording& wording) {
     if (work.takings.empty()) return {};
     HtmlTable table({say("Take"), say("From"), say("Wood"), say("Look for")});
     for (const season::Taking& one : work.takings)
         table.add({wording.cuttings(one.cuttings) + QStringLiteral(", ") +
                        taxonHtml(book.get<Taxon>(one.taxon).name),
-                   one.stock ? text(book.get<Stock>(*one.stock).name).toHtmlEscaped() : QStringLiteral("–"),
+                   one.stock ? stockHtml(book.get<Stock>(*one.stock)) : QStringLiteral("–"),
                    wording.wood(one.wood), text(one.lookFor).toHtmlEscaped()});
     return heading(say("To take")) + table.html();
 }

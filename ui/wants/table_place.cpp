@@ -22,7 +22,7 @@ TablePlace::TablePlace(const QString& name, const QString& title, const QStringL
       m_table(makeTable(name + QStringLiteral("Table"), title, columns, this)),
       m_new(new QPushButton(tr("&New…"), this)), m_change(new QPushButton(tr("&Change…"), this)),
       m_remove(new QPushButton(tr("&Remove"), this)), m_buttons(new QHBoxLayout),
-      m_refusal(new TroubleLabel(name + QStringLiteral("Refusal"), this)) {
+      m_column(new QVBoxLayout(this)), m_refusal(new TroubleLabel(name + QStringLiteral("Refusal"), this)) {
     m_new->setObjectName(name + QStringLiteral("New"));
     m_new->setProperty("primary", true);
     m_change->setObjectName(name + QStringLiteral("Change"));
@@ -32,13 +32,12 @@ TablePlace::TablePlace(const QString& name, const QString& title, const QStringL
     setFocusProxy(m_table);
     for (QPushButton* button : {m_new, m_change, m_remove}) m_buttons->addWidget(button);
     m_buttons->addStretch(1);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(20, 16, 20, 12);
-    column->setSpacing(10);
-    column->addWidget(m_words);
-    column->addWidget(m_table, 1);
-    column->addWidget(m_refusal);
-    column->addLayout(m_buttons);
+    m_column->setContentsMargins(20, 16, 20, 12);
+    m_column->setSpacing(10);
+    m_column->addWidget(m_words);
+    m_column->addWidget(m_table, 1);
+    m_column->addWidget(m_refusal);
+    m_column->addLayout(m_buttons);
     connect(m_new, &QPushButton::clicked, this, [this] { putIn(); });
     connect(m_change, &QPushButton::clicked, this, &TablePlace::changeCurrent);
     connect(m_remove, &QPushButton::clicked, this, &TablePlace::removeCurrent);
@@ -47,6 +46,15 @@ TablePlace::TablePlace(const QString& name, const QString& title, const QStringL
     auto* removal = new QShortcut(QKeySequence::Delete, m_table);
     removal->setContext(Qt::WidgetShortcut);
     connect(removal, &QShortcut::activated, this, &TablePlace::removeCurrent);
+}
+
+void TablePlace::addUnderTable(QWidget* widget) {
+    m_column->insertWidget(m_column->indexOf(m_table) + 1, widget);
+}
+
+std::int64_t TablePlace::chosen() const {
+    const QTreeWidgetItem* item = m_table->currentItem();
+    return item ? item->data(0, idNumber).toLongLong() : 0;
 }
 
 void TablePlace::addListButton(season::ListKind kind) {
@@ -87,6 +95,7 @@ void TablePlace::showBook(const BookView& view) {
 void TablePlace::enableButtons() {
     m_change->setEnabled(m_table->currentItem());
     m_remove->setEnabled(m_table->currentItem());
+    if (m_book) showChosen(chosen());
 }
 
 void TablePlace::changeCurrent() {

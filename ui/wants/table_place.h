@@ -4,6 +4,7 @@
 #include "ui/place/place.h"
 
 class QHBoxLayout;
+class QVBoxLayout;
 class QLabel;
 class QPushButton;
 class QTreeWidget;
@@ -32,6 +33,13 @@ protected:
     virtual void change(std::int64_t number) = 0;
     [[nodiscard]] virtual Command removal(std::int64_t number) const = 0;
 
+    /// Called when another thing is chosen; 0 where none is.
+    virtual void showChosen(std::int64_t /*number*/) {}
+    /// A widget under the table, above the buttons.
+    void addUnderTable(QWidget* widget);
+    /// The thing chosen; 0 where none is.
+    [[nodiscard]] std::int64_t chosen() const;
+
     /// One more button behind the usual ones.
     QPushButton* addButton(const QString& objectName, const QString& words);
     /// A button that takes a list, at first of this kind.
@@ -57,6 +65,7 @@ private:
     QPushButton* m_change;
     QPushButton* m_remove;
     QHBoxLayout* m_buttons;
+    QVBoxLayout* m_column;
     TroubleLabel* m_refusal;
 };
 

@@ -1,13 +1,12 @@
 #include "ui/wants/targets_place.h"
 
-#include "core/book/query.h"
-#include "core/season/need.h"
 #include "ui/wants/target_dialog.h"
 
 #include <QDate>
 #include <QPushButton>
 #include <QTreeWidget>
 
+#include <cmath>
 #include <map>
 
 namespace warmbench::ui {
@@ -16,10 +15,11 @@ namespace {
 enum TargetColumn : int {
     TargetNameColumn,
     TargetTaxonColumn,
-    WantedColumn,
     DueColumn,
-    PottedColumn,
+    WantedColumn,
+    StruckColumn,
     ExpectedColumn,
+    PottedColumn,
     StateColumn
 };
 
@@ -27,20 +27,12 @@ constexpr int planDays = 28;   ///< looked ahead to say whether a target can be 
 constexpr int usualLead = 180; ///< days from today that a new target's date is set to
 constexpr int firstWanted = 100;
 
-/// Plants potted on so far, of the targets that have any.
-std::map<TargetId, int> pottedOnByTarget(const HouseBook& book) {
-    std::map<TargetId, int> potted;
-    for (const auto& [id, batch] : book.all<Batch>())
-        if (batch.target) potted[*batch.target] += pottedOn(book, id);
-    return potted;
-}
-
 } // namespace
 
 TargetsPlace::TargetsPlace(QWidget* parent)
     : TablePlace(QStringLiteral("targets"), tr("Targets"),
-                 {tr("Target"), tr("Taxon"), tr("Wanted"), tr("By"), tr("Potted on"), tr("Expected"),
-                  tr("How it stands")},
+                 {tr("Target"), tr("Taxon"), tr("By"), tr("Wanted"), tr("Struck"), tr("Expected"),
+                  tr("Potted on"), tr("How it stands, and what can be done")},
                  parent) {
     addListButton(season::ListKind::Targets);
 }
@@ -51,43 +43,89 @@ QString TargetsPlace::hint() const {
         "first with New.");
 }
 
+QString TargetsPlace::stateWords(const season::TargetCoverage& coverage) const {
+    const season::TargetNeed& need = coverage.need;
+    QString words;
+    switch (coverage.state) {
+    case season::CoverageState::Met:
+        return tr("met");
+    case season::CoverageState::OnCourse:
+        return coverage.ready ? tr("covered, by %1").arg(wording().shortDate(*coverage.ready))
+                              : tr("covered");
+    case season::CoverageState::Waiting:
+        return tr("%1 missing: %2").arg(wording().number(need.missing), text(need.why));
+    case season::CoverageState::Late:
+        words = tr("▲ %1 late").arg(wording().days(coverage.lateDays));
+        break;
+    case season::CoverageState::Short:
+        words = tr("▲ %1 missing").arg(wording().number(need.missing));
+        break;
+    }
+    QStringList remedies;
+    if (coverage.state == season::CoverageState::Short && need.way)
+        remedies +=
+            tr("strike %1 %2 cuttings from %3 to %4%5")
+                .arg(wording().locale().toString(static_cast<qlonglong>(need.way->cuttings)),
+                     wording().wood(need.way->recipe.wood), wording().shortDate(need.way->window.first),
+                     wording().shortDate(need.way->window.last), need.way->late ? tr("; late") : QString());
+    else
+        for (const std::string& remedy : coverage.remedies) remedies += text(remedy);
+    return remedies.isEmpty() ? words : words + QStringLiteral(": ") + remedies.join(QStringLiteral("; "));
+}
+
+void TargetsPlace::addTarget(QTreeWidget& table, const BookView& view,
+                             const season::TargetCoverage& coverage) {
+    const Target& target = view.book.get<Target>(coverage.target);
+    auto* item = new QTreeWidgetItem(&table);
+    item->setData(0, idNumber, QVariant::fromValue<qlonglong>(target.id.number));
+    item->setText(TargetNameColumn, text(target.name));
+    item->setText(TargetTaxonColumn, text(view.book.get<Taxon>(target.taxon).name));
+    item->setText(DueColumn, wording().locale().toString(qDate(target.due), QLocale::ShortFormat));
+    setNumber(*item, WantedColumn, wording().number(target.plants));
+    setNumber(*item, StruckColumn,
+              coverage.planned == 0
+                  ? wording().number(coverage.struck)
+                  : tr("%1 + %2 planned")
+                        .arg(wording().number(coverage.struck), wording().number(coverage.planned)));
+    const auto whole = [&](double plants) { return wording().number(static_cast<int>(std::lround(plants))); };
+    const bool certain = coverage.band.high - coverage.band.low < 1;
+    setNumber(*item, ExpectedColumn,
+              certain
+                  ? whole(coverage.expected)
+                  : tr("%1 (%2 to %3)")
+                        .arg(whole(coverage.expected), whole(coverage.band.low), whole(coverage.band.high)));
+    item->setToolTip(ExpectedColumn, tr("%1 can be relied on, at %2 % sureness")
+                                         .arg(wording().number(coverage.sure), surenessText(view.book)));
+    setNumber(*item, PottedColumn, wording().number(coverage.potted));
+    const QString state = stateWords(coverage);
+    item->setText(StateColumn, state);
+    item->setToolTip(StateColumn, state);
+    if (coverage.state <= season::CoverageState::Late) item->setForeground(StateColumn, look().trouble);
+}
+
+QString TargetsPlace::surenessText(const HouseBook& book) const {
+    return wording().locale().toString(book.nursery().surenessPermille / 10.0, 'g', 3);
+}
+
 void TargetsPlace::fill(QTreeWidget& table, const BookView& view) {
     const season::PlanRequest request{view.today, planDays, view.book.nursery().surenessPermille};
-    int covered = 0;
-    const auto needs =
-        season::targetNeeds(view.book, view.recipes, request, view.forecasts.on(view.book, view.today));
-    const std::map<TargetId, int> potted = pottedOnByTarget(view.book);
-    for (const season::TargetNeed& need : needs) {
-        const Target& target = view.book.get<Target>(need.target);
-        const auto found = potted.find(target.id);
-        auto* item = new QTreeWidgetItem(&table);
-        item->setData(0, idNumber, QVariant::fromValue<qlonglong>(target.id.number));
-        item->setText(TargetNameColumn, text(target.name));
-        item->setText(TargetTaxonColumn, text(view.book.get<Taxon>(target.taxon).name));
-        setNumber(*item, WantedColumn, wording().number(target.plants));
-        item->setText(DueColumn, wording().locale().toString(qDate(target.due), QLocale::ShortFormat));
-        setNumber(*item, PottedColumn, wording().number(found == potted.end() ? 0 : found->second));
-        setNumber(*item, ExpectedColumn, wording().number(need.expected));
-        QString state;
-        if (need.state == season::NeedState::Covered)
-            state = tr("covered");
-        else if (need.state == season::NeedState::Now && need.way)
-            state =
-                tr("%1 missing: strike %2 %3 cuttings from %4 to %5%6")
-                    .arg(wording().number(need.missing),
-                         wording().locale().toString(static_cast<qlonglong>(need.way->cuttings)),
-                         wording().wood(need.way->recipe.wood), wording().shortDate(need.way->window.first),
-                         wording().shortDate(need.way->window.last),
-                         need.way->late ? tr("; late") : QString());
-        else
-            state = tr("%1 missing: %2").arg(wording().number(need.missing), text(need.why));
-        item->setText(StateColumn, state);
-        item->setToolTip(StateColumn, state);
-        covered += need.state == season::NeedState::Covered ? 1 : 0;
+    const auto list =
+        season::coverageOf(view.book, view.recipes, request, view.forecasts.on(view.book, view.today));
+    std::map<season::CoverageState, int> counts;
+    for (const season::TargetCoverage& coverage : list) {
+        addTarget(table, view, coverage);
+        ++counts[coverage.state];
     }
-    m_summary = tr("%1 of %2 targets are covered. Expected counts what can be relied on, at %3 % sureness.")
-                    .arg(wording().number(covered), wording().number(static_cast<int>(needs.size())),
-                         wording().locale().toString(view.book.nursery().surenessPermille / 10.0, 'g', 3));
+    const int covered = counts[season::CoverageState::OnCourse] + counts[season::CoverageState::Met];
+    m_summary = tr("%1 of %2 targets are covered")
+                    .arg(wording().number(covered), wording().number(static_cast<int>(list.size())));
+    if (const int late = counts[season::CoverageState::Late])
+        m_summary += tr(", %1 late").arg(wording().number(late));
+    if (const int missing = counts[season::CoverageState::Short])
+        m_summary += tr(", %1 short").arg(wording().number(missing));
+    m_summary += tr(". Covered: enough can be relied on at %1 % sureness. Expected: with the band that holds "
+                    "9 times in 10.")
+                     .arg(surenessText(view.book));
 }
 
 void TargetsPlace::ask(const Target& target) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/season/coverage.h"
 #include "ui/wants/table_place.h"
 
 namespace warmbench::ui {
@@ -19,6 +20,10 @@ protected:
     [[nodiscard]] Command removal(std::int64_t number) const override;
 
 private:
+    void addTarget(QTreeWidget& table, const BookView& view, const season::TargetCoverage& coverage);
+    [[nodiscard]] QString stateWords(const season::TargetCoverage& coverage) const;
+    /// The nursery's own sureness, in percent.
+    [[nodiscard]] QString surenessText(const HouseBook& book) const;
     void ask(const Target& target);
 
     QString m_summary;

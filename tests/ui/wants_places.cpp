@@ -1,0 +1,98 @@
+#include "ui/wants/stocks_place.h"
+#include "ui/wants/targets_place.h"
+
+#include "tests/core/season/season_book.h"
+#include "ui/place/forecast_keeper.h"
+
+#include <catch2/catch.hpp>
+
+#include <QApplication>
+#include <QLabel>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QTest>
+#include <QTimer>
+#include <QTreeWidget>
+
+using namespace warmbench;
+using namespace warmbench::ui;
+using warmbench::testing::on;
+using warmbench::testing::SeasonBook;
+
+namespace {
+
+/// A place that shows the small nursery of planning on 2 August 2027, and does in it what is asked for.
+template <class Shown>
+struct ShownWants {
+    SeasonBook nursery;
+    ForecastKeeper forecasts;
+    Wording wording{QLocale(QLocale::English, QLocale::UnitedKingdom)};
+    TypeSizes type = typeSizes(QApplication::font());
+    Shown place{nullptr};
+
+    ShownWants() {
+        place.setLook(lightPalette(), type, wording);
+        place.setPerformer([this](const Command& command) {
+            auto change = nursery.book.perform(command);
+            if (!change) return Outcome(change.refusal());
+            forecasts.update(nursery.book, *change);
+            show();
+            return Outcome();
+        });
+    }
+    void show() {
+        const Letters letters(nursery.book);
+        place.showBook({nursery.book, on(8, 2), on(8, 2), letters, warmbench::testing::builtIn(), forecasts});
+    }
+    template <class Widget>
+    Widget* child(const char* name) {
+        return place.template findChild<Widget*>(QLatin1String(name));
+    }
+};
+
+} // namespace
+
+TEST_CASE("A stock tells what stands on it, and warns before it is cut too hard") {
+    ShownWants<StocksPlace> stocks;
+    stocks.nursery.strike(on(8, 2), 50, 60);
+    stocks.show();
+    auto* words = stocks.child<QLabel>("stocksYear");
+    CHECK(words->text().contains("semi-ripe: 200 cuttings stand on it now, 50 are to be taken"));
+    CHECK_FALSE(words->text().contains("▲"));
+    CHECK_FALSE(stocks.child<QLabel>("stocksWords")->isVisibleTo(&stocks.place));
+    stocks.nursery.strike(on(8, 20), 160, 60);
+    stocks.show();
+    CHECK(words->text().contains("▲ on 20 Aug 160 are to be taken and 150 stand"));
+    CHECK(stocks.child<QLabel>("stocksWords")->text() == "▲ Cut too hard: Row 2 on 20 Aug, by 10.");
+    CHECK(stocks.child<QTreeWidget>("stocksTable")->topLevelItem(0)->text(4) == "200");
+}
+
+TEST_CASE("A stock is renewed by a target of its own, filled in and put in by keys") {
+    ShownWants<StocksPlace> stocks;
+    stocks.show();
+    QTimer::singleShot(0, [] {
+        auto* dialog = QApplication::activeModalWidget();
+        REQUIRE(dialog);
+        CHECK(dialog->findChild<QSpinBox*>("targetPlants")->value() == 20);
+        QTest::keyClick(dialog, Qt::Key_Return);
+    });
+    stocks.child<QPushButton>("stocksRenew")->click();
+    REQUIRE(stocks.nursery.book.all<Target>().size() == 1);
+    CHECK(stocks.nursery.book.all<Target>().begin()->second.note == "renews stock Row 2");
+}
+
+TEST_CASE("Targets show what is struck and expected with its band, and those in trouble first") {
+    ShownWants<TargetsPlace> targets;
+    const TargetId covered = targets.nursery.want(10, on(12, 20));
+    targets.nursery.want(20, on(12, 24));
+    targets.nursery.strike(on(8, 1), 40, 100, covered);
+    targets.show();
+    auto* table = targets.child<QTreeWidget>("targetsTable");
+    REQUIRE(table->topLevelItemCount() == 2);
+    CHECK(table->topLevelItem(0)->text(0) == "T2");
+    CHECK(table->topLevelItem(0)->text(7).startsWith("▲ 20 missing: strike "));
+    CHECK(table->topLevelItem(1)->text(4) == "40");
+    CHECK(table->topLevelItem(1)->text(5).contains(" to "));
+    CHECK(table->topLevelItem(1)->text(7).startsWith("covered"));
+    CHECK(targets.child<QLabel>("targetsWords")->text().startsWith("1 of 2 targets are covered, 1 short."));
+}
