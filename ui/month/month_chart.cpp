@@ -247,12 +247,22 @@ void MonthChart::mouseDoubleClickEvent(QMouseEvent* event) {
     }
 }
 
+QString MonthChart::handsWords(Day day) const {
+    const season::DayHands& hands = m_plan.hands[static_cast<std::size_t>(day - m_plan.from)];
+    QString words = tr("%1: %2 planned, hands for %3")
+                        .arg(m_wording->longDate(day), m_wording->cuttings(hands.cuttings),
+                             m_wording->number(hands.hands));
+    if (!hands.note.empty()) words += QStringLiteral(" (") + text(hands.note) + u')';
+    return words;
+}
+
 bool MonthChart::viewportEvent(QEvent* event) {
     if (event->type() == QEvent::ToolTip && m_type) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const int line = lineAt(help->pos());
-        QToolTip::showText(help->globalPos(),
-                           line < 0 ? QString() : m_lines[static_cast<std::size_t>(line)].label, this);
+        QString words = line < 0 ? QString() : m_lines[static_cast<std::size_t>(line)].label;
+        if (const auto day = dayAt(help->pos()); day && help->pos().y() < top()) words = handsWords(*day);
+        QToolTip::showText(help->globalPos(), words, this);
         return true;
     }
     return QAbstractScrollArea::viewportEvent(event);

@@ -54,6 +54,7 @@ private:
     [[nodiscard]] bool canMove(int line) const;
     void tryDay(Day day);
     void setScrollRange();
+    [[nodiscard]] QString handsWords(Day day) const;
 
     const Palette* m_palette = nullptr;
     const TypeSizes* m_type = nullptr;

@@ -7,6 +7,7 @@
 #include "ui/paper/html_table.h"
 #include "ui/paper/strike_list.h"
 #include "ui/plan/plan_dialog.h"
+#include "ui/whatif/what_if_dialog.h"
 
 #include <QDateEdit>
 #include <QHBoxLayout>
@@ -32,6 +33,7 @@ Day mondayOf(Day day) {
 MonthPlace::MonthPlace(QWidget* parent)
     : Place(QStringLiteral("month"), tr("Month"), parent), m_from(new QDateEdit(this)),
       m_weeks(new QSpinBox(this)), m_hands(new QPushButton(tr("&Hands of a day…"), this)),
+      m_whatIf(new QPushButton(tr("What &if…"), this)),
       m_planAll(new QPushButton(tr("&Plan these weeks…"), this)), m_chart(new MonthChart(this)),
       m_words(wrappedLabel(this)), m_refusal(new TroubleLabel(QStringLiteral("monthRefusal"), this)),
       m_sums(new QTextBrowser(this)) {
@@ -47,6 +49,8 @@ void MonthPlace::build() {
     m_weeks->setSuffix(tr(" weeks"));
     m_weeks->setAccessibleName(tr("How many weeks"));
     m_hands->setObjectName(QStringLiteral("monthHands"));
+    m_whatIf->setObjectName(QStringLiteral("monthWhatIf"));
+    m_whatIf->setToolTip(tr("Try fewer hands, a cooler house, more sureness or another mat on a copy"));
     m_planAll->setObjectName(QStringLiteral("monthPlan"));
     m_planAll->setProperty("primary", true);
     m_words->setObjectName(QStringLiteral("monthWords"));
@@ -61,6 +65,7 @@ void MonthPlace::build() {
          {static_cast<QWidget*>(m_from), static_cast<QWidget*>(m_weeks), static_cast<QWidget*>(m_hands)})
         top->addWidget(widget);
     top->addStretch(1);
+    top->addWidget(m_whatIf);
     top->addWidget(m_planAll);
     auto* left = new QVBoxLayout;
     left->addWidget(m_chart, 1);
@@ -83,6 +88,7 @@ void MonthPlace::build() {
         askHands(batch ? m_book->get<Batch>(*batch).strikeDay : m_plan.from);
     });
     connect(m_planAll, &QPushButton::clicked, this, &MonthPlace::planWeeks);
+    connect(m_whatIf, &QPushButton::clicked, this, &MonthPlace::tryThings);
     connect(m_chart, &MonthChart::currentChanged, this, &MonthPlace::sayLine);
     connect(m_chart, &MonthChart::moveTried, this, &MonthPlace::sayMove);
     connect(m_chart, &MonthChart::moveWanted, this, &MonthPlace::move);
@@ -202,6 +208,12 @@ void MonthPlace::planWeeks() {
     PlanDialog dialog(*m_book, *m_recipes, from, wording(), this);
     if (auto* days = dialog.findChild<QSpinBox*>(QStringLiteral("planDays")))
         days->setValue(m_plan.from + m_plan.days - from);
+    if (dialog.exec() == QDialog::Accepted) m_refusal->tell(perform(dialog.command()));
+}
+
+void MonthPlace::tryThings() {
+    const Day from = std::max(m_plan.from, m_shown);
+    WhatIfDialog dialog(*m_book, *m_recipes, from, m_plan.from + m_plan.days - from, wording(), this);
     if (dialog.exec() == QDialog::Accepted) m_refusal->tell(perform(dialog.command()));
 }
 

@@ -31,6 +31,7 @@ private:
     void move(int line, Day day);
     void askHands(Day day);
     void planWeeks();
+    void tryThings();
     void showOnMap(int line);
     void showSums();
     [[nodiscard]] std::optional<BatchId> batchOf(int line) const;
@@ -45,6 +46,7 @@ private:
     QDateEdit* m_from;
     QSpinBox* m_weeks;
     QPushButton* m_hands;
+    QPushButton* m_whatIf;
     QPushButton* m_planAll;
     MonthChart* m_chart;
     QLabel* m_words;
