@@ -2,12 +2,14 @@
 #include "tests/ui/window.h"
 #include "ui/form/form_style.h"
 #include "ui/map/map_sheet.h"
+#include "ui/month/hands_dialog.h"
 #include "ui/paper/print_dialog.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/shell/style.h"
 #include "ui/wants/list_dialog.h"
 #include "ui/wants/stock_dialog.h"
 #include "ui/wants/target_dialog.h"
+#include "ui/whatif/what_if_dialog.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -15,6 +17,7 @@
 #include <QPixmap>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTreeWidget>
 
 #include <cstdio>
@@ -140,6 +143,35 @@ void writePlans(const QString& folder, const ui::Palette& palette, const QString
     dialog.grab().save(folder + QStringLiteral("plan-proposal") + look);
 }
 
+/// The season as it is beside one with fewer hands, and the hands of a day.
+void writeTrials(const QString& folder, const ui::Palette& palette, const QString& look) {
+    using testing::on;
+    testing::SeasonBook nursery;
+    nursery.want(40, on(12, 1));
+    nursery.want(60, on(12, 20));
+    ui::WhatIfDialog dialog(nursery.book, testing::builtIn(), on(8, 2), 28, ui::Wording());
+    dialog.setPalette(ui::qtPalette(palette));
+    dialog.setStyleSheet(ui::windowStyleSheet(palette));
+    dialog.show();
+    auto* tryIt = dialog.findChild<QPushButton*>("whatIfTry");
+    const auto wait = [&] {
+        while (!tryIt->isEnabled()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    };
+    wait();
+    dialog.findChild<QSpinBox*>("whatIfHands")->setValue(20);
+    tryIt->click();
+    wait();
+    QApplication::processEvents();
+    dialog.grab().save(folder + QStringLiteral("what-if") + look);
+    const auto refuse = [](const Command&) { return Outcome(Refusal{"picture", "nothing is kept"}); };
+    ui::HandsDialog hands(nursery.book, on(8, 3), ui::Wording(), refuse, nullptr);
+    hands.setPalette(ui::qtPalette(palette));
+    hands.setStyleSheet(ui::windowStyleSheet(palette));
+    hands.show();
+    QApplication::processEvents();
+    hands.grab().save(folder + QStringLiteral("hands") + look);
+}
+
 /// Labels and a strike list as the print dialog shows them.
 void writePrinting(const QString& folder, const ui::Palette& palette, const QString& look) {
     using testing::on;
@@ -194,5 +226,7 @@ int main(int argc, char** argv) {
     warmbench::tests::writePlans(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writePrinting(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writePrinting(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
+    warmbench::tests::writeTrials(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
+    warmbench::tests::writeTrials(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writeWindows(folder);
 }
