@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "core/climate/heat.h"
 #include "core/forecast/stay_ends.h"
+#include "core/season/container_choice.h"
 #include "core/season/planned_again.h"
 #include "core/season/standing_stays.h"
 #include "core/season/stock_yield.h"
@@ -59,23 +60,6 @@ std::vector<std::int64_t> handsByDay(const HouseBook& book, Day from, int days) 
         hands.push_back(std::max<std::int64_t>(0, left));
     }
     return hands;
-}
-
-/// The kind of container that a recipe asks for by name, else the one that takes about as many cuttings.
-const ContainerType* containerFor(const HouseBook& book, const Recipe& recipe) {
-    const ContainerType* nearest = nullptr;
-    const auto off = [&](const ContainerType& type) {
-        return std::abs(type.cuttings - recipe.cuttingsPerContainer.value);
-    };
-    for (const auto& [id, type] : book.all<ContainerType>()) {
-        if (type.name == recipe.container.value) return &type;
-        if (!nearest || off(type) < off(*nearest)) nearest = &type;
-    }
-    return nearest;
-}
-
-int cuttingsIn(const ContainerType& type, const Recipe& recipe) {
-    return type.name == recipe.container.value ? recipe.cuttingsPerContainer.value : type.cuttings;
 }
 
 /// Days in a zone at the recipe's ideal until the rooting stay is over.

@@ -95,4 +95,8 @@ TEST_CASE("Targets show what is struck and expected with its band, and those in 
     CHECK(table->topLevelItem(1)->text(5).contains(" to "));
     CHECK(table->topLevelItem(1)->text(7).startsWith("covered"));
     CHECK(targets.child<QLabel>("targetsWords")->text().startsWith("1 of 2 targets are covered, 1 short."));
+    const QString answer = targets.child<QLabel>("targetsAnswer")->text();
+    CHECK(answer.contains("semi-ripe cuttings from 2 Aug to 29 Aug"));
+    CHECK(answer.contains("under a tent, then 30 days in the open. Stock gives Row 2: 1"));
+    CHECK(answer.contains("Nothing is in the way."));
 }

@@ -1,5 +1,8 @@
 #include "ui/wants/targets_place.h"
 
+#include "core/book/query.h"
+#include "core/season/target_answer.h"
+#include "ui/form/labels.h"
 #include "ui/wants/target_dialog.h"
 
 #include <QDate>
@@ -33,7 +36,11 @@ TargetsPlace::TargetsPlace(QWidget* parent)
     : TablePlace(QStringLiteral("targets"), tr("Targets"),
                  {tr("Target"), tr("Taxon"), tr("By"), tr("Wanted"), tr("Struck"), tr("Expected"),
                   tr("Potted on"), tr("How it stands, and what can be done")},
-                 parent) {
+                 parent),
+      m_answer(wrappedLabel(this)) {
+    m_answer->setObjectName(QStringLiteral("targetsAnswer"));
+    m_answer->setTextFormat(Qt::RichText);
+    addUnderTable(m_answer);
     addListButton(season::ListKind::Targets);
 }
 
@@ -112,10 +119,14 @@ void TargetsPlace::fill(QTreeWidget& table, const BookView& view) {
     const auto list =
         season::coverageOf(view.book, view.recipes, request, view.forecasts.on(view.book, view.today));
     std::map<season::CoverageState, int> counts;
+    m_needs.clear();
+    for (const season::TargetCoverage& coverage : list)
+        m_needs.emplace(coverage.target.number, coverage.need);
     for (const season::TargetCoverage& coverage : list) {
         addTarget(table, view, coverage);
         ++counts[coverage.state];
     }
+    if (chosen() == 0 && table.topLevelItemCount() > 0) table.setCurrentItem(table.topLevelItem(0));
     const int covered = counts[season::CoverageState::OnCourse] + counts[season::CoverageState::Met];
     m_summary = tr("%1 of %2 targets are covered")
                     .arg(wording().number(covered), wording().number(static_cast<int>(list.size())));
@@ -126,6 +137,52 @@ void TargetsPlace::fill(QTreeWidget& table, const BookView& view) {
     m_summary += tr(". Covered: enough can be relied on at %1 % sureness. Expected: with the band that holds "
                     "9 times in 10.")
                      .arg(surenessText(view.book));
+}
+
+QString TargetsPlace::answerWords(const season::TargetNeed& need) const {
+    const auto answer = season::answerFor(book(), need);
+    if (!answer) return text(need.why).toHtmlEscaped();
+    const Recipe& recipe = answer->recipe;
+    const auto date = [this](Day day) { return wording().shortDate(day); };
+    const auto count = [this](std::int64_t number) {
+        return wording().locale().toString(static_cast<qlonglong>(number));
+    };
+    QStringList lines;
+    lines += tr("Strike %1 %2 cuttings from %3 to %4, by the recipe %5.")
+                 .arg(count(answer->cuttings), wording().wood(recipe.wood), date(answer->window.first),
+                      date(answer->window.last), text(recipeTitle(book(), recipe)));
+    QStringList covers;
+    for (const Cover cover : recipe.covers.value) covers += wording().cover(cover);
+    lines += tr("They take %1 slots (%2) for %3 at %4, %5, then %6 in the open.")
+                 .arg(wording().number(answer->slots),
+                      answer->containerType
+                          ? wording().containers(answer->containers,
+                                                 book().get<ContainerType>(*answer->containerType))
+                          : QStringLiteral("–"),
+                      wording().days(answer->rootingDays), wording().temperature(recipe.rootZoneIdeal.value),
+                      covers.join(tr(" or ")), wording().days(answer->openDays));
+    QStringList stocks;
+    for (const season::StockOffer& offer : answer->stocks)
+        stocks += tr("%1: %2").arg(text(book().get<Stock>(offer.stock).name), count(offer.cuttings));
+    if (!stocks.isEmpty()) lines += tr("Stock gives %1.").arg(stocks.join(QStringLiteral(", ")));
+    QString html = lines.join(QStringLiteral(" ")).toHtmlEscaped();
+    QStringList against;
+    for (const std::string& words : answer->inTheWay) against += text(words);
+    html += against.isEmpty()
+                ? u' ' + tr("Nothing is in the way.").toHtmlEscaped()
+                : QStringLiteral(" <b>") +
+                      tr("In the way: %1.").arg(against.join(QStringLiteral("; "))).toHtmlEscaped() +
+                      QStringLiteral("</b>");
+    return html;
+}
+
+void TargetsPlace::showChosen(std::int64_t number) {
+    const auto found = m_needs.find(number);
+    const Target* target = found == m_needs.end() ? nullptr : book().find<Target>({number});
+    m_answer->setVisible(target);
+    if (!target) return;
+    m_answer->setText(QStringLiteral("<b>") + text(target->name).toHtmlEscaped() + QStringLiteral("</b> · ") +
+                      answerWords(found->second));
 }
 
 void TargetsPlace::ask(const Target& target) {

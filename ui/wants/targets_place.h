@@ -3,6 +3,8 @@
 #include "core/season/coverage.h"
 #include "ui/wants/table_place.h"
 
+#include <map>
+
 namespace warmbench::ui {
 
 /// What is wanted, and how far each target is covered.
@@ -15,6 +17,7 @@ protected:
     void fill(QTreeWidget& table, const BookView& view) override;
     [[nodiscard]] QString hint() const override;
     [[nodiscard]] QString summary() const override { return m_summary; }
+    void showChosen(std::int64_t number) override;
     void putIn() override;
     void change(std::int64_t number) override;
     [[nodiscard]] Command removal(std::int64_t number) const override;
@@ -26,7 +29,12 @@ private:
     [[nodiscard]] QString surenessText(const HouseBook& book) const;
     void ask(const Target& target);
 
+    /// How the chosen target can be met, at once and before anything is planned.
+    [[nodiscard]] QString answerWords(const season::TargetNeed& need) const;
+
     QString m_summary;
+    std::map<std::int64_t, season::TargetNeed> m_needs; ///< by the target's number
+    QLabel* m_answer;
 };
 
 } // namespace warmbench::ui
