@@ -128,5 +128,5 @@ TEST_CASE("Five days in the sample nursery end with a target met and its slots f
         fifth.child<QTreeWidget>("targetsTable")
             ->findItems(QString::fromStdString(fifth.book().get<Target>(target).name), Qt::MatchExactly, 0);
     REQUIRE(rows.size() == 1);
-    CHECK(rows.front()->text(6) == "covered");
+    CHECK(rows.front()->text(7) == "met");
 }
