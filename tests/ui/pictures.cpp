@@ -1,3 +1,5 @@
+#include "core/exchange/book/book_json.h"
+#include "core/exchange/file/file.h"
 #include "tests/core/season/season_book.h"
 #include "tests/ui/window.h"
 #include "ui/form/form_style.h"
@@ -25,6 +27,8 @@
 /// Writes pictures of the map and of the window in several states into a folder, for people to look at.
 namespace warmbench::tests {
 namespace {
+
+constexpr std::size_t mostSampleBytes = std::size_t{64} << 20;
 
 void grab(OpenWindow& open, const QString& file) {
     QApplication::processEvents();
@@ -96,6 +100,28 @@ void writeWindows(const QString& folder) {
     QApplication::setLayoutDirection(Qt::RightToLeft);
     OpenWindow mirrored;
     grab(mirrored, folder + QStringLiteral("window-right-to-left.png"));
+}
+
+/// Places of the season on the sample nursery, in summer, when there is most to cut.
+void writeSeason(const QString& folder) {
+    SmallNurseryOpener opener;
+    auto text = exchange::readFile(WARMBENCH_SOURCE "/sample-data/nursery.json", mostSampleBytes);
+    auto book = text ? readBook(std::move(*text)) : Result<HouseBook>(text.refusal());
+    if (!book) return (void)std::fprintf(stderr, "ui_pictures: %s\n", book.refusal().text().c_str());
+    ui::MainWindow window(opener, *Day::make(2027, 6, 7));
+    window.setTheme(ui::Theme::Light);
+    window.setSession(std::make_unique<ui::MemorySession>(*book, QStringLiteral("Sample nursery")));
+    window.resize(1280, 720);
+    window.show();
+    const auto take = [&](const char* place, const QString& look) {
+        window.findChild<QAction*>(QLatin1String(place))->trigger();
+        QApplication::processEvents();
+        window.grab().save(folder + QStringLiteral("sample-") + QLatin1String(place) + look);
+    };
+    for (const char* place : {"targets", "stocks", "month"}) take(place, QStringLiteral(".png"));
+    window.setTheme(ui::Theme::Dark);
+    for (const char* place : {"targets", "stocks", "month"}) take(place, QStringLiteral("-dark.png"));
+    window.setTheme(ui::Theme::Light);
 }
 
 /// The dialogs for a new target and a new stock, filled in.
@@ -228,5 +254,6 @@ int main(int argc, char** argv) {
     warmbench::tests::writePrinting(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writeTrials(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writeTrials(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
+    warmbench::tests::writeSeason(folder);
     warmbench::tests::writeWindows(folder);
 }

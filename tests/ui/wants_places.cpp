@@ -83,7 +83,7 @@ TEST_CASE("A stock is renewed by a target of its own, filled in and put in by ke
 
 TEST_CASE("Targets show what is struck and expected with its band, and those in trouble first") {
     ShownWants<TargetsPlace> targets;
-    const TargetId covered = targets.nursery.want(10, on(12, 20));
+    const TargetId covered = targets.nursery.want(10, *Day::make(2028, 6, 1));
     targets.nursery.want(20, on(12, 24));
     targets.nursery.strike(on(8, 1), 40, 100, covered);
     targets.show();

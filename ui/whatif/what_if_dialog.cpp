@@ -9,6 +9,7 @@
 #include <QDoubleSpinBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QTreeWidget>
@@ -104,6 +105,8 @@ void WhatIfDialog::build() {
     m_stop->setObjectName(QStringLiteral("whatIfStop"));
     m_keep->setObjectName(QStringLiteral("whatIfKeep"));
     m_which->setObjectName(QStringLiteral("whatIfWhich"));
+    m_which->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_table->header()->setStretchLastSection(false);
     m_which->setAccessibleName(tr("Which trial to keep"));
     m_state->setObjectName(QStringLiteral("whatIfState"));
     auto* away = new QPushButton(tr("Throw all &away"), this);
@@ -213,13 +216,15 @@ void WhatIfDialog::showTrials() {
     m_table->setColumnCount(static_cast<int>(heads.size()));
     m_table->setHeaderLabels(heads);
     const auto count = [this](double number) { return m_wording.locale().toString(number, 'f', 0); };
+    const auto tenths = [this](double number) { return m_wording.locale().toString(number, 'f', 1); };
     const auto row = [&](const QString& name, auto valueOf, auto wordsOf) {
         auto* item = new QTreeWidgetItem(m_table, {name});
         for (std::size_t i = 0; i < m_trials.size(); ++i) {
             const double value = valueOf(m_trials[i].figures);
             const double by = value - valueOf(m_trials.front().figures);
             QString words = wordsOf(value);
-            if (i > 0 && std::abs(by) >= 0.005)
+            // A difference that no figure shows is none.
+            if (i > 0 && wordsOf(value) != wordsOf(valueOf(m_trials.front().figures)))
                 words += QStringLiteral("  (") + (by > 0 ? QStringLiteral("+") : QStringLiteral("−")) +
                          wordsOf(std::abs(by)) + u')';
             const int column = static_cast<int>(i) + 1;
@@ -241,7 +246,7 @@ void WhatIfDialog::showTrials() {
     row(
         tr("Cuttings without a place"), [](const Figures& f) { return double(f.left); }, count);
     row(
-        tr("Heat of the mats, kWh"), [](const Figures& f) { return f.kilowattHours; }, count);
+        tr("Heat of the mats, kWh"), [](const Figures& f) { return f.kilowattHours; }, tenths);
     row(
         tr("Cost of the heat"), [](const Figures& f) { return f.heat.units(); },
         [this](double cost) { return m_wording.money(Money::fromUnits(cost), m_book.nursery().currency); });
@@ -250,6 +255,8 @@ void WhatIfDialog::showTrials() {
     row(
         tr("Slots taken on the fullest day"), [](const Figures& f) { return double(f.fullestDay); }, count);
     for (int column = 0; column < m_table->columnCount(); ++column) m_table->resizeColumnToContents(column);
+    for (int column = 1; column < m_table->columnCount(); ++column)
+        m_table->headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     m_which->clear();
     for (std::size_t i = 1; i < m_trials.size(); ++i) m_which->addItem(m_trials[i].name);
     m_which->setCurrentIndex(m_which->count() - 1);
