@@ -125,6 +125,25 @@ struct Discard {
     std::string reason;
 };
 
+/// Gives a bench or a zone another place, size, cover or mat. What stands there stays: on its slots of the
+/// bench where a zone grows or shrinks, with its zone where that moves as a whole. Containers for which the
+/// new shape has no slots lose their places from `day` on and wait to be placed again; a zone that would
+/// leave its bench is cut. Runs of a mat from `day` on at a set-point that it has no more are taken out.
+/// Where a stay that was over by `day` has lost its slots, its containers are shown on other slots of the
+/// zone, so that the days that they spent there still count. `effectOf` (refit.h) tells all of that before it
+/// is done.
+struct Refit {
+    Day day;
+    std::variant<Bench, Zone> thing; ///< as it is to be, with its id
+};
+
+/// Takes a bench or a zone away. What stands there from `day` on loses its place and waits to be placed
+/// again. Refused where something stood there before, as its warmth is reckoned from that.
+struct ClearAway {
+    Day day;
+    std::variant<BenchId, ZoneId> thing;
+};
+
 /// Several commands that are done, undone and named as one.
 struct Group {
     std::string label;
@@ -147,7 +166,7 @@ struct Command {
                  Remove<House>, Remove<Bench>, Remove<Zone>, Remove<ContainerType>, Remove<Medium>,
                  Remove<Taxon>, Remove<Recipe>, Remove<Stock>, Remove<Target>, AddBatch, StrikeBatch,
                  PlanBatch, RemoveBatch, DescribeBatch, MoveStay, AddStay, RemoveStay, SetMatRuns,
-                 RecordCheck, RemoveCheck, RecordLoss, PotOn, Discard, Group>
+                 RecordCheck, RemoveCheck, RecordLoss, PotOn, Discard, Refit, ClearAway, Group>
         what;
 };
 

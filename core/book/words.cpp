@@ -92,6 +92,15 @@ std::string say(const HouseBook& book, const RemoveCheck& remove) {
 std::string say(const HouseBook& book, const RecordLoss& record) {
     return "Record a loss in " + containerOf(book, record.loss.batch, record.loss.container);
 }
+std::string say(const HouseBook& book, const Refit& refit) {
+    if (const auto* zone = std::get_if<Zone>(&refit.thing)) return "Refit zone " + zoneOf(book, zone->id);
+    return "Refit bench " + std::get<Bench>(refit.thing).name;
+}
+std::string say(const HouseBook& book, const ClearAway& clear) {
+    if (const auto* zone = std::get_if<ZoneId>(&clear.thing)) return "Take away zone " + zoneOf(book, *zone);
+    const Bench* bench = book.find<Bench>(std::get<BenchId>(clear.thing));
+    return "Take away " + (bench ? "bench " + bench->name : std::string("a bench"));
+}
 std::string say(const HouseBook& book, const PotOn& potOn) {
     return "Pot on " + codeOf(book, potOn.batch);
 }

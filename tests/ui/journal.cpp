@@ -1,13 +1,19 @@
+#include "tests/core/season/season_book.h"
 #include "tests/ui/window.h"
 
 #include "core/book/query.h"
+#include "core/book/refit.h"
+#include "ui/wants/list_dialog.h"
 
 #include <catch2/catch.hpp>
 
 #include <QAction>
 #include <QApplication>
+#include <QDialog>
+#include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTest>
 #include <QTreeView>
@@ -109,4 +115,56 @@ TEST_CASE("What others change while the past is seen is shown on the way back to
     CHECK(open.window.shown() == open.books[0]);
     open.child<QAction>("now")->trigger();
     CHECK(open.window.shown() == open.books[2]);
+}
+
+TEST_CASE(
+    "A list put in, a plan, a strike and a change of the house are taken back and done again, all of it") {
+    using warmbench::testing::on;
+    testing::SeasonBook nursery;
+    struct Opener : SmallNurseryOpener {
+        const RecipeLibrary& recipes() override { return testing::builtIn(); }
+    } opener;
+    MainWindow window(opener, on(8, 1));
+    window.setSession(std::make_unique<MemorySession>(nursery.book, QStringLiteral("season")));
+    window.show();
+    const HouseBook& book = window.session()->book();
+    const HouseBook first = book;
+
+    ListDialog list(
+        book, testing::builtIn(), season::ListKind::Targets, Wording(),
+        [&](const Command& command) { return window.session()->perform(command); }, nullptr);
+    list.findChild<QPlainTextEdit*>(QStringLiteral("listText"))
+        ->setPlainText(
+            QStringLiteral("plant\tplants\tdate\tworth\n%1\t40\t2027-12-20\t2\n%1\t30\t2027-12-22\t2\n")
+                .arg(text(book.get<Taxon>(nursery.taxon).name)));
+    list.accept();
+    REQUIRE(book.all<Target>().size() == 2);
+
+    window.findChild<QAction*>(QStringLiteral("planDays"))->trigger();
+    auto* dialog = window.findChild<QDialog*>(QStringLiteral("planDialog"));
+    REQUIRE(dialog);
+    dialog->findChild<QDoubleSpinBox*>(QStringLiteral("planSeconds"))->setValue(0.5);
+    auto* plan = dialog->findChild<QPushButton*>(QStringLiteral("planStart"));
+    plan->click();
+    REQUIRE(QTest::qWaitFor([&] { return plan->isEnabled(); }, 60000));
+    dialog->findChild<QPushButton*>(QStringLiteral("planAccept"))->click();
+    REQUIRE(!book.all<Batch>().empty());
+
+    window.choose(book.all<Batch>().begin()->first);
+    window.findChild<QAction*>(QStringLiteral("strike"))->trigger();
+    const Zone zone = book.get<Zone>(nursery.warm);
+    REQUIRE(!window.session()->perform({Refit{on(8, 2), reshaped(zone, {zone.row, zone.col, 1, 1})}}));
+    const HouseBook last = book;
+
+    auto* undo = window.findChild<QAction*>(QStringLiteral("undo"));
+    auto* redo = window.findChild<QAction*>(QStringLiteral("redo"));
+    int steps = 0;
+    for (; undo->isEnabled() && steps < 100; ++steps) {
+        CHECK(undo->text().size() > qsizetype(7));
+        undo->trigger();
+    }
+    CHECK(steps == 4);
+    CHECK(book == first);
+    while (redo->isEnabled()) redo->trigger();
+    CHECK(book == last);
 }

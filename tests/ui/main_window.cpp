@@ -129,21 +129,49 @@ TEST_CASE("Typing a part of a name, code or target finds the batch") {
     find->setFocus();
     QTest::keyClicks(find, QStringLiteral("concha"));
     QCompleter* completer = find->completer();
-    REQUIRE(completer->completionCount() == 1);
-    Q_EMIT completer->activated(completer->currentCompletion());
+    REQUIRE(completer->model()->rowCount() == 1);
+    Q_EMIT completer->activated(completer->model()->index(0, 0).data().toString());
     const auto* batch = std::get_if<BatchId>(&open.window.selection());
     REQUIRE(batch);
     CHECK(book.get<Taxon>(book.get<Batch>(*batch).taxon).name == "Ceanothus 'Concha'");
-    const QList<FindEntry> entries = findEntries(book);
-    const auto holding = [&](const QString& part) {
-        return std::count_if(entries.begin(), entries.end(), [&](const FindEntry& one) {
-            return one.words.contains(part, Qt::CaseInsensitive);
-        });
+    const auto holding = [&](const QString& typed) {
+        return findEntries(book, smallNurseryToday(), typed).size();
     };
     CHECK(holding(QStringLiteral("zone ")) == 8);
     CHECK(holding(QStringLiteral("target t4")) == 1);
     CHECK(holding(QStringLiteral("27-")) + holding(QStringLiteral("26-")) ==
-          static_cast<int>(book.all<Batch>().size()));
+          static_cast<qsizetype>(book.all<Batch>().size()));
+    CHECK(holding(QStringLiteral("")) == 0);
+    CHECK(holding(QStringLiteral("concha t4")) == 0);
+}
+
+TEST_CASE("A zone with a row and a column finds the slot, and what stands on it that day") {
+    const HouseBook book = smallNursery();
+    const Day today = smallNurseryToday();
+    int taken = 0;
+    int free = 0;
+    for (const auto& [id, zone] : book.all<Zone>())
+        for (int row = 0; row < zone.rows; ++row)
+            for (int col = 0; col < zone.cols; ++col) {
+                const QString typed = QStringLiteral("zone %1 %2 %3 %4")
+                                          .arg(text(zone.name), text(book.get<Bench>(zone.bench).name))
+                                          .arg(row + 1)
+                                          .arg(col + 1);
+                const QList<FindEntry> entries = findEntries(book, today, typed);
+                const auto it = std::find_if(entries.begin(), entries.end(), [&](const FindEntry& one) {
+                    return one.words.contains(text(book.get<Bench>(zone.bench).name)) &&
+                           one.words.contains(QStringLiteral("Zone ") + text(zone.name) + u' ');
+                });
+                REQUIRE(it != entries.end());
+                if (std::holds_alternative<BatchId>(it->target))
+                    ++taken;
+                else
+                    ++free;
+            }
+    int stands = 0;
+    for (const auto& [id, zone] : book.all<Zone>()) stands += slotsTaken(book, id, today);
+    CHECK(taken == stands);
+    CHECK(free > 0);
 }
 
 TEST_CASE("A synonym and a common name find a batch of the taxon") {
@@ -153,10 +181,10 @@ TEST_CASE("A synonym and a common name find a batch of the taxon") {
     taxon.synonyms = {"Myrtus acuta"};
     REQUIRE(book.perform({Put<Taxon>{taxon}}));
     int found = 0;
-    for (const FindEntry& entry : findEntries(book))
-        if (entry.words.contains(QStringLiteral("myrtle")) || entry.words.contains(QStringLiteral("acuta")))
-            ++found;
-    CHECK(found == 2);
+    for (const char* typed : {"myrtle", "ACUTA", "my acuta"})
+        for (const FindEntry& entry : findEntries(book, smallNurseryToday(), QLatin1String(typed)))
+            if (entry.words.contains(QStringLiteral("Myrtus communis"))) ++found;
+    CHECK(found == 3);
 }
 
 TEST_CASE("The strike list names every planned batch with its medium, hormone and place") {

@@ -20,6 +20,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QSpinBox>
+#include <QTreeView>
 #include <QTreeWidget>
 
 #include <cstdio>
@@ -39,6 +40,47 @@ void grab(OpenWindow& open, const QString& file) {
 /// The batch of the small nursery that is furthest on the map's first zone, and its first planned one.
 BatchId firstStanding(OpenWindow& open) {
     return open.child<ui::BenchMap>("benchMap")->scene().stays.front().batch;
+}
+
+/// Every place of the window, in its order.
+void writePlaces(OpenWindow& open, const QString& folder, const QString& look) {
+    QStringList places;
+    for (const QPushButton* button : open.window.findChildren<QPushButton*>())
+        if (button->property("place").toBool() && button->objectName().endsWith(QStringLiteral("Place")))
+            places += button->objectName().chopped(5);
+    for (const QString& place : places) {
+        open.window.findChild<QAction*>(place)->trigger();
+        grab(open, folder + QStringLiteral("place-") + place + look + QStringLiteral(".png"));
+    }
+}
+
+/// Every place in both themes, in a small window, and in a book that is empty.
+void writeAllPlaces(const QString& folder) {
+    OpenWindow home;
+    writePlaces(home, folder, {});
+    home.window.setTheme(ui::Theme::Dark);
+    writePlaces(home, folder, QStringLiteral("-dark"));
+    OpenWindow small({1280, 720});
+    writePlaces(small, folder, QStringLiteral("-1280"));
+    OpenWindow empty({1280, 720});
+    empty.window.setSession(std::make_unique<ui::MemorySession>(HouseBook{}, QStringLiteral("new.wbook")));
+    writePlaces(empty, folder, QStringLiteral("-empty"));
+}
+
+/// The house as it was after the first step of its journal.
+void writePast(const QString& folder) {
+    OpenWindow home;
+    home.window.choose(firstStanding(home));
+    home.window.session()->perform({Put<HandDay>{{{}, smallNurseryToday(), 40, "half a day"}}});
+    home.child<QAction>("journal")->trigger();
+    auto* table = home.child<QTreeView>("journalTable");
+    table->setCurrentIndex(table->model()->index(0, 0));
+    grab(home, folder + QStringLiteral("journal.png"));
+    home.child<QPushButton>("journalGoBack")->click();
+    home.window.setDay(smallNurseryToday());
+    grab(home, folder + QStringLiteral("past.png"));
+    home.window.setTheme(ui::Theme::Dark);
+    grab(home, folder + QStringLiteral("past-dark.png"));
 }
 
 void writeWindows(const QString& folder) {
@@ -246,6 +288,8 @@ int main(int argc, char** argv) {
     }
     const QString folder = QString::fromLocal8Bit(argv[1]) + u'/';
     warmbench::tests::writeSheets(folder);
+    warmbench::tests::writeAllPlaces(folder);
+    warmbench::tests::writePast(folder);
     warmbench::tests::writeDialogs(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writeDialogs(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writePlans(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));

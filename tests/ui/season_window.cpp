@@ -3,23 +3,26 @@
 #include <QDoubleSpinBox>
 #include <QIntValidator>
 #include <QLineEdit>
+#include <QPointer>
 #include <QRegularExpression>
 #include <QTreeWidget>
 
 namespace warmbench::tests {
 
 void planAndAccept(SeasonWindow& nursery) {
-    QTimer::singleShot(0, [&] {
-        auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
-        if (!dialog) return;
-        in<QDoubleSpinBox>(*dialog, "planSeconds")->setValue(0.5);
-        auto* plan = in<QPushButton>(*dialog, "planStart");
-        QTest::mouseClick(plan, Qt::LeftButton);
-        CHECK(QTest::qWaitFor([&] { return plan->isEnabled(); }, 60000));
-        QTest::mouseClick(in<QPushButton>(*dialog, "planAccept"), Qt::LeftButton);
-        if (dialog->isVisible()) dialog->reject();
-    });
+    const HouseBook before = nursery.book();
     nursery.child<QAction>("planDays")->trigger();
+    const QPointer<QDialog> dialog(nursery.child<QDialog>("planDialog"));
+    in<QDoubleSpinBox>(*dialog, "planSeconds")->setValue(0.5);
+    auto* plan = in<QPushButton>(*dialog, "planStart");
+    QTest::mouseClick(plan, Qt::LeftButton);
+    CHECK(QTest::qWaitFor([&] { return plan->isEnabled(); }, 60000));
+    auto* accept = in<QPushButton>(*dialog, "planAccept");
+    // What is proposed lies over the map, and the book is as it was.
+    CHECK((nursery.window.shown() == before) == !accept->isEnabled());
+    CHECK(nursery.book() == before);
+    QTest::mouseClick(accept, Qt::LeftButton);
+    if (dialog && dialog->isVisible()) dialog->reject();
 }
 
 namespace {

@@ -1,3 +1,5 @@
+#include "ui/words/local_dates.h"
+#include "ui/words/number_ranges.h"
 #include "ui/words/taxon_text.h"
 #include "ui/words/wording.h"
 
@@ -36,4 +38,25 @@ TEST_CASE("Dates are in the words and order of the locale") {
     CHECK(Wording(QLocale(QLocale::English, QLocale::UnitedKingdom)).shortDate(day) ==
           QStringLiteral("4 Feb"));
     CHECK(dayOf(qDate(day)) == day);
+}
+
+TEST_CASE("Days in a text of the program's own are written as the locale does, and nothing else is touched") {
+    const QLocale british(QLocale::English, QLocale::UnitedKingdom);
+    const QLocale american(QLocale::English, QLocale::UnitedStates);
+    const QLocale german(QLocale::German, QLocale::Germany);
+    const QString words =
+        QStringLiteral("27-048-A is taken from 2027-03-02 to 2027-12-31; 2027-13-01 is no day");
+    CHECK(withLocalDates(words, british).toStdString() ==
+          "27-048-A is taken from 2 Mar 2027 to 31 Dec 2027; 2027-13-01 is no day");
+    CHECK(withLocalDates(words, american).contains(QStringLiteral("from Mar 2, 2027 to Dec 31, 2027;")));
+    CHECK(withLocalDates(words, german).contains(QStringLiteral("31 Dez")));
+    CHECK(withLocalDates(QString(), british).isEmpty());
+    CHECK(withLocalDates(QStringLiteral("72027-03-02"), british) == QStringLiteral("72027-03-02"));
+}
+
+TEST_CASE("Numbers are told as ranges") {
+    const Wording wording(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    CHECK(numberRanges({}, wording).isEmpty());
+    CHECK(numberRanges({7, 2, 1, 3}, wording) == QStringLiteral("1 to 3, 7"));
+    CHECK(numberRanges({5}, wording) == QStringLiteral("5"));
 }

@@ -1,5 +1,7 @@
 #include "ui/form/labels.h"
 
+#include "ui/words/local_dates.h"
+
 namespace warmbench::ui {
 
 QLabel* wrappedLabel(QWidget* parent, const char* rank) {
@@ -22,7 +24,7 @@ void TroubleLabel::tell(const QString& words) {
 }
 
 void TroubleLabel::tell(const Outcome& refusal) {
-    tell(refusal ? QString::fromStdString(refusal->text()) : QString());
+    tell(refusal ? withLocalDates(QString::fromStdString(refusal->text())) : QString());
 }
 
 } // namespace warmbench::ui

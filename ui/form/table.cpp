@@ -18,7 +18,14 @@ QTreeWidget* makeTable(const QString& name, const QString& spoken, const QString
 }
 
 void fitColumns(QTreeWidget& table) {
-    for (int column = 0; column + 1 < table.columnCount(); ++column) table.resizeColumnToContents(column);
+    const int last = table.columnCount() - 1;
+    for (int column = 0; column < last; ++column) table.resizeColumnToContents(column);
+    // The last one has what is left, unless its head needs more: then the table scrolls.
+    QHeaderView& header = *table.header();
+    const int needed = header.sectionSizeHint(last);
+    const bool fits = last < 0 || header.sectionPosition(last) + needed <= table.viewport()->width();
+    header.setStretchLastSection(fits);
+    if (!fits) header.resizeSection(last, needed);
 }
 
 } // namespace warmbench::ui

@@ -1,5 +1,7 @@
 #include "ui/journal/journal_list.h"
 
+#include "ui/words/local_dates.h"
+
 #include <algorithm>
 
 namespace warmbench::ui {
@@ -34,7 +36,7 @@ QVariant JournalList::data(const QModelIndex& index, int role) const {
     case Who:
         return one.who;
     default:
-        return one.words;
+        return withLocalDates(one.words, m_locale);
     }
 }
 

@@ -1,6 +1,7 @@
 #include "ui/plan/plan_dialog.h"
 
 #include "core/book/query.h"
+#include "ui/words/local_dates.h"
 #include "ui/words/taxon_text.h"
 
 #include <algorithm>
@@ -118,16 +119,22 @@ void PlanDialog::start() {
     request.days = m_days->value();
     request.surenessPermille = m_sureness->value() * 10;
     if (m_again->isChecked()) request.changeCost = season::usualChangeCost;
-    m_list->clear();
-    m_lineItems.clear();
-    m_leftItems.clear();
-    m_accept->setEnabled(false);
+    forgetProposal();
     m_state->setText(tr("Looking at targets, recipes, stocks and benches…"));
     setRunning(true);
     m_planning = std::make_unique<Planning>(m_book, m_library, request, m_seconds->value());
     connect(m_planning.get(), &Planning::progressed, this, &PlanDialog::showProgress);
     connect(m_planning.get(), &Planning::finished, this, &PlanDialog::showProposal);
     connect(m_planning.get(), &Planning::refused, this, &PlanDialog::showRefusal);
+}
+
+void PlanDialog::forgetProposal() {
+    const QSignalBlocker quiet(m_list);
+    m_list->clear();
+    m_lineItems.clear();
+    m_leftItems.clear();
+    m_accept->setEnabled(false);
+    Q_EMIT chosenChanged(std::nullopt);
 }
 
 void PlanDialog::setRunning(bool running) {
@@ -146,7 +153,8 @@ void PlanDialog::showProgress(const planner::Progress& progress) {
 
 void PlanDialog::showRefusal(const QString& why) {
     setRunning(false);
-    m_state->setText(tr("No plan keeps all that stands or is fixed: %1").arg(why));
+    m_state->setText(
+        tr("No plan keeps all that stands or is fixed: %1").arg(withLocalDates(why, m_wording.locale())));
 }
 
 void PlanDialog::showProposal(const season::Proposal& proposal) {
@@ -200,7 +208,7 @@ void PlanDialog::addNotPlaced(const HouseBook& book, std::size_t index) {
     item->setText(TaxonColumn, text(book.get<Taxon>(taxon).name));
     item->setText(CuttingsColumn, m_wording.locale().toString(static_cast<qlonglong>(left.cuttings)));
     item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
-    const QString why = text(left.why);
+    const QString why = withLocalDates(text(left.why), m_wording.locale());
     item->setToolTip(NoteColumn, why);
     if (left.planned) {
         item->setText(NoteColumn, tr("%1 loses its place and waits: %2").arg(text(left.planned->code), why));
@@ -221,6 +229,7 @@ void PlanDialog::countChosen() {
         if (item->checkState(DayColumn) == Qt::Checked) ++ticked;
     }
     m_accept->setEnabled(ticked > 0);
+    Q_EMIT chosenChanged(ticked > 0 ? std::optional(command()) : std::nullopt);
     const auto kept = static_cast<int>(std::count(m_lineItems.begin(), m_lineItems.end(), nullptr));
     if (m_list->topLevelItemCount() == 0) {
         m_state->setText(

@@ -30,11 +30,16 @@ public:
     /// What was accepted, as one command; meaningful once the dialog was accepted.
     [[nodiscard]] Command command() const;
 
+Q_SIGNALS:
+    /// What is ticked, each time that changes; nothing while no proposal is shown or nothing of it is ticked.
+    void chosenChanged(const std::optional<warmbench::Command>& command);
+
 private:
     void build(Day from);
     void start();
     void showProgress(const planner::Progress& progress);
     void showProposal(const season::Proposal& proposal);
+    void forgetProposal();
     void showRefusal(const QString& why);
     void setRunning(bool running);
     void countChosen();

@@ -64,7 +64,10 @@ SetupPlace::SetupPlace(QWidget* parent)
       m_addZone(smallButton(tr("New &zone"), "addZone", this)),
       m_addContainer(smallButton(tr("New &container"), "addContainer", this)),
       m_usual(smallButton(tr("Add the &usual containers"), "addUsualContainers", this)),
-      m_title(new QLabel(this)), m_room(new QScrollArea(this)),
+      m_title(new QLabel(this)), m_planPart(new QWidget(this)), m_plan(new HousePlan(m_planPart)),
+      m_drawBench(smallButton(tr("Draw a b&ench"), "drawBench", m_planPart)),
+      m_drawZone(smallButton(tr("Draw a z&one"), "drawZone", m_planPart)),
+      m_planWords(new QLabel(m_planPart)), m_room(new QScrollArea(this)),
       m_keep(smallButton(tr("&Keep"), "keepThing", this)),
       m_remove(smallButton(tr("&Remove"), "removeThing", this)),
       m_refusal(new TroubleLabel(QStringLiteral("setupRefusal"), this)) {
@@ -99,7 +102,8 @@ void SetupPlace::build() {
     ends->addWidget(m_remove);
     ends->addStretch(1);
     column->addWidget(m_title);
-    column->addWidget(m_room, 1);
+    column->addWidget(makePlan(), 3);
+    column->addWidget(m_room, 2);
     column->addWidget(m_refusal);
     column->addLayout(ends);
 
@@ -130,11 +134,16 @@ void SetupPlace::build() {
 
 void SetupPlace::showBook(const BookView& view) {
     m_book = &view.book;
+    m_today = view.today;
     m_title->setFont(type().title);
+    m_plan->setLook(look(), type(), wording());
     fillList();
     // What is being typed stays, unless the thing itself is not what it was.
     const bool stays = m_form && (!m_shown || contentOf(*m_shown) == m_content);
-    if (!stays) showChosen();
+    if (!stays)
+        showChosen();
+    else
+        showPlan();
 }
 
 void SetupPlace::addRow(QTreeWidgetItem* under, const QString& words, const Thing& thing) {
@@ -240,6 +249,7 @@ void SetupPlace::showForm(ThingForm* form, const QString& title) {
     m_keep->setText(form && !m_shown ? tr("&Add it") : tr("&Keep"));
     m_remove->setVisible(form && m_shown && !std::holds_alternative<NurseryId>(*m_shown));
     m_refusal->tell(Outcome());
+    showPlan();
 }
 
 void SetupPlace::startHouse() {
@@ -275,7 +285,7 @@ void SetupPlace::keep() {
         if (std::get_if<Put<Zone>>(&command->what)) added = m_book->nextId<Zone>();
         if (std::get_if<Put<ContainerType>>(&command->what)) added = m_book->nextId<ContainerType>();
     }
-    const Outcome refusal = perform(*command);
+    const Outcome refusal = added ? perform(*command) : performFitted(*command);
     if (!refusal && added) choose(*added);
     m_refusal->tell(refusal);
 }
@@ -293,6 +303,8 @@ void SetupPlace::remove() {
             using Kind = KindOf<decltype(id)>;
             if constexpr (std::is_same_v<Kind, Nursery>)
                 return Refusal{"nursery", "a book has one"};
+            else if constexpr (std::is_same_v<Kind, Bench> || std::is_same_v<Kind, Zone>)
+                return performFitted({ClearAway{m_today, id}});
             else
                 return perform({Remove<Kind>{id}});
         },

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/place/place.h"
+#include "ui/setup/house_plan.h"
 
 #include <map>
 #include <optional>
@@ -16,8 +17,8 @@ namespace warmbench::ui {
 class ThingForm;
 class TroubleLabel;
 
-/// What the nursery consists of, as a list, and a form of the one thing chosen. Each change is a command
-/// that can be undone; what would take slots from what stands there is refused with the reason.
+/// What the nursery consists of, as a list, the house in plan, and a form of the one thing chosen. Each
+/// change is a command that can be undone; what it would do to what stands there is told before it is done.
 class SetupPlace : public Place {
     Q_OBJECT
 public:
@@ -31,6 +32,10 @@ private:
     using Content = std::variant<std::monostate, Nursery, House, Bench, Zone, ContainerType>;
 
     void build();
+    [[nodiscard]] QWidget* makePlan();
+    void showPlan();
+    void takeDrawn(const PlanShape& shape);
+    Outcome performFitted(const Command& command);
     void fillList();
     void addRow(QTreeWidgetItem* under, const QString& words, const Thing& thing);
     void showChosen();
@@ -49,9 +54,10 @@ private:
     [[nodiscard]] std::optional<BenchId> chosenBench() const;
 
     const HouseBook* m_book = nullptr; ///< that of the latest view
-    std::vector<Thing> m_rows;         ///< of the list, by the number each item holds
-    std::optional<Thing> m_shown;      ///< in the form; nothing for something new
-    Content m_content;                 ///< the same as it was when the form was filled in
+    Day m_today;
+    std::vector<Thing> m_rows;    ///< of the list, by the number each item holds
+    std::optional<Thing> m_shown; ///< in the form; nothing for something new
+    Content m_content;            ///< the same as it was when the form was filled in
     QTreeWidget* m_list;
     QPushButton* m_addHouse;
     QPushButton* m_addBench;
@@ -59,6 +65,11 @@ private:
     QPushButton* m_addContainer;
     QPushButton* m_usual;
     QLabel* m_title;
+    QWidget* m_planPart;
+    HousePlan* m_plan;
+    QPushButton* m_drawBench;
+    QPushButton* m_drawZone;
+    QLabel* m_planWords;
     QScrollArea* m_room;
     ThingForm* m_form = nullptr;
     QPushButton* m_keep;

@@ -4,6 +4,7 @@
 #include "core/book/query.h"
 #include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
+#include "ui/shell/batch_life.h"
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
@@ -41,41 +42,6 @@ QString recipeWords(const Recipe& recipe, const Wording& wording) {
     return words.join(QStringLiteral("<br>"));
 }
 
-QString checkWords(const CheckSum& found, const Wording& wording) {
-    if (!found.last) return say("none yet");
-    return say("%1: %2 of %3 rooted, %4 callused, %5 dead")
-        .arg(wording.shortDate(*found.last), wording.number(found.rooted), wording.number(found.examined),
-             wording.number(found.callused), wording.number(found.dead));
-}
-
-const Bench& benchOf(const HouseBook& book, ZoneId zone) {
-    return book.get<Bench>(book.get<Zone>(zone).bench);
-}
-
-QString stageLabel(Stage stage) {
-    switch (stage) {
-    case Stage::Rooting:
-        return say("Roots in");
-    case Stage::Weaning:
-        return say("Weaned in");
-    case Stage::GrowingOn:
-        return say("Grows on in");
-    }
-    return {};
-}
-
-void addPlaces(Facts& facts, const HouseBook& book, BatchId batch, const Wording& wording) {
-    const auto stays = staysInOrder(book, batch);
-    if (stays.empty()) facts.facts.append({say("Place"), say("none yet")});
-    for (const Stay* stay : stays) {
-        const QString zone = text(book.get<Zone>(stay->zone).name).toHtmlEscaped();
-        const QString bench = text(benchOf(book, stay->zone).name).toHtmlEscaped();
-        facts.facts.append({stageLabel(stay->stage), say("zone %1, %2<br>%3 to %4")
-                                                         .arg(zone, bench, wording.shortDate(stay->from),
-                                                              wording.shortDate(stay->to))});
-    }
-}
-
 QString strikeWords(const Batch& batch, Day day, const Wording& wording) {
     QString date = wording.shortDate(batch.strikeDay);
     const int ago = day - batch.strikeDay;
@@ -111,10 +77,9 @@ Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& word
         facts.facts.append({say("Standing"), say("%1 of %2")
                                                  .arg(wording.number(standing(book, batch, day)),
                                                       wording.cuttings(batch.cuttings()))});
-    addPlaces(facts, book, id, wording);
-    if (!planned) facts.facts.append({say("Last checks"), checkWords(latestChecks(book, id, day), wording)});
-    if (const int plants = pottedOn(book, id); plants > 0)
-        facts.facts.append({say("Potted on"), wording.number(plants)});
+    facts.facts += forecastFacts(book, batch, day, wording);
+    facts.facts += stayFacts(book, id, wording);
+    if (!planned) facts.facts += checkFacts(book, batch, day, wording);
     if (batch.target) {
         const Target& target = book.get<Target>(*batch.target);
         facts.facts.append(
@@ -123,7 +88,10 @@ Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& word
     }
     if (batch.stock)
         facts.facts.append({say("Stock"), text(book.get<Stock>(*batch.stock).name).toHtmlEscaped()});
-    facts.facts.append({say("Recipe"), recipeWords(batch.recipe, wording)});
+    facts.facts.append(
+        {planned ? say("Recipe") : say("Recipe as it was then"), recipeWords(batch.recipe, wording)});
+    facts.facts += settingFacts(book, batch, day, wording);
+    facts.facts.append(labelFact(book, batch, wording));
     if (!batch.note.empty()) facts.facts.append({say("Note"), text(batch.note).toHtmlEscaped()});
     if (const Taxon& taxon = book.get<Taxon>(batch.taxon); !taxon.caution.empty())
         facts.care += text(taxon.caution);

@@ -1,19 +1,31 @@
 #include "ui/shell/find_box.h"
 
-#include "ui/shell/find_entries.h"
-
 #include <QAbstractItemView>
 #include <QCompleter>
-#include <QHash>
+#include <QStringListModel>
+
+#include <algorithm>
 
 namespace warmbench::ui {
 
-FindBox::FindBox(QWidget* parent) : QLineEdit(parent) {
+FindBox::FindBox(QWidget* parent) : QLineEdit(parent), m_words(new QStringListModel(this)) {
     setObjectName(QStringLiteral("find"));
-    setPlaceholderText(tr("Find a taxon, batch, target or zone"));
-    setAccessibleName(tr("Find a taxon, batch, target or zone"));
+    setPlaceholderText(tr("Find a taxon, batch, target or slot"));
+    setAccessibleName(tr("Find a taxon, batch, target or slot"));
+    setToolTip(tr("A part of any name, code or target, or a zone with a row and a column: A 2 5"));
     setClearButtonEnabled(true);
     setMinimumWidth(140);
+    auto* under = new QCompleter(m_words, this);
+    under->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
+    under->setMaxVisibleItems(12);
+    under->popup()->setMinimumWidth(420);
+    setCompleter(under);
+    connect(this, &QLineEdit::textEdited, this, &FindBox::search);
+    connect(under, qOverload<const QString&>(&QCompleter::activated), this, [this](const QString& words) {
+        const auto chosen = std::find_if(m_entries.begin(), m_entries.end(),
+                                         [&](const FindEntry& one) { return one.words == words; });
+        if (chosen != m_entries.end()) Q_EMIT found(chosen->target);
+    });
 }
 
 QSize FindBox::sizeHint() const {
@@ -21,22 +33,11 @@ QSize FindBox::sizeHint() const {
             QLineEdit::sizeHint().height()};
 }
 
-void FindBox::offer(const HouseBook& book) {
+void FindBox::search(const QString& typed) {
+    m_entries = m_source ? m_source(typed) : QList<FindEntry>();
     QStringList words;
-    QHash<QString, Selection> targets;
-    for (const FindEntry& entry : findEntries(book)) {
-        words += entry.words;
-        targets.insert(entry.words, entry.target);
-    }
-    auto* found = new QCompleter(words, this);
-    found->setCaseSensitivity(Qt::CaseInsensitive);
-    found->setFilterMode(Qt::MatchContains);
-    found->setMaxVisibleItems(12);
-    found->popup()->setMinimumWidth(420);
-    delete completer();
-    setCompleter(found);
-    connect(found, qOverload<const QString&>(&QCompleter::activated), this,
-            [this, targets](const QString& entry) { Q_EMIT this->found(targets.value(entry)); });
+    for (const FindEntry& entry : m_entries) words += entry.words;
+    m_words->setStringList(words);
 }
 
 } // namespace warmbench::ui

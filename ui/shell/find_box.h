@@ -1,8 +1,12 @@
 #pragma once
 
-#include "ui/map/map_scene.h"
+#include "ui/shell/find_entries.h"
 
 #include <QLineEdit>
+
+#include <functional>
+
+class QStringListModel;
 
 namespace warmbench::ui {
 
@@ -10,13 +14,22 @@ namespace warmbench::ui {
 class FindBox : public QLineEdit {
     Q_OBJECT
 public:
+    /// What holds the words typed.
+    using Source = std::function<QList<FindEntry>(const QString& typed)>;
+
     explicit FindBox(QWidget* parent = nullptr);
-    /// What it finds from now on.
-    void offer(const HouseBook& book);
+    void setSource(Source source) { m_source = std::move(source); }
     [[nodiscard]] QSize sizeHint() const override;
 
 Q_SIGNALS:
     void found(const warmbench::ui::Selection& selection);
+
+private:
+    void search(const QString& typed);
+
+    Source m_source;
+    QList<FindEntry> m_entries; ///< as they stand in the list under the field
+    QStringListModel* m_words;
 };
 
 } // namespace warmbench::ui

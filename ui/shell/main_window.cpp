@@ -6,6 +6,7 @@
 #include "ui/journal/journal_place.h"
 #include "ui/journal/past_bar.h"
 #include "ui/month/month_place.h"
+#include "ui/plan/plan_dialog.h"
 #include "ui/round/round_place.h"
 #include "ui/setup/setup_place.h"
 #include "ui/shell/day_bar.h"
@@ -19,6 +20,7 @@
 #include "ui/wants/targets_place.h"
 
 #include <QApplication>
+#include <QLabel>
 #include <QMenu>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -29,7 +31,8 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
       m_menus(*this), m_pages(new QStackedWidget(this)), m_start(new StartPage(m_pages)),
       m_placeRow(new PlaceRow(this)), m_onlyRead(new TroubleLabel(QStringLiteral("onlyRead"), this)),
       m_places(new QStackedWidget(this)), m_house(new HousePage(m_menus, m_places)),
-      m_dayBar(new DayBar(today, this)), m_pastBar(new PastBar(*m_menus.now, this)) {
+      m_dayBar(new DayBar(today, this)), m_pastBar(new PastBar(*m_menus.now, this)),
+      m_proposedWords(new QLabel(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setWindowTitle(tr("Warmbench"));
     addPlace(QStringLiteral("house"), tr("House"), m_house);
@@ -49,7 +52,13 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     column->setSpacing(0);
     column->addWidget(m_placeRow);
     column->addWidget(m_onlyRead);
+    m_proposedWords->setObjectName(QStringLiteral("proposedWords"));
+    m_proposedWords->setText(
+        tr("<b>As it is planned</b>, with what is ticked. Nothing of it is in the book yet."));
+    m_proposedWords->setWordWrap(true);
+    m_proposedWords->hide();
     column->addWidget(m_pastBar);
+    column->addWidget(m_proposedWords);
     column->addWidget(m_places, 1);
     column->addWidget(m_dayBar);
     m_pages->addWidget(m_start);
@@ -91,7 +100,10 @@ void MainWindow::addPlace(Place* place) {
 
 void MainWindow::setSession(std::unique_ptr<BookSession> session) {
     m_dayBar->line().setSource({});
+    delete m_plan;
     m_past.reset();
+    m_proposed.reset();
+    m_proposedWords->hide();
     m_pastBar->hide();
     m_session = std::move(session);
     m_forecasts.forget();
@@ -99,7 +111,7 @@ void MainWindow::setSession(std::unique_ptr<BookSession> session) {
     m_pages->setCurrentIndex(m_session ? 1 : 0);
     if (m_session) {
         connect(m_session.get(), &BookSession::changed, this, [this](const Change& change) {
-            if (m_past) return; // what others change is shown with the way back to now
+            if (m_past || m_proposed) return; // what others change is shown with the way back to now
             // An empty change says that all may be different.
             if (change.edits.empty())
                 m_forecasts.forget();
@@ -114,7 +126,10 @@ void MainWindow::setSession(std::unique_ptr<BookSession> session) {
         m_placeRow->setBookName(m_session->name());
         m_onlyRead->tell(m_session->onlyReadWhy());
         showBook();
-        m_house->map().setFocus();
+        if (m_places->currentWidget() == m_house)
+            m_house->map().setFocus();
+        else
+            m_places->currentWidget()->setFocus();
     }
     updateActions();
 }
@@ -127,7 +142,6 @@ void MainWindow::showBook() {
     if ((batch && !book.find<Batch>(*batch)) || (zone && !book.find<Zone>(*zone))) m_selection = {};
     m_house->showBook(book, m_letters);
     m_dayBar->line().refresh();
-    m_placeRow->find().offer(book);
     showDay();
 }
 

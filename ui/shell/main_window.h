@@ -7,7 +7,9 @@
 #include "ui/shell/window_menus.h"
 
 #include <QMainWindow>
+#include <QPointer>
 
+class QLabel;
 class QStackedWidget;
 
 namespace warmbench::ui {
@@ -16,6 +18,7 @@ class DayBar;
 class HousePage;
 class PastBar;
 class PlaceRow;
+class PlanDialog;
 class StartPage;
 class TroubleLabel;
 
@@ -54,8 +57,10 @@ public:
     /// Shows the book as it is again.
     void showNow();
     [[nodiscard]] bool isPast() const { return m_past.has_value(); }
-    /// The book in sight: as it is, or as it was.
-    [[nodiscard]] const HouseBook& shown() const { return m_past ? m_past->book : m_session->book(); }
+    /// The book in sight: as it is, as it was, or as a plan would make it.
+    [[nodiscard]] const HouseBook& shown() const {
+        return m_past ? m_past->book : m_proposed ? *m_proposed : m_session->book();
+    }
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -77,6 +82,7 @@ private:
     void updateActions();
     Outcome perform(const Command& command);
     void stepPast(int steps);
+    void showProposed(const std::optional<Command>& command);
     void performOnMap(const Command& command);
     void tell(const Outcome& refusal, const QString& done);
     void strikeSelected();
@@ -121,7 +127,10 @@ private:
     DayBar* m_dayBar;
     PastBar* m_pastBar;
     std::optional<Past> m_past;
-    std::vector<Place*> m_listed; ///< all places but the house
+    QPointer<PlanDialog> m_plan;
+    QLabel* m_proposedWords;
+    std::optional<HouseBook> m_proposed; ///< with what is ticked of a plan
+    std::vector<Place*> m_listed;        ///< all places but the house
 };
 
 } // namespace warmbench::ui

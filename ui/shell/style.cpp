@@ -42,6 +42,7 @@ QStatusBar::item { border: none; }
 QWidget#sidePanel, QWidget#dayBar, QWidget#places { background: @panel; }
 QWidget#places { border-bottom: 1px solid @rule; }
 QWidget#dayBar { border-top: 1px solid @rule; }
+QLabel#proposedWords { background: @accentGround; border-bottom: 3px dashed @accentColour; padding: 6px 16px; }
 QFrame#pastBar { background: @accentGround; border: none; border-bottom: 3px solid @accentColour; }
 QLabel[rank="quiet"] { color: @quietInk; }
 QLabel[rank="trouble"] { color: @troubleColour; background: @troubleGround; border-radius: 4px; padding: 4px 8px; }
@@ -61,7 +62,9 @@ QPushButton[primary="true"]:focus { border-color: @ink; }
 QPushButton[place="true"] { border: none; border-radius: 0; background: transparent; color: @quietInk; padding: 7px 12px 5px 12px; border-bottom: 3px solid transparent; }
 QPushButton[place="true"]:checked { color: @ink; border-bottom: 3px solid @accentColour; }
 QPushButton[place="true"]:focus { background: @accentGround; }
-QLineEdit { selection-background-color: @accentColour; selection-color: @onAccent; border: 1px solid @benchEdge; border-radius: 5px; padding: 3px 8px; }
+QLineEdit { selection-background-color: @accentColour; selection-color: @onAccent; border: 1px solid @fieldEdge; border-radius: 5px; padding: 3px 8px; }
+QPlainTextEdit { background: @panel; border: 1px solid @fieldEdge; border-radius: 5px; padding: 2px 4px; selection-background-color: @accentColour; selection-color: @onAccent; }
+QPlainTextEdit:focus { border: 2px solid @accentColour; padding: 1px 3px; }
 QLineEdit:focus { border: 2px solid @accentColour; padding: 2px 7px; }
 QListView, QTextBrowser, QScrollArea { background: @panel; border: none; }
 QListView:focus, QTextBrowser:focus, QScrollArea:focus { border: 2px solid @accentColour; }
@@ -83,6 +86,7 @@ QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
         {"@accentColour", palette.accent},
         {"@onAccent", palette.textOn(palette.accent)},
         {"@quietInk", palette.quietInk},
+        {"@fieldEdge", mix(palette.panel, palette.ink, 0.6)},
         {"@benchEdge", palette.benchEdge},
         {"@paper", palette.paper},
         {"@panel", palette.panel},

@@ -33,6 +33,9 @@ void MainWindow::connectMenus() {
         find.setFocus();
         find.selectAll();
     });
+    find.setSource([this](const QString& typed) {
+        return m_session ? findEntries(shown(), day(), typed) : QList<FindEntry>();
+    });
     connect(&find, &FindBox::found, this, &MainWindow::showOnMap);
     connect(m_placeRow, &PlaceRow::placeChosen, this, &MainWindow::showPlace);
     connect(m_menus.systemTheme, &QAction::triggered, this, [this] { setTheme(Theme::System); });
@@ -59,7 +62,7 @@ void MainWindow::connectMenus() {
 void MainWindow::updateActions() {
     const bool open = m_session != nullptr;
     const Batch* batch = selectedBatch();
-    const bool planned = batch && !m_past && batch->state == BatchState::Planned;
+    const bool planned = batch && !m_past && !m_proposed && batch->state == BatchState::Planned;
     for (QAction* action : {m_menus.saveMap, m_menus.find, m_menus.zoomIn, m_menus.zoomOut, m_menus.fit,
                             m_menus.dayBack, m_menus.dayOn, m_menus.today, m_menus.play})
         action->setEnabled(open);
@@ -69,8 +72,8 @@ void MainWindow::updateActions() {
     m_menus.showBatch->setEnabled(batch);
     m_menus.strike->setEnabled(planned);
     m_menus.removeBatch->setEnabled(planned);
-    const QString undo = open && !m_past ? m_session->undoWords() : QString();
-    const QString redo = open && !m_past ? m_session->redoWords() : QString();
+    const QString undo = open && !m_past && !m_proposed ? m_session->undoWords() : QString();
+    const QString redo = open && !m_past && !m_proposed ? m_session->redoWords() : QString();
     m_menus.undo->setEnabled(!undo.isEmpty());
     m_menus.redo->setEnabled(!redo.isEmpty());
     m_menus.undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));

@@ -5,6 +5,7 @@
 #include "ui/shell/house_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/shared_book_dialog.h"
+#include "ui/words/local_dates.h"
 
 #include <QApplication>
 #include <QFileDialog>
@@ -37,9 +38,12 @@ Outcome MainWindow::showOpened(Result<std::unique_ptr<BookSession>> opened) {
 Outcome MainWindow::perform(const Command& command) {
     if (m_past)
         return Refusal{{}, tr("this is the house as it was; go back to now to change it").toStdString()};
+    if (m_proposed)
+        return Refusal{
+            {}, tr("a plan is shown that is not accepted yet; accept it or close it first").toStdString()};
     const QString said = QString::fromStdString(words(m_session->book(), command));
     Outcome outcome = m_session->perform(command);
-    if (!outcome) statusBar()->showMessage(tr("Done: %1").arg(said));
+    if (!outcome) statusBar()->showMessage(tr("Done: %1").arg(withLocalDates(said, m_wording.locale())));
     updateActions();
     return outcome;
 }
@@ -59,8 +63,21 @@ void MainWindow::strikeSelected() {
 }
 
 void MainWindow::planDays() {
-    PlanDialog dialog(m_session->book(), m_opener.recipes(), day(), m_wording, this);
-    if (dialog.exec() == QDialog::Accepted) performOnMap(dialog.command());
+    if (m_plan) {
+        m_plan->raise();
+        m_plan->activateWindow();
+        return;
+    }
+    m_plan = new PlanDialog(m_session->book(), m_opener.recipes(), day(), m_wording, this);
+    m_plan->setAttribute(Qt::WA_DeleteOnClose);
+    connect(m_plan, &PlanDialog::chosenChanged, this, &MainWindow::showProposed);
+    connect(m_plan, &QDialog::finished, this, [this, dialog = m_plan.data()](int result) {
+        const auto command = result == QDialog::Accepted ? std::optional(dialog->command()) : std::nullopt;
+        m_plan = nullptr;
+        showProposed(std::nullopt);
+        if (command) performOnMap(*command);
+    });
+    m_plan->show();
 }
 
 void MainWindow::printOnPaper() {

@@ -1,3 +1,4 @@
+#include "ui/plan/plan_dialog.h"
 #include "ui/shell/day_bar.h"
 #include "ui/shell/house_page.h"
 #include "ui/shell/main_window.h"
@@ -8,6 +9,7 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QSettings>
+#include <QStackedWidget>
 
 /// How the window looks, and what it remembers of that from one start to the next.
 namespace warmbench::ui {
@@ -31,14 +33,26 @@ void MainWindow::restoreState() {
     resize(1360, 860);
     restoreGeometry(kept.value(QStringLiteral("geometry")).toByteArray());
     m_house->restoreState(kept.value(QStringLiteral("columns")).toByteArray());
+    const QString place = kept.value(QStringLiteral("place")).toString();
+    for (int i = 0; i < m_places->count(); ++i)
+        if (m_places->widget(i)->objectName() == place) showPlace(i);
+    // A day is kept only where another than the day's own was looked at.
+    if (const QDate day = kept.value(QStringLiteral("day")).toDate(); day.isValid()) setDay(dayOf(day));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    delete m_plan;
     QSettings kept = settings();
     kept.setValue(QStringLiteral("theme"), static_cast<int>(m_theme));
     kept.setValue(QStringLiteral("fahrenheit"), m_fahrenheit);
     kept.setValue(QStringLiteral("geometry"), saveGeometry());
     kept.setValue(QStringLiteral("columns"), m_house->saveState());
+    kept.setValue(QStringLiteral("place"), m_places->currentWidget()->objectName());
+    if (m_past) showNow();
+    if (day() == m_today)
+        kept.remove(QStringLiteral("day"));
+    else
+        kept.setValue(QStringLiteral("day"), qDate(day()));
     event->accept();
 }
 

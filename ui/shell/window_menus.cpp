@@ -35,7 +35,7 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     redo = add(edit, "redo", say("&Redo"), QKeySequence::Redo);
     now = add(edit, "now", say("Back to &now from an earlier step"), QKeySequence(Qt::Key_F8));
     edit->addSeparator();
-    find = add(edit, "find", say("&Find a taxon, batch, target or zone"), QKeySequence::Find);
+    find = add(edit, "find", say("&Find a taxon, batch, target or slot"), QKeySequence::Find);
     edit->addSeparator();
     QMenu* theme = edit->addMenu(say("&Colours"));
     auto* themes = new QActionGroup(&window);

@@ -1,15 +1,20 @@
 #include "ui/journal/past_bar.h"
+#include "ui/plan/plan_dialog.h"
 #include "ui/shell/day_bar.h"
 #include "ui/shell/house_page.h"
 #include "ui/shell/main_window.h"
 
+#include <QLabel>
+
 #include <algorithm>
 
-/// Seeing the book as it was after a step of its journal.
+/// Seeing the book as it was after a step of its journal, or as a plan would make it.
 namespace warmbench::ui {
 
 Outcome MainWindow::showPast(const JournalStep& step) {
     if (!m_session) return std::nullopt;
+    delete m_plan;
+    showProposed(std::nullopt);
     auto journal = m_session->journal();
     auto book = m_session->bookAfter(step.number);
     Outcome refusal;
@@ -50,6 +55,21 @@ void MainWindow::showNow() {
     m_pastBar->hide();
     showBook();
     setDay(before);
+}
+
+/// Lays what is ticked of a plan over the house, or nothing.
+void MainWindow::showProposed(const std::optional<Command>& command) {
+    if (!command && !m_proposed) return;
+    m_proposed.reset();
+    if (command) {
+        HouseBook book = m_session->book();
+        const auto change = book.perform(*command);
+        m_house->tell(change ? Outcome() : Outcome(change.refusal()));
+        if (change) m_proposed = std::move(book);
+    }
+    m_proposedWords->setVisible(m_proposed.has_value());
+    m_forecasts.forget();
+    showBook();
 }
 
 } // namespace warmbench::ui

@@ -3,7 +3,7 @@
 #include "core/book/load.h"
 #include "core/book/query.h"
 #include "core/crop/safety.h"
-#include "core/season/month_problem.h"
+#include "ui/shell/zone_choices.h"
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
@@ -16,14 +16,6 @@ namespace {
 /// Of each hazard the weightiest notes, for a panel; the rest stand in the strike list.
 constexpr std::size_t notesShown = 2;
 
-QString costWords(const HouseBook& book, const Zone& zone, Celsius setPoint, Day day,
-                  const Wording& wording) {
-    const Celsius air = onDay(houseOf(book, zone).air, day);
-    const auto cost = season::matCostPerDay(book, zone, setPoint, air);
-    if (!cost) return say("its power does not hold %1 in this air").arg(wording.temperature(setPoint));
-    return say("%1 a day").arg(wording.money(*cost, book.nursery().currency));
-}
-
 void addHeat(Facts& facts, const HouseBook& book, const Zone& zone, Day day, const Wording& wording) {
     const auto setPoint = setPointOn(book, zone.id, day);
     if (!zone.mat) {
@@ -34,7 +26,6 @@ void addHeat(Facts& facts, const HouseBook& book, const Zone& zone, Day day, con
                              .arg(text(zone.mat->name).toHtmlEscaped(),
                                   wording.number(static_cast<int>(std::lround(zone.mat->rated.units()))))});
         facts.facts.append({say("Set to"), setPoint ? wording.temperature(*setPoint) : say("off")});
-        if (setPoint) facts.facts.append({say("Heating"), costWords(book, zone, *setPoint, day, wording)});
     }
     facts.facts.append({say("Root zone expected"), wording.temperature(expectedRootZone(book, zone, day))});
     facts.facts.append({say("Air"), wording.temperature(onDay(houseOf(book, zone).air, day))});
@@ -76,6 +67,8 @@ Facts zoneFacts(const HouseBook& book, ZoneId id, Day day, const Letters& letter
     }
     facts.facts.append({say("Stands here"),
                         here.isEmpty() ? say("nothing on this day") : here.join(QStringLiteral("<br>"))});
+    facts.facts += runningCostFacts(book, zone, day, wording);
+    facts.facts += suitedFacts(book, zone, day, wording);
     const std::array cover{zone.cover};
     for (const Hazard hazard : hazardsOfRound(cover, zone.mat.has_value()))
         if (hazard == Hazard::ElectricHeat || hazard == Hazard::Mist)

@@ -62,11 +62,13 @@ void ListDialog::build() {
     auto* options = new QHBoxLayout;
     options->addWidget(m_kind);
     options->addWidget(open);
-    options->addWidget(m_head);
     options->addWidget(new QLabel(tr("Dates"), this));
     options->addWidget(m_order);
-    options->addWidget(m_ownTaxa);
     options->addStretch(1);
+    auto* ticks = new QHBoxLayout; // in a line of their own: their words are long in some languages
+    ticks->addWidget(m_head);
+    ticks->addWidget(m_ownTaxa);
+    ticks->addStretch(1);
     (new QHBoxLayout(m_columnRow))->setContentsMargins(0, 0, 0, 0);
     // Recipes have more columns than a window is wide.
     auto* columns = new QScrollArea(this);
@@ -84,6 +86,7 @@ void ListDialog::build() {
     auto* column = new QVBoxLayout(this);
     column->addWidget(m_text);
     column->addLayout(options);
+    column->addLayout(ticks);
     column->addWidget(columns);
     column->addWidget(m_lines, 1);
     column->addWidget(m_words);

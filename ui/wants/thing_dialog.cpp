@@ -20,7 +20,7 @@ ThingDialog::ThingDialog(const QString& title, Performer performer, QWidget* par
     column->addLayout(m_fields);
     column->addWidget(m_refusal);
     column->addWidget(ends);
-    setMinimumWidth(520);
+    column->addStrut(480); // wide enough for a name, and wider where the fields need it
 }
 
 void ThingDialog::accept() {

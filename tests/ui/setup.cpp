@@ -1,0 +1,163 @@
+#include "tests/ui/window.h"
+
+#include "core/book/query.h"
+#include "core/book/rules.h"
+#include "ui/setup/house_plan.h"
+#include "ui/setup/refit_words.h"
+
+#include <catch2/catch.hpp>
+
+#include <QAction>
+#include <QApplication>
+#include <QLabel>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QTest>
+#include <QTimer>
+#include <QTreeWidget>
+
+using namespace warmbench;
+using namespace warmbench::tests;
+using namespace warmbench::ui;
+
+namespace {
+
+/// The nursery's place with a zone chosen in which something stands.
+struct WindowWithPlan : OpenWindow {
+    const HouseBook& book = window.session()->book();
+    HousePlan* plan;
+    ZoneId zone;
+
+    WindowWithPlan() {
+        child<QAction>("setup")->trigger();
+        plan = child<HousePlan>("housePlan");
+        for (const auto& [id, one] : book.all<Zone>())
+            if (slotsTaken(book, id, smallNurseryToday()) > 0) zone = id;
+        chooseInList(QStringLiteral("%1, ").arg(text(book.get<Zone>(zone).name)),
+                     text(book.get<Bench>(book.get<Zone>(zone).bench).name));
+        QApplication::processEvents();
+    }
+    void chooseInList(const QString& words, const QString& under) {
+        auto* list = child<QTreeWidget>("setupList");
+        for (QTreeWidgetItem* item : list->findItems(words, Qt::MatchStartsWith | Qt::MatchRecursive))
+            if (item->parent() && item->parent()->text(0) == under) list->setCurrentItem(item);
+    }
+    [[nodiscard]] QPoint at(const PlanThing& thing, double right, double front) const {
+        const QRectF rect = planRect(book, thing);
+        return plan->onWidget(QPointF(rect.left() + right * rect.width(), rect.top() + front * rect.height()))
+            .toPoint();
+    }
+    void drag(QPoint from, QPoint to) {
+        QTest::mousePress(plan, Qt::LeftButton, {}, from);
+        QTest::mouseMove(plan, (from + to) / 2);
+        QMouseEvent move(QEvent::MouseMove, to, plan->mapToGlobal(to), Qt::NoButton, Qt::LeftButton, {});
+        QApplication::sendEvent(plan, &move);
+        QTest::mouseRelease(plan, Qt::LeftButton, {}, to);
+    }
+    /// Answers the dialog that opens meanwhile, and keeps what it told.
+    QStringList told;
+    void answer(const char* button) {
+        QTimer::singleShot(0, [this, button] {
+            QWidget* dialog = QApplication::activeModalWidget();
+            if (!dialog) return;
+            const auto* list = dialog->findChild<QListWidget*>(QStringLiteral("refitWords"));
+            for (int row = 0; list && row < list->count(); ++row) told += list->item(row)->text();
+            dialog->findChild<QPushButton*>(QLatin1String(button))->click();
+        });
+    }
+};
+
+int placesOn(const HouseBook& book, Day day) {
+    int places = 0;
+    for (const auto& [id, stay] : book.all<Stay>())
+        if (stay.from <= day && day < stay.to) places += static_cast<int>(stay.places.size());
+    return places;
+}
+
+} // namespace
+
+TEST_CASE("A zone in use is made smaller by its edge: what loses its place is told first, and can be left") {
+    WindowWithPlan open;
+    const HouseBook before = open.book;
+    REQUIRE(open.plan->isVisible());
+    open.answer("refitLeave");
+    open.drag(open.at(open.zone, 1, 0.5), open.at(open.zone, 0.05, 0.5));
+    CHECK(!open.told.isEmpty());
+    CHECK(open.book == before);
+
+    open.told.clear();
+    open.answer("refitChange");
+    open.drag(open.at(open.zone, 1, 0.5), open.at(open.zone, 0.05, 0.5));
+    CHECK(open.told.filter(QStringLiteral("waits in the tray; its containers are kept")).size() > 0);
+    CHECK(open.book.get<Zone>(open.zone).cols < before.get<Zone>(open.zone).cols);
+    CHECK(placesOn(open.book, smallNurseryToday()) < placesOn(before, smallNurseryToday()));
+    CHECK(open.book.all<Batch>() == before.all<Batch>());
+    CHECK(audit(open.book).empty());
+    open.child<QAction>("undo")->trigger();
+    CHECK(open.book == before);
+}
+
+TEST_CASE("The same by numbers asks the same") {
+    WindowWithPlan open;
+    const HouseBook before = open.book;
+    open.child<QSpinBox>("zoneCols")->setValue(1);
+    open.answer("refitChange");
+    open.child<QPushButton>("keepThing")->click();
+    CHECK(!open.told.isEmpty());
+    CHECK(open.book.get<Zone>(open.zone).cols == 1);
+    CHECK(open.book.all<Batch>() == before.all<Batch>());
+}
+
+TEST_CASE("By keys alone a zone is made smaller: arrows draw it, Escape leaves it, Enter asks for it") {
+    WindowWithPlan open;
+    const HouseBook before = open.book;
+    open.plan->setFocus();
+    QTest::keyClick(open.plan, Qt::Key_Left, Qt::ShiftModifier);
+    REQUIRE(open.plan->drawn());
+    CHECK(open.child<QLabel>("planWords")->text().contains(QStringLiteral("Enter keeps it so")));
+    QTest::keyClick(open.plan, Qt::Key_Escape);
+    CHECK(!open.plan->drawn());
+    CHECK(open.book == before);
+    QTest::keyClick(open.plan, Qt::Key_Left, Qt::ShiftModifier);
+    open.answer("refitChange");
+    QTest::keyClick(open.plan, Qt::Key_Return);
+    CHECK(open.book.get<Zone>(open.zone).cols == before.get<Zone>(open.zone).cols - 1);
+}
+
+TEST_CASE("A bench is drawn on the floor and a zone on it, with the mouse") {
+    WindowWithPlan open;
+    open.window.setSession(std::make_unique<MemorySession>(HouseBook(), QStringLiteral("new")));
+    open.child<QAction>("setup")->trigger();
+    const HouseBook& book = open.window.session()->book();
+    open.child<QPushButton>("addHouse")->click();
+    open.child<QPushButton>("keepThing")->click();
+    REQUIRE(book.all<House>().size() == 1);
+    QApplication::processEvents();
+    const HouseId house = book.all<House>().begin()->first;
+    const auto inHouse = [&](double right, double front) {
+        const QRectF rect = planRect(book.get<House>(house));
+        return open.plan->onWidget(QPointF(right * rect.width(), front * rect.height())).toPoint();
+    };
+    open.child<QPushButton>("drawBench")->click();
+    open.drag(inHouse(0.1, 0.1), inHouse(0.9, 0.4));
+    REQUIRE(book.all<Bench>().size() == 1);
+    const Bench& bench = book.all<Bench>().begin()->second;
+    CHECK(bench.cols > 1);
+    CHECK(!open.child<QPushButton>("drawBench")->isChecked());
+    open.child<QPushButton>("drawZone")->click();
+    const QRectF on = planRect(bench);
+    const auto slotCentre = [&](int row, int col) {
+        const double slot = static_cast<double>(bench.slot.parts);
+        return open.plan->onWidget(on.topLeft() + QPointF((col + 0.5) * slot, (row + 0.5) * slot)).toPoint();
+    };
+    open.drag(slotCentre(0, 1), slotCentre(bench.rows - 1, 4));
+    REQUIRE(book.all<Zone>().size() == 1);
+    CHECK(book.all<Zone>().begin()->second.onBench() == SlotRect{0, 1, bench.rows, 4});
+}
+
+TEST_CASE("A zone in which something has stood is not taken away, and the place says why") {
+    WindowWithPlan open;
+    open.child<QPushButton>("removeThing")->click();
+    CHECK(open.child<QLabel>("setupRefusal")->text().contains(QStringLiteral("make the zone smaller")));
+}
