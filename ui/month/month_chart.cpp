@@ -12,7 +12,7 @@
 namespace warmbench::ui {
 namespace {
 
-constexpr double chartLabelPart = 0.34;
+constexpr double chartLabelPart = 0.36;
 constexpr double margin = 8;
 
 MonthLook lookOf(const Palette& palette) {
@@ -117,7 +117,8 @@ void MonthChart::paintEvent(QPaintEvent* /*event*/) {
         }
         MonthLine line = m_lines[static_cast<std::size_t>(i)];
         // What finds no room is whole in the words under the chart and in the tip.
-        line.label = metrics.elidedText(line.label, Qt::ElideRight, labels - (line.late ? 4 * days.line : 0));
+        const double late = line.late ? metrics.horizontalAdvance(tr(" · late")) : 0;
+        line.label = metrics.elidedText(line.label, Qt::ElideRight, labels - late - 2);
         paintMonthLine(painter, days, line, look, QRectF(margin, y, labels, days.rowHeight()), y);
     }
 }

@@ -58,8 +58,8 @@ std::vector<MonthLine> monthLines(const HouseBook& book, const season::MonthPlan
     for (const season::MonthBatch& one : plan.batches) {
         const Batch& batch = book.get<Batch>(one.batch);
         MonthLine line;
-        line.label = text(batch.code) + QStringLiteral("  ") + plainName(book, batch.taxon) +
-                     QStringLiteral(", ") + wording.number(batch.cuttings());
+        line.label = text(batch.code) + QStringLiteral("  ") + wording.number(batch.cuttings()) +
+                     QStringLiteral("  ") + plainName(book, batch.taxon);
         line.window = one.window;
         line.chosen = batch.strikeDay;
         line.struck = batch.state != BatchState::Planned;
@@ -70,9 +70,10 @@ std::vector<MonthLine> monthLines(const HouseBook& book, const season::MonthPlan
     for (const season::MonthWant& want : plan.wants) {
         const Target& target = book.get<Target>(want.target);
         MonthLine line;
-        line.label = say("%1 wants  %2, %3")
-                         .arg(text(target.name), plainName(book, target.taxon),
-                              wording.locale().toString(static_cast<qlonglong>(want.cuttings)));
+        line.label =
+            say("%1 wants %2  %3")
+                .arg(text(target.name), wording.locale().toString(static_cast<qlonglong>(want.cuttings)),
+                     plainName(book, target.taxon));
         line.window = want.window;
         line.late = want.late;
         lines.push_back(std::move(line));

@@ -49,7 +49,7 @@ TablePlace::TablePlace(const QString& name, const QString& title, const QStringL
 }
 
 void TablePlace::addUnderTable(QWidget* widget) {
-    m_column->insertWidget(m_column->indexOf(m_table) + 1, widget);
+    m_column->insertWidget(m_column->indexOf(m_refusal), widget);
 }
 
 std::int64_t TablePlace::chosen() const {

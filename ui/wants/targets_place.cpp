@@ -119,9 +119,8 @@ void TargetsPlace::fill(QTreeWidget& table, const BookView& view) {
     const auto list =
         season::coverageOf(view.book, view.recipes, request, view.forecasts.on(view.book, view.today));
     std::map<season::CoverageState, int> counts;
-    m_needs.clear();
-    for (const season::TargetCoverage& coverage : list)
-        m_needs.emplace(coverage.target.number, coverage.need);
+    m_coverage.clear();
+    for (const season::TargetCoverage& coverage : list) m_coverage.emplace(coverage.target.number, coverage);
     for (const season::TargetCoverage& coverage : list) {
         addTarget(table, view, coverage);
         ++counts[coverage.state];
@@ -139,9 +138,14 @@ void TargetsPlace::fill(QTreeWidget& table, const BookView& view) {
                      .arg(surenessText(view.book));
 }
 
-QString TargetsPlace::answerWords(const season::TargetNeed& need) const {
-    const auto answer = season::answerFor(book(), need);
-    if (!answer) return text(need.why).toHtmlEscaped();
+QString TargetsPlace::answerWords(const season::TargetCoverage& coverage) const {
+    const auto answer = season::answerFor(book(), coverage.need);
+    if (!answer) {
+        QStringList words{text(coverage.need.why)};
+        if (coverage.state == season::CoverageState::Late)
+            for (const std::string& remedy : coverage.remedies) words += text(remedy);
+        return words.join(QStringLiteral("; ")).toHtmlEscaped();
+    }
     const Recipe& recipe = answer->recipe;
     const auto date = [this](Day day) { return wording().shortDate(day); };
     const auto count = [this](std::int64_t number) {
@@ -177,8 +181,8 @@ QString TargetsPlace::answerWords(const season::TargetNeed& need) const {
 }
 
 void TargetsPlace::showChosen(std::int64_t number) {
-    const auto found = m_needs.find(number);
-    const Target* target = found == m_needs.end() ? nullptr : book().find<Target>({number});
+    const auto found = m_coverage.find(number);
+    const Target* target = found == m_coverage.end() ? nullptr : book().find<Target>({number});
     m_answer->setVisible(target);
     if (!target) return;
     m_answer->setText(QStringLiteral("<b>") + text(target->name).toHtmlEscaped() + QStringLiteral("</b> · ") +

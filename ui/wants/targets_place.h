@@ -30,10 +30,10 @@ private:
     void ask(const Target& target);
 
     /// How the chosen target can be met, at once and before anything is planned.
-    [[nodiscard]] QString answerWords(const season::TargetNeed& need) const;
+    [[nodiscard]] QString answerWords(const season::TargetCoverage& coverage) const;
 
     QString m_summary;
-    std::map<std::int64_t, season::TargetNeed> m_needs; ///< by the target's number
+    std::map<std::int64_t, season::TargetCoverage> m_coverage; ///< by the target's number
     QLabel* m_answer;
 };
 
