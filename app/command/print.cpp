@@ -135,11 +135,12 @@ Result<ui::Paper> paperOf(const HouseBook& book, const PrintOptions& options,
     if (options.kind == "month") return monthPaper(book, span);
     const auto day = readDay("--from", options.from);
     if (!day) return day.refusal();
-    if (options.kind == "day")
-        return ui::documentPaper(
-            ui::text(titleOf(dayWords(*day), book)),
-            ui::daySheetHtml(book, season::dayWork(book, forecast::BookForecast(book, *day)), wording),
-            QPageLayout::Portrait);
+    if (options.kind == "day") {
+        ui::DaySheet sheet =
+            ui::daySheet(book, season::dayWork(book, forecast::BookForecast(book, *day)), wording);
+        return ui::documentPaper(ui::text(titleOf(dayWords(*day), book)), sheet.html, QPageLayout::Portrait,
+                                 std::move(sheet.plots));
+    }
     return ui::documentPaper(ui::text(titleOf("Round of " + dayWords(*day), book)),
                              ui::roundSheetHtml(book, forecast::BookForecast(book, *day), wording),
                              QPageLayout::Landscape);

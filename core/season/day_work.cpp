@@ -75,6 +75,13 @@ DayWork dayWork(const HouseBook& book, const forecast::BookForecast& forecast) {
     addMats(work, book);
     for (const auto& [id, outlook] : forecast.batches())
         if (outlook.slip() >= forecast::slipThatMatters) work.behind.push_back(id);
+    for (const auto& [id, stay] : book.all<Stay>()) {
+        if (work.day < stay.from || work.day >= stay.to ||
+            book.get<Batch>(stay.batch).state != BatchState::Struck)
+            continue;
+        for (const Trouble& trouble : troublesOn(book, stay, work.day))
+            work.troubles.push_back({id, trouble});
+    }
     addHazardsOfWalk(work, book);
     return work;
 }

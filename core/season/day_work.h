@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/book/progress.h"
 #include "core/crop/safety.h"
 #include "core/round/due.h"
 #include "core/round/round.h"
@@ -25,6 +26,12 @@ struct MatChange {
     std::optional<Celsius> now;
 };
 
+/// Something amiss with a batch where it stands.
+struct DayTrouble {
+    StayId stay;
+    Trouble trouble;
+};
+
 /// All that a day asks for.
 struct DayWork {
     Day day;
@@ -34,8 +41,9 @@ struct DayWork {
     std::vector<round::Stop> stops; ///< of the round
     std::vector<round::Due> due;    ///< to be weaned or potted on
     std::vector<MatChange> mats;
-    std::vector<BatchId> behind; ///< likely to be ready so much later than planned that it matters
-    std::set<Hazard> hazards;    ///< of all of it
+    std::vector<BatchId> behind;      ///< likely to be ready so much later than planned that it matters
+    std::vector<DayTrouble> troubles; ///< too cold, too warm, a wrong cover, dying; of what stands
+    std::set<Hazard> hazards;         ///< of all of it
 };
 
 /// The work of the day that the forecast is seen from. What was left undone on days before is in it.

@@ -68,6 +68,13 @@ std::vector<WoodCalendar> stockCalendar(const HouseBook& book, const Stock& stoc
     return calendars;
 }
 
+std::int64_t takenFrom(const HouseBook& book, StockId stock, Day from, Day to) {
+    std::int64_t taken = 0;
+    for (const auto& [day, taking] : takingsFrom(book, stock))
+        if (day >= from && day < to) taken += taking.cuttings;
+    return taken;
+}
+
 std::vector<Overcut> overcuts(const HouseBook& book, const Stock& stock, Day from) {
     const auto takings = takingsFrom(book, stock.id);
     std::vector<Overcut> found;

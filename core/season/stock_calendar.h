@@ -18,6 +18,9 @@ struct WoodCalendar {
 [[nodiscard]] std::vector<WoodCalendar> stockCalendar(const HouseBook& book, const Stock& stock, Day from,
                                                       int days);
 
+/// Cuttings of any wood taken from a stock on from <= day < to.
+[[nodiscard]] std::int64_t takenFrom(const HouseBook& book, StockId stock, Day from, Day to);
+
 /// A day on which more is taken from a stock than stands on it.
 struct Overcut {
     StockId stock;

@@ -32,9 +32,9 @@ Day mondayOf(Day day) {
 
 MonthPlace::MonthPlace(QWidget* parent)
     : Place(QStringLiteral("month"), tr("Month"), parent), m_from(new QDateEdit(this)),
-      m_weeks(new QSpinBox(this)), m_hands(new QPushButton(tr("&Hands of a day…"), this)),
+      m_weeks(new QSpinBox(this)), m_hands(new QPushButton(tr("Hands of a &day…"), this)),
       m_whatIf(new QPushButton(tr("What &if…"), this)),
-      m_planAll(new QPushButton(tr("&Plan these weeks…"), this)), m_chart(new MonthChart(this)),
+      m_planAll(new QPushButton(tr("Plan these &weeks…"), this)), m_chart(new MonthChart(this)),
       m_words(wrappedLabel(this)), m_refusal(new TroubleLabel(QStringLiteral("monthRefusal"), this)),
       m_sums(new QTextBrowser(this)) {
     build();

@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "ui/paper/cautions.h"
 #include "ui/paper/html_table.h"
+#include "ui/paper/slot_map.h"
 #include "ui/paper/strike_list.h"
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
@@ -51,6 +52,19 @@ QString behindHtml(const HouseBook& book, const season::DayWork& work) {
                          .arg(codes.join(QStringLiteral(", "))));
 }
 
+QString troublesHtml(const HouseBook& book, const season::DayWork& work, const Wording& wording) {
+    if (work.troubles.empty()) return {};
+    HtmlTable table({say("Look at"), say("Where"), say("What is amiss")});
+    for (const season::DayTrouble& one : work.troubles) {
+        const Stay& stay = book.get<Stay>(one.stay);
+        const Batch& batch = book.get<Batch>(stay.batch);
+        table.add({text(batch.code).toHtmlEscaped() + u' ' + taxonHtml(book.get<Taxon>(batch.taxon).name),
+                   text(zoneTitle(book, stay.zone)).toHtmlEscaped(),
+                   wording.trouble(one.trouble).toHtmlEscaped()});
+    }
+    return heading(say("Amiss where they stand")) + table.html();
+}
+
 QString strikesHtml(const HouseBook& book, const season::DayWork& work, const Wording& wording) {
     if (work.strikes.empty()) return {};
     HtmlTable table({QString(), say("Strike"), say("Taxon"), say("How many"), say("Place")});
@@ -92,14 +106,24 @@ QString stopsHtml(const season::DayWork& work, const Wording& wording) {
 QString dayNotesHtml(const HouseBook& book, const season::DayWork& work, const Wording& wording) {
     QString html = takingsHtml(book, work, wording);
     if (!work.strikes.empty()) html += materialsHtml(work.materials, wording);
-    html += matsHtml(book, work, wording) + behindHtml(book, work);
+    html += matsHtml(book, work, wording) + behindHtml(book, work) + troublesHtml(book, work, wording);
     if (!work.hazards.empty()) html += cautionsHtml(work.hazards);
     return html.isEmpty() ? paragraph(say("Nothing is to be taken, prepared or set.")) : html;
 }
 
-QString daySheetHtml(const HouseBook& book, const season::DayWork& work, const Wording& wording) {
-    return strikesHtml(book, work, wording) + dueHtml(book, work, wording) + stopsHtml(work, wording) +
-           dayNotesHtml(book, work, wording);
+DaySheet daySheet(const HouseBook& book, const season::DayWork& work, const Wording& wording) {
+    DaySheet sheet;
+    sheet.html = strikesHtml(book, work, wording);
+    std::map<ZoneId, std::vector<BatchId>> byZone;
+    for (const BatchId id : work.strikes)
+        if (const auto zone = firstZoneOf(book, id)) byZone[*zone].push_back(id);
+    const Letters letters(book);
+    for (const auto& [zone, batches] : byZone) {
+        sheet.html += plotMark(static_cast<int>(sheet.plots.size()));
+        sheet.plots.push_back(slotMap(book, zone, work.day, batches, letters, wording));
+    }
+    sheet.html += dueHtml(book, work, wording) + stopsHtml(work, wording) + dayNotesHtml(book, work, wording);
+    return sheet;
 }
 
 } // namespace warmbench::ui

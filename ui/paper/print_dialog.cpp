@@ -207,10 +207,11 @@ Result<Paper> PrintDialog::paper() const {
     case RoundPaper:
         return documentPaper(titled(tr("Round of %1").arg(m_wording.longDate(m_forecast.day()))),
                              roundSheetHtml(m_book, m_forecast, m_wording), QPageLayout::Landscape);
-    case DayPaper:
-        return documentPaper(titled(m_wording.longDate(m_forecast.day())),
-                             daySheetHtml(m_book, season::dayWork(m_book, m_forecast), m_wording),
-                             QPageLayout::Portrait);
+    case DayPaper: {
+        DaySheet sheet = daySheet(m_book, season::dayWork(m_book, m_forecast), m_wording);
+        return documentPaper(titled(m_wording.longDate(m_forecast.day())), sheet.html, QPageLayout::Portrait,
+                             std::move(sheet.plots));
+    }
     case SeasonPaper: {
         SeasonSheet sheet =
             seasonSheet(m_book, {span.from, span.to, std::max(span.from, m_forecast.day())}, m_wording);

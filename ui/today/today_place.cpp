@@ -5,6 +5,8 @@
 #include "ui/form/labels.h"
 #include "ui/form/table.h"
 #include "ui/paper/day_sheet.h"
+#include "ui/paper/plot_view.h"
+#include "ui/paper/slot_map.h"
 #include "ui/paper/strike_list.h"
 
 #include <QHBoxLayout>
@@ -25,10 +27,12 @@ TodayPlace::TodayPlace(QWidget* parent)
     : Place(QStringLiteral("dayWork"), tr("Today"), parent), m_title(wrappedLabel(this)),
       m_list(makeTable(QStringLiteral("todayList"), tr("What there is to do"),
                        {tr("Do"), tr("Batch"), tr("Taxon"), tr("How many"), tr("Where and why")}, this)),
-      m_notes(new QTextBrowser(this)), m_do(new QPushButton(tr("&Done"), this)),
+      m_slots(new PlotView(this)), m_notes(new QTextBrowser(this)), m_do(new QPushButton(tr("&Done"), this)),
       m_map(new QPushButton(tr("Show on the &map"), this)),
       m_refusal(new TroubleLabel(QStringLiteral("todayRefusal"), this)) {
     m_title->setObjectName(QStringLiteral("todayTitle"));
+    m_slots->setObjectName(QStringLiteral("todaySlots"));
+    m_slots->setAccessibleName(tr("Where it stands"));
     m_notes->setObjectName(QStringLiteral("todayNotes"));
     m_notes->setAccessibleName(tr("What to take, prepare and mind"));
     m_do->setObjectName(QStringLiteral("todayDone"));
@@ -49,7 +53,10 @@ TodayPlace::TodayPlace(QWidget* parent)
     both->setContentsMargins(20, 16, 20, 12);
     both->setSpacing(16);
     both->addLayout(left, 3);
-    both->addWidget(m_notes, 2);
+    auto* right = new QVBoxLayout;
+    right->addWidget(m_slots);
+    right->addWidget(m_notes, 1);
+    both->addLayout(right, 2);
     connect(m_do, &QPushButton::clicked, this, &TodayPlace::doCurrent);
     connect(m_map, &QPushButton::clicked, this, &TodayPlace::showCurrentOnMap);
     connect(m_list, &QTreeWidget::itemActivated, this, &TodayPlace::doCurrent);
@@ -58,6 +65,7 @@ TodayPlace::TodayPlace(QWidget* parent)
 
 void TodayPlace::showBook(const BookView& view) {
     m_book = &view.book;
+    m_letters = view.letters;
     m_day = view.day;
     m_today = view.today;
     m_refusal->tell(QString());
@@ -139,7 +147,20 @@ void TodayPlace::showCurrentOnMap() {
     if (const Task* task = current(); task && task->kind != Kind::Round) Q_EMIT shownOnMap(task->batch);
 }
 
+void TodayPlace::showSlots() {
+    const Task* task = current();
+    if (!task || !m_book || task->kind == Kind::Round) return m_slots->showPlot({});
+    const Stay* stay = stayOn(*m_book, task->batch, m_day);
+    const auto zone = stay ? std::optional(stay->zone) : firstZoneOf(*m_book, task->batch);
+    if (!zone) return m_slots->showPlot({});
+    const SlotMapLook colours{look().ink, look().panel, look().quietInk, look().accent,
+                              look().textOn(look().accent)};
+    m_slots->showPlot(slotMap(*m_book, *zone, m_day, {task->batch}, m_letters, wording(), colours));
+    m_slots->setAccessibleDescription(m_list->currentItem()->text(TaskWhere));
+}
+
 void TodayPlace::enableButtons() {
+    showSlots();
     const Task* task = current();
     m_do->setEnabled(task != nullptr);
     m_map->setEnabled(task && task->kind != Kind::Round);

@@ -10,6 +10,7 @@ class QTreeWidget;
 
 namespace warmbench::ui {
 
+class PlotView;
 class TroubleLabel;
 
 /// What the day of the day line asks for: to strike, wean, pot on and check as a list in which Enter does the
@@ -33,13 +34,17 @@ private:
     void doCurrent();
     void showCurrentOnMap();
     void enableButtons();
+    /// Shows on a small map where the batch of the current task stands or is to stand.
+    void showSlots();
 
     const HouseBook* m_book = nullptr;
+    Letters m_letters;
     Day m_day;
     Day m_today;
     std::vector<Task> m_tasks; ///< by row
     QLabel* m_title;
     QTreeWidget* m_list;
+    PlotView* m_slots;
     QTextBrowser* m_notes;
     QPushButton* m_do;
     QPushButton* m_map;

@@ -82,10 +82,11 @@ void StockChart::paintMonths(QPainter& painter, const QRectF& area) const {
         const double x = area.left() + day * each;
         painter.setPen(m_palette->rule);
         painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
+        const QString month = m_wording->locale().toString(qDate(date), QStringLiteral("MMM"));
+        if (x + 2 + QFontMetricsF(m_type->quiet).horizontalAdvance(month) > area.right()) continue;
         painter.setPen(m_palette->quietInk);
         painter.drawText(QRectF(x + 2, area.bottom(), 31 * each, 1.4 * line),
-                         Qt::AlignLeft | Qt::AlignVCenter,
-                         m_wording->locale().toString(qDate(date), QStringLiteral("MMM")));
+                         Qt::AlignLeft | Qt::AlignVCenter, month);
     }
 }
 

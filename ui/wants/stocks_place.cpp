@@ -116,6 +116,8 @@ QString StocksPlace::wordsOf(const Stock& stock, const std::vector<season::WoodC
         if (taken > 0) words += tr(", %1 are to be taken").arg(count(taken));
         parts += words;
     }
+    const std::int64_t before = season::takenFrom(book(), stock.id, today() - daysOfYear, today());
+    if (before > 0) parts += tr("%1 were taken in the year before").arg(count(before));
     for (const season::Overcut& one : season::overcuts(book(), stock, today()))
         parts += tr("▲ on %1 %2 are to be taken and %3 stand")
                      .arg(wording().shortDate(one.day), count(one.taken), count(one.stands));

@@ -89,7 +89,7 @@ QWidget* WhatIfDialog::variationFields() {
     m_seconds->setValue(usualSeconds);
     m_seconds->setSuffix(tr(" s"));
     form->addRow(tr("&Hands"), m_hands);
-    form->addRow(tr("&Houses"), m_warmer);
+    form->addRow(tr("H&ouses"), m_warmer);
     form->addRow(tr("S&ureness"), m_sureness);
     form->addRow(tr("Another &mat under"), m_zone);
     form->addRow(tr("   that holds"), m_setPoint);

@@ -65,3 +65,13 @@ TEST_CASE("A mat is set on the day on which its set-point changes, and only then
     CHECK(workOn(nursery, on(8, 5)).mats.empty());
     CHECK_FALSE(workOn(nursery, on(8, 10)).mats.front().now);
 }
+
+TEST_CASE("A day tells what is amiss where batches stand") {
+    SeasonBook nursery;
+    const BatchId id =
+        nursery.strike(on(8, 1), 5, 60); // in the open at 12 °C; its recipe wants a tent and 14 °C
+    const DayWork work = workOn(nursery, on(8, 10));
+    REQUIRE(work.troubles.size() == 2);
+    CHECK(nursery.book.get<Stay>(work.troubles[0].stay).batch == id);
+    CHECK(workOn(nursery, on(12, 1)).troubles.empty());
+}

@@ -41,6 +41,8 @@ TEST_CASE("A stock is overcut on the day on which more is taken than stands") {
     CHECK(overcuts(nursery.book, on(8, 21)).empty());
     nursery.strike(on(10, 5), 3, 60);
     CHECK(overcuts(nursery.book, on(8, 21)).at(0).stands == 0);
+    CHECK(takenFrom(nursery.book, nursery.stock, on(8, 1), on(8, 20)) == 150);
+    CHECK(takenFrom(nursery.book, nursery.stock, on(8, 2), on(10, 6)) == 63);
 }
 
 TEST_CASE("A stock is renewed by a target of its own plants, due when its next season's cuttings are ready") {
