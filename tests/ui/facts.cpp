@@ -41,7 +41,7 @@ TEST_CASE("A batch's life tells stock, recipe as it was, stays, checks, forecast
     CHECK(saidOf(facts, QStringLiteral("Weaned in")).contains(QStringLiteral("1 Apr to 15 Apr")));
     const QString checks = saidOf(facts, QStringLiteral("Checks"));
     CHECK(checks.startsWith(
-        QStringLiteral("9 Mar, container 1: 1 of 2 rooted, 1 callused, 0 dead, grade 3, white tips")));
+        QStringLiteral("9 Mar, container 1: 1 of 2 rooted, 1 callused, grade 3, white tips")));
     CHECK(checks.count(QStringLiteral("<br>")) == 3);
     const auto forecast = forecast::BatchForecast::make(book, batch, today);
     REQUIRE(forecast);
@@ -124,4 +124,20 @@ TEST_CASE("What a zone suits follows its cover and its root zone") {
     CHECK(saidOf(zoneFacts(book, small.warm, day("2027-03-10"), Letters(book), britishWords()),
                  QStringLiteral("Suits at 22\u00A0°C"))
               .contains(genus));
+}
+
+TEST_CASE("An empty book says what to do first, and no more of it once that is done") {
+    const auto steps = [](const HouseBook& book) {
+        QStringList labels;
+        for (const Fact& fact : firstSteps(book)) labels += fact.label;
+        return labels;
+    };
+    CHECK(steps(HouseBook()) ==
+          QStringList{"First", "1. Nursery", "2. Nursery", "3. Targets", "4. Stocks", "5. Plan"});
+    HouseBook book;
+    perform(book, {Put<Taxon>{{{}, "Abelia chinensis", {}, {}, {}}}});
+    perform(book, {Put<Target>{{{}, "T1", TaxonId{1}, 10, day("2027-06-01"), Money{100}, {}, {}}}});
+    CHECK(steps(book) == QStringList{"First", "1. Nursery", "2. Nursery", "4. Stocks", "5. Plan"});
+    CHECK(steps(smallBook().book).isEmpty());
+    CHECK(bookFacts(HouseBook(), day("2027-06-01"), britishWords()).facts.size() == 6);
 }

@@ -9,6 +9,7 @@
 #include "ui/words/taxon_text.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace warmbench::ui {
 namespace {
@@ -103,11 +104,30 @@ Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& word
     return facts;
 }
 
+QList<Fact> firstSteps(const HouseBook& book) {
+    const std::tuple<bool, QString, QString> steps[] = {
+        {book.all<Zone>().empty(), say("Nursery"), say("put in a house, its benches, and their zones")},
+        {book.all<ContainerType>().empty(), say("Nursery"), say("add the pots and trays that you strike in")},
+        {book.all<Target>().empty(), say("Targets"), say("say which plants are wanted, how many, by when")},
+        {book.all<Stock>().empty(), say("Stocks"), say("say what cuttings are taken from")},
+        {book.all<Batch>().empty(), say("Plan"),
+         say("let the striking be planned (Ctrl L), look at it, accept it")}};
+    QList<Fact> facts;
+    int number = 0;
+    for (const auto& [open, where, what] : steps) {
+        ++number;
+        if (open) facts.append({say("%1. %2").arg(number).arg(where), what});
+    }
+    if (!facts.isEmpty()) facts.prepend({say("First"), say("what is still to do before the first strike")});
+    return facts;
+}
+
 Facts bookFacts(const HouseBook& book, Day day, const Wording& wording) {
     Facts facts;
     const std::string& name = book.nursery().name;
     facts.titleHtml = name.empty() ? say("This day") : text(name).toHtmlEscaped();
     facts.subtitle = wording.longDate(day);
+    facts.facts += firstSteps(book);
     if (book.all<House>().empty()) return facts;
     const SlotLoad load = slotLoad(book, day, day + 1);
     int standingBatches = 0;

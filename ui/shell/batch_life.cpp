@@ -47,10 +47,11 @@ QString containersOf(const Stay& stay, const Wording& wording) {
 }
 
 QString foundIn(const RootCheck& check, const Wording& wording) {
-    QString words =
-        say("%1, container %2: %3 of %4 rooted, %5 callused, %6 dead")
-            .arg(wording.shortDate(check.day), wording.number(check.container), wording.number(check.rooted),
-                 wording.number(check.examined), wording.number(check.callused), wording.number(check.dead));
+    QString words = say("%1, container %2: %3 of %4 rooted")
+                        .arg(wording.shortDate(check.day), wording.number(check.container),
+                             wording.number(check.rooted), wording.number(check.examined));
+    if (check.callused > 0) words += say(", %1 callused").arg(wording.number(check.callused));
+    if (check.dead > 0) words += say(", %1 dead").arg(wording.number(check.dead));
     if (check.grade) words += say(", grade %1").arg(wording.number(*check.grade));
     if (!check.note.empty()) words += QStringLiteral(", ") + text(check.note);
     return words.toHtmlEscaped();

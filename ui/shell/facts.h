@@ -30,7 +30,10 @@ struct Facts {
 [[nodiscard]] Facts batchFacts(const HouseBook& book, BatchId batch, Day day, const Wording& wording);
 [[nodiscard]] Facts zoneFacts(const HouseBook& book, ZoneId zone, Day day, const Letters& letters,
                               const Wording& wording);
-/// Of the whole book, when nothing is selected.
+/// What a new book still needs before anything can be struck, in the order in which it is best done; empty
+/// when it has all of that.
+[[nodiscard]] QList<Fact> firstSteps(const HouseBook& book);
+/// Of the whole book, when nothing is selected; what a new one still needs comes first.
 [[nodiscard]] Facts bookFacts(const HouseBook& book, Day day, const Wording& wording);
 
 } // namespace warmbench::ui
