@@ -120,7 +120,11 @@ void MainWindow::showKeys() {
            "Escape: back<br>+ and -: zoom, 0: show everything<br>Ctrl and arrows: move the map</p>"
            "<p><b>On the day line</b><br>Left and Right: a day<br>PgUp and PgDn: a week<br>Home: today, "
            "Space: play</p>"
-           "<p><b>Anywhere</b><br>Ctrl F: find<br>Ctrl Z: undo<br>Alt and Left, Right: a day back, on</p>"));
+           "<p><b>On the house in plan</b> (Nursery)<br>N and P: the next thing and the one "
+           "before<br>Arrows: "
+           "move it, Shift and arrows: its right and front edges<br>Enter: keep it so, Escape: leave it</p>"
+           "<p><b>Anywhere</b><br>Ctrl F: find<br>Ctrl Z: undo<br>Alt and Left, Right: a day back, on<br>F8: "
+           "back to now from an earlier step</p>"));
 }
 
 void MainWindow::showAbout() {

@@ -1,4 +1,5 @@
 #include "core/book/command.h"
+#include "core/book/refit.h"
 #include "core/book/rules.h"
 #include "tests/support/small_book.h"
 
@@ -130,8 +131,25 @@ Command anyRemove(const HouseBook& book, Choices& choices) {
     }
 }
 
+/// A bench or zone of another shape, or taken away.
+Command anyRefit(const HouseBook& book, Choices& choices) {
+    const Day day = choices.day();
+    if (choices.below(4) == 0) return {ClearAway{day, choices.idIn<Zone>(book)}};
+    if (choices.below(3) == 0) {
+        const BenchId id = choices.idIn<Bench>(book);
+        Bench bench = book.find<Bench>(id) ? book.get<Bench>(id) : Bench{};
+        bench.rows = 1 + choices.below(5);
+        bench.cols = 4 + choices.below(10);
+        return {Refit{day, bench}};
+    }
+    const ZoneId id = choices.idIn<Zone>(book);
+    const Zone zone = book.find<Zone>(id) ? book.get<Zone>(id) : Zone{};
+    return {Refit{day, reshaped(zone, {choices.below(3), choices.below(9), 1 + choices.below(4),
+                                       1 + choices.below(8)})}};
+}
+
 Command anyCommand(const SmallBook& small, const HouseBook& book, Choices& choices) {
-    switch (choices.below(14)) {
+    switch (choices.below(15)) {
     case 0:
     case 1:
         return addBatch(small, book, choices);
@@ -169,6 +187,8 @@ Command anyCommand(const SmallBook& small, const HouseBook& book, Choices& choic
         return {Discard{choices.idIn<Batch>(book), choices.day(), containers, "rot"}};
     }
     case 12:
+        return anyRefit(book, choices);
+    case 13:
         return choices.below(2) == 0 ? anyPut(book, choices) : anyRemove(book, choices);
     default:
         return anyGroup(small, book, choices);
