@@ -57,8 +57,19 @@ TEST_CASE("A plan is made from the window, and what is ticked of it goes into th
     HouseBook book = nursery.book;
     REQUIRE(book.perform(shown.dialog.command()));
     CHECK(book.all<Batch>().size() == 1);
+    CHECK(list->topLevelItem(0)->text(5).contains("off the benches on"));
     list->topLevelItem(1)->setCheckState(0, Qt::Unchecked);
     CHECK_FALSE(shown.child<QPushButton>("planAccept")->isEnabled());
+
+    std::vector<bool> told;
+    QObject::connect(&shown.dialog, &PlanDialog::chosenChanged,
+                     [&](const std::optional<Command>& command) { told.push_back(command.has_value()); });
+    shown.child<QPushButton>("planTickAll")->click();
+    CHECK(shown.child<QLabel>("planState")->text().contains("Ticked: 2 of 2 batches"));
+    CHECK(shown.child<QPushButton>("planAccept")->isEnabled());
+    shown.child<QPushButton>("planTickNone")->click();
+    CHECK(shown.child<QLabel>("planState")->text().contains("Ticked: 0 of 2 batches"));
+    CHECK(told == std::vector<bool>{true, false});
 }
 
 TEST_CASE("Planned batches move from the window only when she lets them, and lose a place that is gone") {

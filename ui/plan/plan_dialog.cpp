@@ -96,6 +96,14 @@ void PlanDialog::build(Day from) {
     buttons->addWidget(m_plan);
     buttons->addWidget(m_stop);
     buttons->addStretch(1);
+    const auto addTicker = [&](const char* name, const QString& words, Qt::CheckState state) {
+        auto* ticker = new QPushButton(words, this);
+        ticker->setObjectName(QString::fromLatin1(name));
+        buttons->addWidget(ticker);
+        connect(ticker, &QPushButton::clicked, this, [this, state] { tickAll(state); });
+    };
+    addTicker("planTickAll", tr("Tick a&ll"), Qt::Checked);
+    addTicker("planTickNone", tr("Tick &none"), Qt::Unchecked);
     buttons->addWidget(m_accept);
     buttons->addWidget(close);
     connect(m_plan, &QPushButton::clicked, this, &PlanDialog::start);
@@ -194,7 +202,12 @@ QString PlanDialog::noteOf(const HouseBook& book, const season::StrikeLine& line
                                       .arg(text(before.code), text(zoneTitle(book, stays.front()->zone)),
                                            m_wording.shortDate(before.strikeDay)));
     }
-    if (line.batch.target) parts << tr("target %1").arg(text(book.get<Target>(*line.batch.target).name));
+    if (line.batch.target) {
+        const Target& target = book.get<Target>(*line.batch.target);
+        parts << tr("target %1 by %2").arg(text(target.name), m_wording.shortDate(target.due));
+    }
+    parts << tr("off the benches on %1").arg(m_wording.shortDate(line.stays.back().to));
+    if (line.change == season::LineChange::Moved) parts << tr("which costs less than where it was");
     if (line.late) parts << tr("late");
     return parts.join(tr(", "));
 }
@@ -217,6 +230,19 @@ void PlanDialog::addNotPlaced(const HouseBook& book, std::size_t index) {
     }
     item->setText(NoteColumn, tr("target %1: %2").arg(text(book.get<Target>(*left.target).name), why));
     item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
+}
+
+void PlanDialog::tickAll(Qt::CheckState state) {
+    {
+        const QSignalBlocker quiet(m_list);
+        for (const auto* items : {&m_lineItems, &m_leftItems})
+            for (QTreeWidgetItem* item : *items)
+                if (item && item->flags() & Qt::ItemIsUserCheckable &&
+                    item->data(DayColumn, Qt::CheckStateRole).isValid())
+                    item->setCheckState(DayColumn, state);
+    }
+    m_list->viewport()->update();
+    if (m_list->topLevelItemCount() > 0) countChosen();
 }
 
 void PlanDialog::countChosen() {

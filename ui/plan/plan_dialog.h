@@ -42,6 +42,7 @@ private:
     void forgetProposal();
     void showRefusal(const QString& why);
     void setRunning(bool running);
+    void tickAll(Qt::CheckState state);
     void countChosen();
     void addLine(const HouseBook& book, std::size_t index);
     void addNotPlaced(const HouseBook& book, std::size_t index);
