@@ -10,7 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <tuple>
+#include <stdexcept>
 
 namespace warmbench::season {
 namespace {
@@ -115,29 +115,33 @@ std::string daysText(int days) {
     return std::to_string(days) + (days == 1 ? " day" : " days");
 }
 
-/// A warmer set-point for the batch that a late target waits for, and the days that it brings.
-std::optional<std::string> warmerMat(const HouseBook& book, const Batch& batch, Day today) {
+/// A warmer set-point for the batch that a late target waits for, and the days that it brings. The book is
+/// changed to try it, and changed back.
+std::optional<std::string> warmerMat(HouseBook& book, BatchId id, Day today) {
+    const Batch& batch = book.get<Batch>(id);
     const Stay* stay = stayOn(book, batch.id, today);
     if (batch.state != BatchState::Struck || !stay || stay->stage != Stage::Rooting || stay->to <= today)
         return std::nullopt;
-    const Zone& zone = book.get<Zone>(stay->zone);
+    const Day until = stay->to;
+    const Zone zone = book.get<Zone>(stay->zone);
     const auto before = forecast::BatchForecast::make(book, batch, today);
     const auto readyNow = before ? before->readyDay(likelyAsNot) : std::nullopt;
     if (!zone.mat || !readyNow) return std::nullopt;
     const Celsius now = expectedRootZone(book, zone, today);
     for (const Celsius setPoint : zone.mat->setPoints) {
         if (setPoint <= now || setPoint > batch.recipe.rootZoneHigh.value) continue;
-        HouseBook warmer = book;
-        const Day end = std::max(stay->to, *readyNow);
-        if (!warmer.perform(Command{SetMatRuns{zone.id, today, end, {{{}, {}, today, end, setPoint}}}}))
-            continue;
+        const Day end = std::max(until, *readyNow);
+        const auto change =
+            book.perform(Command{SetMatRuns{zone.id, today, end, {{{}, {}, today, end, setPoint}}}});
+        if (!change) continue;
         // What stands beside it must like the warmth too.
         bool harms = false;
-        for (const StayId id : warmer.staysMeeting(zone.id, today, today + 1))
-            for (const Trouble& trouble : troublesOn(warmer, warmer.get<Stay>(id), today))
+        for (const StayId beside : book.staysMeeting(zone.id, today, today + 1))
+            for (const Trouble& trouble : troublesOn(book, book.get<Stay>(beside), today))
                 harms = harms || trouble.kind == TroubleKind::TooWarm;
-        const auto after = forecast::BatchForecast::make(warmer, batch, today);
+        const auto after = forecast::BatchForecast::make(book, batch, today);
         const auto ready = after ? after->readyDay(likelyAsNot) : std::nullopt;
+        if (book.apply(change->inverse())) throw std::logic_error("a mat that was tried can't be taken back");
         if (harms || !ready || *readyNow - *ready < daysWorthHeat) continue;
         return "set the mat of " + zoneTitle(book, zone.id) + " to " + decimal(setPoint) +
                " °C: " + batch.code + " is likely to be ready " + daysText(*readyNow - *ready) + " sooner";
@@ -145,7 +149,7 @@ std::optional<std::string> warmerMat(const HouseBook& book, const Batch& batch, 
     return std::nullopt;
 }
 
-void addRemedies(TargetCoverage& coverage, const HouseBook& book, const std::vector<const Batch*>& batches,
+void addRemedies(TargetCoverage& coverage, HouseBook& book, const std::vector<const Batch*>& batches,
                  const forecast::BookForecast& forecast) {
     const Target& target = book.get<Target>(coverage.target);
     if (coverage.state == CoverageState::Short) {
@@ -162,7 +166,7 @@ void addRemedies(TargetCoverage& coverage, const HouseBook& book, const std::vec
     if (coverage.lateDays == 0 || coverage.state == CoverageState::Met) return;
     for (const Batch* batch : batches)
         if (potOnDay(book, *batch, forecast) == coverage.ready)
-            if (auto words = warmerMat(book, *batch, forecast.day())) coverage.remedies.push_back(*words);
+            if (auto words = warmerMat(book, batch->id, forecast.day())) coverage.remedies.push_back(*words);
     if (coverage.potted > 0 || coverage.sure >= target.plants)
         coverage.remedies.push_back("tell who waits for them: " + daysText(coverage.lateDays) + " late, by " +
                                     coverage.ready->iso());
@@ -175,6 +179,7 @@ std::vector<TargetCoverage> coverageOf(const HouseBook& book, const RecipeLibrar
     std::map<TargetId, std::vector<const Batch*>> batches;
     for (const auto& [id, batch] : book.all<Batch>())
         if (batch.target) batches[*batch.target].push_back(&batch);
+    HouseBook tried = book;
     std::vector<TargetCoverage> list;
     for (TargetNeed& need : targetNeeds(book, library, request, forecast)) {
         const Target& target = book.get<Target>(need.target);
@@ -185,7 +190,7 @@ std::vector<TargetCoverage> coverageOf(const HouseBook& book, const RecipeLibrar
         countBatches(coverage, book, batches[target.id], forecast);
         if (coverage.ready) coverage.lateDays = std::max(0, *coverage.ready - target.due);
         coverage.state = stateOf(coverage, target);
-        addRemedies(coverage, book, batches[target.id], forecast);
+        addRemedies(coverage, tried, batches[target.id], forecast);
         list.push_back(std::move(coverage));
     }
     // The needs are in order of the targets' days already.

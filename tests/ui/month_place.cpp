@@ -135,10 +135,11 @@ TEST_CASE("A holiday is set by the keys of its dialog, and taken back by them") 
     ShownMonth month;
     month.plan(on(8, 4), 0);
     month.show();
-    const auto answer = [&](int kind) {
-        QTimer::singleShot(0, [kind] {
+    const auto answer = [&](int kind, int days = 1) {
+        QTimer::singleShot(0, [kind, days] {
             auto* dialog = QApplication::activeModalWidget();
             REQUIRE(dialog);
+            dialog->findChild<QSpinBox*>("handsDays")->setValue(days);
             auto* box = dialog->findChild<QComboBox*>("handsKind");
             box->setCurrentIndex(kind);
             Q_EMIT box->activated(kind);
@@ -154,4 +155,10 @@ TEST_CASE("A holiday is set by the keys of its dialog, and taken back by them") 
               .contains("More than there are hands for: 4 Aug."));
     answer(0);
     CHECK_FALSE(season::handsOn(month.nursery.book, on(8, 4)).special);
+    // A week of holidays from Wednesday on: five working days, the weekend as it is.
+    answer(1, 7);
+    CHECK(month.nursery.book.all<HandDay>().size() == 5);
+    CHECK(season::handsOn(month.nursery.book, on(8, 10)).hands == 0);
+    answer(0, 7);
+    CHECK(month.nursery.book.all<HandDay>().empty());
 }

@@ -14,6 +14,7 @@ namespace {
 enum HandsKind : int { UsualHands, NoHands, HalfHands, OtherHands };
 
 constexpr int mostHands = 100000;
+constexpr int mostDaysInRow = 60;
 
 } // namespace
 
@@ -21,6 +22,7 @@ HandsDialog::HandsDialog(const HouseBook& book, Day day, const Wording& /*wordin
                          QWidget* parent)
     : ThingDialog(tr("Hands of a day"), std::move(performer), parent), m_book(book),
       m_day(addDay(fields(), "handsDay", tr("&Day"), day)),
+      m_days(addCount(fields(), "handsDays", tr("&For"), 1, 1, mostDaysInRow, tr(" days in a row"))),
       m_kind(addChoice(fields(), "handsKind", tr("&What kind of day"),
                        {tr("as its weekday says"), tr("a holiday: nobody strikes"), tr("half a day"),
                         tr("another number of cuttings")},
@@ -55,13 +57,26 @@ void HandsDialog::choose(int kind) {
 }
 
 Result<Command> HandsDialog::command() const {
-    const Day day = dayOf(m_day->date());
-    if (m_kind->currentIndex() == UsualHands) {
-        if (!season::handsOn(m_book, day).special)
-            return Refusal{day.iso(), "it has its weekday's hands already; choose another kind of day"};
-        return season::setHands(m_book, day, std::nullopt, {});
+    const Day from = dayOf(m_day->date());
+    const std::string note = said(*m_note);
+    Group group{tr("Set the hands of days").toStdString(), {}};
+    for (int i = 0; i < m_days->value(); ++i) {
+        const Day day = from + i;
+        const season::DayHands hands = season::handsOn(m_book, day);
+        const int usual = m_book.nursery().strikesByWeekday[static_cast<std::size_t>(day.weekday())];
+        const int kind = m_kind->currentIndex();
+        if (kind == UsualHands) {
+            if (hands.special) group.commands.push_back(season::setHands(m_book, day, std::nullopt, {}));
+            continue;
+        }
+        const int cuttings = kind == NoHands ? 0 : kind == HalfHands ? usual / 2 : m_hands->value();
+        // Of several days those on which nobody strikes anyway stay as they are.
+        if (m_days->value() > 1 && usual == 0 && !hands.special) continue;
+        group.commands.push_back(season::setHands(m_book, day, cuttings, note));
     }
-    return season::setHands(m_book, day, m_hands->value(), said(*m_note));
+    if (group.commands.empty())
+        return Refusal{from.iso(), "it has its weekday's hands already; choose another kind of day"};
+    return Command{group};
 }
 
 } // namespace warmbench::ui

@@ -10,7 +10,8 @@ class QSpinBox;
 
 namespace warmbench::ui {
 
-/// Asks how many cuttings can be struck on one day: as its weekday says, a holiday, a half day, or a number.
+/// Asks how many cuttings can be struck on a day, or on several in a row: as the weekday says, none, half of
+/// that, or a number.
 class HandsDialog : public ThingDialog {
     Q_OBJECT
 public:
@@ -26,6 +27,7 @@ private:
 
     const HouseBook& m_book;
     QDateEdit* m_day;
+    QSpinBox* m_days;
     QComboBox* m_kind;
     QSpinBox* m_hands;
     QLineEdit* m_note;

@@ -8,6 +8,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <set>
 
 namespace warmbench::ui {
 namespace {
@@ -86,7 +87,8 @@ private:
     void paintBatch(const MappedBatch& batch) {
         for (const SlotRect& place : batch.places) {
             const QRectF box = rectOf(place).adjusted(m_cell / 12, m_cell / 12, -m_cell / 12, -m_cell / 12);
-            m_painter.setPen(QPen(batch.shown ? m_zone.look.chosen : m_zone.look.taken, m_line / 15));
+            m_painter.setPen(batch.shown ? QPen(m_zone.look.ink, m_line / 10)
+                                         : QPen(m_zone.look.taken, m_line / 15));
             m_painter.setBrush(batch.shown ? QBrush(m_zone.look.chosen)
                                            : QBrush(m_zone.look.taken, Qt::BDiagPattern));
             m_painter.drawRect(box);
@@ -141,17 +143,17 @@ Plot slotMap(const HouseBook& book, ZoneId id, Day day, const std::vector<BatchI
         map.batches.back().shown = isShown;
         shown += isShown ? 1 : 0;
     };
+    std::set<BatchId> seen;
     for (const StayId stayId : book.staysMeeting(id, day, day + 1)) {
         const Stay& stay = book.get<Stay>(stayId);
-        add(stay, std::find(batches.begin(), batches.end(), stay.batch) != batches.end());
+        const bool wanted = std::find(batches.begin(), batches.end(), stay.batch) != batches.end();
+        add(stay, wanted);
+        if (wanted) seen.insert(stay.batch);
     }
     // What was left on days before, or is to stand there later, is shown as well.
     for (const BatchId batch : batches)
         for (const Stay* stay : staysInOrder(book, batch))
-            if (stay->zone == id && (stay->from > day || stay->to <= day)) {
-                add(*stay, true);
-                break;
-            }
+            if (stay->zone == id && seen.insert(batch).second) add(*stay, true);
     return {titleLines + std::max(cellLines * zone.rows, 2 * legendLines * shown) + 0.4,
             [map](QPainter& painter, const QRectF& area, const QFont& font) {
                 SlotPainter(painter, map, area, font).paint();

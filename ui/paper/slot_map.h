@@ -12,10 +12,10 @@ namespace warmbench::ui {
 /// The colours of a small map; on paper black and grey on white.
 struct SlotMapLook {
     QColor ink = Qt::black;
-    QColor slot = Qt::white;   ///< a free one
-    QColor taken = Qt::gray;   ///< hatch of what others take
-    QColor chosen = Qt::black; ///< of the batches that are shown
-    QColor onChosen = Qt::white;
+    QColor slot = Qt::white;                  ///< a free one
+    QColor taken = Qt::gray;                  ///< hatch of what others take
+    QColor chosen = QColor(0xd8, 0xd8, 0xd8); ///< of the batches that are shown; they are framed in ink
+    QColor onChosen = Qt::black;
 };
 
 /// A zone's slots on a day, the back row above: those of some batches filled, with their letters, and what
