@@ -48,6 +48,10 @@ TEST_CASE("The print dialog shows what is chosen, and says why labels can't be")
     REQUIRE(dialog.paper());
     CHECK(dialog.paper()->title == "Season's report");
     CHECK(dialog.findChild<QDateEdit*>("printFrom")->date() == QDate(2026, 8, 2));
+    REQUIRE(kind->count() == 6);
+    kind->setCurrentIndex(5);
+    REQUIRE(dialog.paper());
+    CHECK(dialog.paper()->title == "Month plan");
     kind->setCurrentIndex(0);
     CHECK(dialog.findChild<QDateEdit*>("printFrom")->date() == QDate(2027, 8, 1));
 }

@@ -84,7 +84,7 @@ QDoubleSpinBox* PrintDialog::lengthField(const QString& name, double millimetres
 void PrintDialog::build(Day day) {
     m_kind->setObjectName(QStringLiteral("printKind"));
     m_kind->addItems({tr("Strike list"), tr("Labels, one a container"), tr("Round sheet"),
-                      tr("The day's page"), tr("Season's report")});
+                      tr("The day's page"), tr("Season's report"), tr("Month plan")});
     m_from->setObjectName(QStringLiteral("printFrom"));
     m_from->setDate(qDate(day));
     m_from->setCalendarPopup(true);
