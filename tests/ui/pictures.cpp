@@ -1,3 +1,5 @@
+#include "core/book/query.h"
+#include "core/book/refit.h"
 #include "core/exchange/book/book_json.h"
 #include "core/exchange/file/file.h"
 #include "tests/core/season/season_book.h"
@@ -7,6 +9,8 @@
 #include "ui/month/hands_dialog.h"
 #include "ui/paper/print_dialog.h"
 #include "ui/plan/plan_dialog.h"
+#include "ui/setup/refit_dialog.h"
+#include "ui/setup/refit_words.h"
 #include "ui/shell/style.h"
 #include "ui/wants/list_dialog.h"
 #include "ui/wants/stock_dialog.h"
@@ -191,6 +195,48 @@ void writeDialogs(const QString& folder, const ui::Palette& palette, const QStri
     }
 }
 
+/// What a smaller zone does to what stands there, as it is asked.
+void writeRefit(const QString& folder, const ui::Palette& palette, const QString& look) {
+    const HouseBook book = smallNursery();
+    for (const auto& [id, zone] : book.all<Zone>()) {
+        if (slotsTaken(book, id, smallNurseryToday()) == 0) continue;
+        const Refit refit{smallNurseryToday(), reshaped(zone, {zone.row, zone.col, 2, 3})};
+        const auto effect = effectOf(book, refit);
+        if (!effect) continue;
+        ui::RefitDialog dialog(ui::refitWords(book, *effect, ui::Wording()), nullptr);
+        dialog.setPalette(ui::qtPalette(palette));
+        dialog.setStyleSheet(ui::windowStyleSheet(palette));
+        dialog.show();
+        QApplication::processEvents();
+        dialog.grab().save(folder + QStringLiteral("refit") + look);
+        return;
+    }
+}
+
+/// What a plan would make of the house, laid over the map.
+void writePlanOverMap(const QString& folder) {
+    using testing::on;
+    testing::SeasonBook nursery;
+    nursery.want(40, on(12, 1));
+    nursery.want(20, on(12, 20));
+    struct Opener : SmallNurseryOpener {
+        const RecipeLibrary& recipes() override { return testing::builtIn(); }
+    } opener;
+    ui::MainWindow window(opener, on(8, 1));
+    window.setTheme(ui::Theme::Light);
+    window.setSession(std::make_unique<ui::MemorySession>(nursery.book, QStringLiteral("season")));
+    window.resize(1280, 720);
+    window.show();
+    window.findChild<QAction*>(QStringLiteral("planDays"))->trigger();
+    auto* dialog = window.findChild<QDialog*>(QStringLiteral("planDialog"));
+    auto* plan = dialog->findChild<QPushButton*>(QStringLiteral("planStart"));
+    plan->click();
+    while (!plan->isEnabled()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    window.setDay(on(8, 9));
+    QApplication::processEvents();
+    window.grab().save(folder + QStringLiteral("plan-over-map.png"));
+}
+
 /// The plan dialog before planning and with a proposal, of which a part has no place.
 void writePlans(const QString& folder, const ui::Palette& palette, const QString& look) {
     using testing::on;
@@ -293,6 +339,9 @@ int main(int argc, char** argv) {
     warmbench::tests::writeDialogs(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writeDialogs(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writePlans(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
+    warmbench::tests::writePlanOverMap(folder);
+    warmbench::tests::writeRefit(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
+    warmbench::tests::writeRefit(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writePlans(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writePrinting(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writePrinting(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
