@@ -132,10 +132,13 @@ TEST_CASE("No text is clipped in words two fifths longer, from right to left, at
     walkDialogs();
 }
 
-TEST_CASE("No text is clipped in type of one and a half times the size") {
-    const Hardship hardship(false, false, 1.5);
-    OpenWindow open({1600, 900});
-    walkPlaces(open);
+TEST_CASE("No text is clipped in type of one and a half times and twice the size") {
+    for (const double times : {1.5, 2.0}) {
+        const Hardship hardship(false, false, times);
+        INFO("times " << times);
+        OpenWindow open({1920, 1080});
+        walkPlaces(open);
+    }
 }
 
 TEST_CASE("The window opens as it was closed: size, place, colours, and another day than its own") {
