@@ -73,9 +73,11 @@ void run() {
     report("find by a letter", 21, [&] { (void)ui::findEntries(book, today, QStringLiteral("a")); });
     report("find what is not there", 21,
            [&] { (void)ui::findEntries(book, today, QStringLiteral("nonesuch")); });
-    ui::BookSession& session = *window.session();
+    auto lived = std::make_unique<ui::MemorySession>(book, QStringLiteral("large"));
     for (int i = 0; i < 3000; ++i)
-        (void)session.perform({Put<HandDay>{{{}, Day::fromNumber(30000 + i), i, "step"}}});
+        (void)lived->perform({Put<HandDay>{{{}, Day::fromNumber(30000 + i), i, "step"}}});
+    window.setSession(std::move(lived));
+    ui::BookSession& session = *window.session();
     report("the book 3,000 steps back", 5, [&] { (void)session.bookAfter(0); });
     const auto first = session.journal()->front();
     report("show the house 3,000 steps back", 5, [&] {

@@ -5,7 +5,21 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include <algorithm>
+
 namespace warmbench::ui {
+namespace {
+
+/// As wide as the column of labels is in this type, or as the widest word of one that does not fit into it.
+int labelWidth(const QString& words, const QFont& font) {
+    const QFontMetrics letters(font);
+    int width = letters.horizontalAdvance(QStringLiteral("Root zone now"));
+    for (const QString& word : words.split(u' '))
+        width = std::max(width, letters.horizontalAdvance(word) + 2);
+    return width;
+}
+
+} // namespace
 
 FactPanel::FactPanel(QWidget* parent) : QScrollArea(parent) {
     setObjectName(QStringLiteral("factPanel"));
@@ -40,7 +54,7 @@ void FactPanel::addFact(const Fact& fact) {
     label->setFont(m_type.quiet);
     label->setProperty("rank", QStringLiteral("quiet"));
     label->setWordWrap(true);
-    label->setFixedWidth(84);
+    label->setFixedWidth(labelWidth(fact.label, m_type.quiet));
     auto* value = new QLabel(fact.html, m_page);
     value->setTextFormat(Qt::RichText);
     value->setFont(m_type.quiet);
