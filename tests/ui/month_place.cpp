@@ -162,3 +162,14 @@ TEST_CASE("A holiday is set by the keys of its dialog, and taken back by them") 
     answer(0, 7);
     CHECK(month.nursery.book.all<HandDay>().empty());
 }
+
+TEST_CASE("Weeks that have gone are not planned, and the month says so") {
+    ShownMonth month;
+    month.show();
+    month.child<QDateEdit>("monthFrom")->setDate(QDate(2027, 6, 7));
+    for (const char* button : {"monthPlan", "monthWhatIf"}) {
+        month.child<QPushButton>(button)->click();
+        CHECK(month.child<QLabel>("monthRefusal")->text() ==
+              "These weeks have gone; choose a later first day.");
+    }
+}

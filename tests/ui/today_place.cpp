@@ -38,6 +38,8 @@ TEST_CASE("Enter on the day's list strikes what was left from days before, and u
     REQUIRE(planned > 0);
     REQUIRE(list->topLevelItemCount() >= planned);
     CHECK(open.child<QTextBrowser>("todayNotes")->toPlainText().contains("To take"));
+    list->setCurrentItem(list->topLevelItem(list->topLevelItemCount() - 1));
+    CHECK_FALSE(open.child<QWidget>("todaySlots")->isVisible()); // the round is all over the house
     list->setCurrentItem(list->topLevelItem(0));
     QTest::keyClick(list, Qt::Key_Return);
     CHECK(plannedUntil(book, today) == planned - 1);

@@ -202,18 +202,27 @@ void MonthPlace::askHands(Day day) {
     dialog.exec();
 }
 
+std::optional<Day> MonthPlace::planFrom() {
+    if (m_plan.from + m_plan.days <= m_shown) {
+        m_refusal->tell(tr("These weeks have gone; choose a later first day."));
+        return std::nullopt;
+    }
+    return std::max(m_plan.from, m_shown);
+}
+
 void MonthPlace::planWeeks() {
-    // Days that have gone are not planned any more.
-    const Day from = std::max(m_plan.from, m_shown);
-    PlanDialog dialog(*m_book, *m_recipes, from, wording(), this);
+    const auto from = planFrom();
+    if (!from) return;
+    PlanDialog dialog(*m_book, *m_recipes, *from, wording(), this);
     if (auto* days = dialog.findChild<QSpinBox*>(QStringLiteral("planDays")))
-        days->setValue(m_plan.from + m_plan.days - from);
+        days->setValue(m_plan.from + m_plan.days - *from);
     if (dialog.exec() == QDialog::Accepted) m_refusal->tell(perform(dialog.command()));
 }
 
 void MonthPlace::tryThings() {
-    const Day from = std::max(m_plan.from, m_shown);
-    WhatIfDialog dialog(*m_book, *m_recipes, from, m_plan.from + m_plan.days - from, wording(), this);
+    const auto from = planFrom();
+    if (!from) return;
+    WhatIfDialog dialog(*m_book, *m_recipes, *from, m_plan.from + m_plan.days - *from, wording(), this);
     if (dialog.exec() == QDialog::Accepted) m_refusal->tell(perform(dialog.command()));
 }
 

@@ -30,6 +30,8 @@ private:
     void sayMove(int line, Day day);
     void move(int line, Day day);
     void askHands(Day day);
+    /// The first day from which may be planned; nothing where all of these weeks have gone, which is told.
+    [[nodiscard]] std::optional<Day> planFrom();
     void planWeeks();
     void tryThings();
     void showOnMap(int line);
