@@ -30,7 +30,7 @@ public:
         : m_draft(draft), m_before(before), m_after(after), m_day(day), m_shift(shiftOf(before, after)) {}
 
     void stays() {
-        std::vector<std::pair<Stay, std::vector<Place>>> homeless;
+        std::vector<Homeless> homeless;
         for (const Stay& stay :
              m_draft.standing<Stay>(m_draft.book().staysIn(m_before.id),
                                     [&](const Stay& one) { return one.zone == m_before.id; })) {
@@ -54,13 +54,16 @@ public:
             Stay past = fitting;
             past.to = std::min(stay.to, m_day);
             replaceOrRemove(stay, past);
-            homeless.emplace_back(past, outside);
+            homeless.push_back({past, past.places.empty() ? std::nullopt : std::optional(past.id), outside});
             if (stay.to > m_day && !fitting.places.empty()) {
                 fitting.from = m_day;
                 m_draft.add(fitting);
             }
         }
-        for (auto& [past, places] : homeless) reseat(past, places);
+        // First one container of each, as the warmth of a batch is reckoned from where any of it stood.
+        for (Homeless& one : homeless)
+            if (!one.kept) reseat(one, 1);
+        for (Homeless& one : homeless) reseat(one, one.places.size());
     }
 
     Outcome runs() {
@@ -89,26 +92,42 @@ private:
             m_draft.replace(before, after);
     }
 
-    /// Shows containers of a stay that is over on slots that were free then, as far as there are any.
-    void reseat(const Stay& past, const std::vector<Place>& places) {
+    /// A stay that is over, with containers whose slots are gone.
+    struct Homeless {
+        Stay past;                  ///< with those that still have theirs
+        std::optional<StayId> kept; ///< the stay in the draft; nothing where none of its containers fits
+        std::vector<Place> places;  ///< of the others
+    };
+
+    /// Shows as many as `most` of them on slots that were free then, as far as there are any.
+    void reseat(Homeless& homeless, std::size_t most) {
+        const Stay& past = homeless.past;
         std::vector<SlotRect> taken;
         for (const Stay& other :
              m_draft.standing<Stay>(m_draft.book().staysIn(m_before.id), [&](const Stay& one) {
                  return one.zone == m_before.id && one.from < past.to && past.from < one.to;
              }))
             for (const Place& place : other.places) taken.push_back(place.slots);
-        const Stay* now = m_draft.find<Stay>(past.id);
-        Stay shown = now ? *now : past;
-        for (Place place : places)
-            if (const auto free = freeSlots(place.slots, taken)) {
-                place.slots = *free;
-                taken.push_back(*free);
-                shown.places.push_back(place);
+        Stay shown = homeless.kept ? *m_draft.find<Stay>(*homeless.kept) : past;
+        const Stay before = shown;
+        std::vector<Place> left;
+        for (Place place : homeless.places) {
+            const auto free = shown.places.size() - before.places.size() < most
+                                  ? freeSlots(place.slots, taken)
+                                  : std::nullopt;
+            if (!free) {
+                left.push_back(place);
+                continue;
             }
-        if (now)
-            m_draft.replace(Stay{*now}, shown);
+            place.slots = *free;
+            taken.push_back(*free);
+            shown.places.push_back(place);
+        }
+        homeless.places = left;
+        if (homeless.kept)
+            m_draft.replace(before, shown);
         else if (!shown.places.empty())
-            m_draft.add(shown);
+            homeless.kept = m_draft.add(shown);
     }
 
     [[nodiscard]] std::optional<SlotRect> freeSlots(SlotRect slots,

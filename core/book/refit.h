@@ -13,16 +13,17 @@ struct RefitEffect {
         Day from;
         friend bool operator==(const Containers&, const Containers&) = default;
     };
-    std::vector<Containers> unplaced; ///< that lose their places from then on, and wait to be placed again
-    std::vector<Containers> redrawn;  ///< that are shown on other slots on days that are over
-    std::vector<Containers> unshown;  ///< for which there is no slot on days that are over
-    std::vector<ZoneId> cut;          ///< zones that were not named and become smaller
-    std::vector<ZoneId> gone;         ///< zones that were not named and are taken away
-    std::vector<MatRun> runs;         ///< of mats, that are taken out
+    std::vector<Containers> unplaced;  ///< that lose their places from then on, and wait to be placed again
+    std::vector<Containers> redrawn;   ///< that are shown on other slots on days that are over
+    std::vector<Containers> unshown;   ///< for which there is no slot on days that are over
+    std::vector<Containers> uncounted; ///< the same, of batches of which no container has one
+    std::vector<ZoneId> cut;           ///< zones that were not named and become smaller
+    std::vector<ZoneId> gone;          ///< zones that were not named and are taken away
+    std::vector<MatRun> runs;          ///< of mats, that are taken out
 
     [[nodiscard]] bool empty() const {
-        return unplaced.empty() && redrawn.empty() && unshown.empty() && cut.empty() && gone.empty() &&
-               runs.empty();
+        return unplaced.empty() && redrawn.empty() && unshown.empty() && uncounted.empty() && cut.empty() &&
+               gone.empty() && runs.empty();
     }
 };
 

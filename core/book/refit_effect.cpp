@@ -1,5 +1,7 @@
 #include "core/book/refit.h"
 
+#include "core/book/query.h"
+
 #include <algorithm>
 #include <map>
 
@@ -50,12 +52,15 @@ void compare(const HouseBook& before, const HouseBook& after, const Batch& batch
         std::optional<Day> unplaced;
         std::optional<Day> redrawn;
         std::optional<Day> unshown;
+        std::optional<Day> uncounted;
         for (const Day turn : days) {
             const auto stood = spotOf(before, batch.id, one.number, turn);
             if (!stood) continue;
             const auto stands = spotOf(after, batch.id, one.number, turn);
             if (!stands && turn >= day && !unplaced) unplaced = turn;
-            if (!stands && turn < day && !unshown) unshown = turn;
+            const bool counts = stayOn(after, batch.id, turn) != nullptr;
+            if (!stands && turn < day && counts && !unshown) unshown = turn;
+            if (!stands && turn < day && !counts && !uncounted) uncounted = turn;
             if (stands && turn < day && !redrawn && !moved.contains(stood->zone) &&
                 stands->onBench != stood->onBench)
                 redrawn = turn;
@@ -63,6 +68,7 @@ void compare(const HouseBook& before, const HouseBook& after, const Batch& batch
         if (unplaced) note(effect.unplaced, batch.id, one.number, *unplaced);
         if (redrawn) note(effect.redrawn, batch.id, one.number, *redrawn);
         if (unshown) note(effect.unshown, batch.id, one.number, *unshown);
+        if (uncounted) note(effect.uncounted, batch.id, one.number, *uncounted);
     }
 }
 

@@ -232,7 +232,7 @@ void writePlanOverMap(const QString& folder) {
     auto* plan = dialog->findChild<QPushButton*>(QStringLiteral("planStart"));
     plan->click();
     while (!plan->isEnabled()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
-    window.setDay(on(8, 9));
+    window.setDay(on(8, 29));
     QApplication::processEvents();
     window.grab().save(folder + QStringLiteral("plan-over-map.png"));
 }

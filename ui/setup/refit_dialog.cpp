@@ -17,6 +17,7 @@ RefitDialog::RefitDialog(const QStringList& words, QWidget* parent) : QDialog(pa
     list->setObjectName(QStringLiteral("refitWords"));
     list->setAccessibleName(tr("What changes"));
     list->setWordWrap(true);
+    list->setSpacing(3);
     list->addItems(words);
     list->setCurrentRow(0);
     auto* change = new QPushButton(tr("&Change it"), this);

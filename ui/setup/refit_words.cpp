@@ -35,6 +35,11 @@ QStringList refitWords(const HouseBook& book, const RefitEffect& effect, const W
         words += say("%1: its days there from %2 still count, shown on other slots of the zone.")
                      .arg(named(book, some, wording), wording.shortDate(some.from));
     for (const auto& some : effect.unshown)
+        words +=
+            say("%1: no slot is left to show its days there from %2 on; they still count, as others of the "
+                "batch stood there.")
+                .arg(named(book, some, wording), wording.shortDate(some.from));
+    for (const auto& some : effect.uncounted)
         words += say("%1: no slot is left to show its days there from %2 on; they no longer count. The "
                      "journal keeps them.")
                      .arg(named(book, some, wording), wording.shortDate(some.from));

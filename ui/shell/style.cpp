@@ -67,6 +67,7 @@ QPlainTextEdit { background: @panel; border: 1px solid @fieldEdge; border-radius
 QPlainTextEdit:focus { border: 2px solid @accentColour; padding: 1px 3px; }
 QLineEdit:focus { border: 2px solid @accentColour; padding: 2px 7px; }
 QListView, QTextBrowser, QScrollArea { background: @panel; border: none; }
+QListView { selection-background-color: @accentGround; selection-color: @ink; }
 QListView:focus, QTextBrowser:focus, QScrollArea:focus { border: 2px solid @accentColour; }
 QSplitter::handle { background: @rule; }
 QScrollBar { background: transparent; border: none; }

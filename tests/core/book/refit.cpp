@@ -165,3 +165,35 @@ TEST_CASE("What would break a rule of the house is refused before anything is to
     CHECK(effect.refusal().text().find("does not fit inside") != std::string::npos);
     CHECK(!effectOf(refitting.small.book, Refit{refitting.today, refitting.warm({0, 0, 4, 10})}));
 }
+
+TEST_CASE(
+    "In a zone too small for all, each batch keeps one container of its past, so that its warmth counts") {
+    Refitting refitting;
+    HouseBook& book = refitting.small.book;
+    // Beside the struck batch of four pots a second one of four stood in the zone.
+    Batch other = book.get<Batch>(refitting.small.struck);
+    other.id = {};
+    other.code = "27-046-Z";
+    Stay stay = book.get<Stay>(refitting.small.rooting);
+    stay.id = {};
+    for (Place& place : stay.places) place.slots.row = 3;
+    refitting.perform({RemoveBatch{refitting.small.planned}});
+    refitting.perform({AddBatch{other, {stay}}});
+    const BatchId second = book.all<Batch>().rbegin()->first;
+    // Two slots are left, on which neither stood.
+    const Refit refit{refitting.today, refitting.warm({1, 6, 1, 2})};
+    const RefitEffect effect = refitting.effect(refit);
+    CHECK(effect.uncounted.empty());
+    CHECK(effect.unplaced.size() == 2);
+    CHECK(effect.redrawn.size() == 2);
+    CHECK(effect.unshown.size() == 2);
+    refitting.perform({refit});
+    CHECK(refitting.placed(refitting.small.struck, refitting.today - 1) == 1);
+    CHECK(refitting.placed(second, refitting.today - 1) == 1);
+    // One slot is left: one of them is told to lose its days.
+    Refitting again;
+    again.small.book = book;
+    const RefitEffect less =
+        again.effect({again.today, reshaped(book.get<Zone>(again.small.warm), {1, 6, 1, 1})});
+    CHECK(less.uncounted.size() == 1);
+}
