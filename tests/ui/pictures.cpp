@@ -292,6 +292,14 @@ void writePrinting(const QString& folder, const ui::Palette& palette, const QStr
     testing::SeasonBook nursery;
     nursery.strike(on(8, 2), 30, 60);
     nursery.strike(on(8, 3), 25, 60);
+    // What the season's report looks back on.
+    const TargetId target = nursery.want(60, on(6, 1));
+    for (const unsigned month : {2U, 3U, 4U}) {
+        const BatchId ended = nursery.strike(on(month, 1), 40, 60, target);
+        (void)nursery.book.perform(
+            Command{PotOn{ended, on(month, 1) + 55, {{1, 30 - int(month) * 4, 10}}, ""}});
+        (void)nursery.book.perform(Command{Discard{ended, on(month, 1) + 58, {}, "rot"}});
+    }
     const forecast::BookForecast forecast(nursery.book, on(8, 2));
     ui::PrintDialog dialog(nursery.book, forecast, on(8, 1), ui::Wording());
     dialog.setPalette(ui::qtPalette(palette));

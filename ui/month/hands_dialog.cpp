@@ -22,7 +22,7 @@ HandsDialog::HandsDialog(const HouseBook& book, Day day, const Wording& /*wordin
                          QWidget* parent)
     : ThingDialog(tr("Hands of a day"), std::move(performer), parent), m_book(book),
       m_day(addDay(fields(), "handsDay", tr("&Day"), day)),
-      m_days(addCount(fields(), "handsDays", tr("&For"), 1, 1, mostDaysInRow, tr(" days in a row"))),
+      m_days(addCount(fields(), "handsDays", tr("&For"), 1, 1, mostDaysInRow, tr("days in a row"))),
       m_kind(addChoice(fields(), "handsKind", tr("&What kind of day"),
                        {tr("as its weekday says"), tr("a holiday: nobody strikes"), tr("half a day"),
                         tr("another number of cuttings")},
