@@ -7,4 +7,6 @@ trap 'rm -rf "$scratch"' EXIT
 export XDG_CONFIG_HOME="$scratch" XDG_RUNTIME_DIR="$scratch"
 mkdir -p "$2/100" "$2/200"
 "$1/tests/ui/ui_pictures" "$2/100"
+# Those of the user guide, which stand in resources/picture.
+QT_QPA_PLATFORM=offscreen WARMBENCH_GUIDE_PICTURES="$2/100" "$1/tests/ui/tests_ui" "The guide*"
 QT_SCALE_FACTOR=2 "$1/tests/ui/ui_pictures" "$2/200"

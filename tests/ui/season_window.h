@@ -8,6 +8,7 @@
 
 #include <QAction>
 #include <QDialog>
+#include <QFileInfo>
 #include <QPushButton>
 #include <QTest>
 #include <QTimer>
@@ -19,7 +20,8 @@ namespace warmbench::tests {
 class EmptyOpener : public ui::BookOpener {
 public:
     Result<std::unique_ptr<ui::BookSession>> open(const QString& name) override {
-        return std::unique_ptr<ui::BookSession>(std::make_unique<ui::MemorySession>(HouseBook(), name));
+        return std::unique_ptr<ui::BookSession>(
+            std::make_unique<ui::MemorySession>(HouseBook(), QFileInfo(name).completeBaseName()));
     }
     Result<std::unique_ptr<ui::BookSession>> create(const QString& name) override { return open(name); }
     const RecipeLibrary& recipes() override { return testing::builtIn(); }
