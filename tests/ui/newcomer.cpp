@@ -152,14 +152,13 @@ void putInStock(Newcomer& newcomer) {
 }
 
 void plan(Newcomer& newcomer, tests::SeasonWindow& shown) {
-    newcomer.inDialog([&] { newcomer.go("planDays"); },
-                      [&](QDialog& dialog) {
-                          auto* start = in<QPushButton>(dialog, "planStart");
-                          newcomer.press(start);
-                          REQUIRE(QTest::qWaitFor([&] { return start->isEnabled(); }, 120'000));
-                          Newcomer::picture(dialog, "guide-plan.png");
-                          newcomer.press(in<QPushButton>(dialog, "planAccept"));
-                      });
+    newcomer.go("planDays");
+    auto* dialog = shown.child<QDialog>("planDialog");
+    auto* start = in<QPushButton>(*dialog, "planStart");
+    newcomer.press(start);
+    REQUIRE(QTest::qWaitFor([&] { return start->isEnabled(); }, 120'000));
+    Newcomer::picture(*dialog, "guide-plan.png");
+    newcomer.press(in<QPushButton>(*dialog, "planAccept"));
     shown.go("house");
     shown.window.choose(shown.book().all<Batch>().begin()->first);
     Newcomer::picture(shown.window, "guide-planned.png");
