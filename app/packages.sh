@@ -13,6 +13,9 @@ speed_packages="coinor-libcbc-dev"
 # To run the checks of .ci/run besides.
 check_packages="clang-format"
 
+# To run .ci/fuzz besides.
+fuzz_packages="clang"
+
 # To run .ci/lint besides.
 lint_packages="clang-tidy"
 

@@ -22,6 +22,7 @@ int refuseFile(const Refusal& refusal, ExitStatus status = badInput);
 // Each adds one call with its options to the program; when that call is chosen, `work` becomes its work.
 // A new call is one file here, one line below and one in program.cpp.
 void addBackup(CLI::App& program, Work& work);
+void addBackups(CLI::App& program, Work& work);
 void addCheck(CLI::App& program, Work& work);
 void addClimate(CLI::App& program, Work& work);
 void addCopy(CLI::App& program, Work& work);
@@ -37,6 +38,7 @@ void addPlan(CLI::App& program, Work& work);
 void addPrint(CLI::App& program, Work& work);
 void addReckon(CLI::App& program, Work& work);
 void addRecipes(CLI::App& program, Work& work);
+void addRescue(CLI::App& program, Work& work);
 void addRound(CLI::App& program, Work& work);
 void addSolve(CLI::App& program, Work& work);
 void addTake(CLI::App& program, Work& work);

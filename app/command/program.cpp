@@ -30,6 +30,7 @@ int runProgram(int argc, char** argv) {
     addPrint(program, work);
     addCheck(program, work);
     addBackup(program, work);
+    addBackups(program, work);
     addClimate(program, work);
     addCopy(program, work);
     addExport(program, work);
@@ -41,6 +42,7 @@ int runProgram(int argc, char** argv) {
     addReckon(program, work);
     addRecipes(program, work);
     addOwnRecipe(program, work);
+    addRescue(program, work);
     addRound(program, work);
     addSolve(program, work);
     addTake(program, work);

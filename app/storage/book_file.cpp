@@ -23,11 +23,11 @@ BookFile::BookFile(std::unique_ptr<Store> store) : m_store(std::move(store)) {}
 
 BookFile::~BookFile() = default;
 
-Outcome BookFile::create(const std::string& path, const HouseBook& book) {
+Outcome BookFile::create(const std::string& path, const HouseBook& book, const std::string& said) {
     auto store = storeOf(path, OpenMode::Write);
     if (!store) return store.refusal();
     BookFile file(std::move(*store));
-    return file.m_store->make([&] { return file.keep(changeTo(book), "Make the book"); });
+    return file.m_store->make([&] { return file.keep(changeTo(book), said); });
 }
 
 Result<std::unique_ptr<BookFile>> BookFile::open(const std::string& path, OpenMode mode) {

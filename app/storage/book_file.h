@@ -34,7 +34,8 @@ class BookFile {
 public:
     /// Makes a new book; refused where there is one of that name already. `path` is the name of a file, or
     /// the address of a database (`postgresql://...`).
-    static Outcome create(const std::string& path, const HouseBook& book);
+    static Outcome create(const std::string& path, const HouseBook& book,
+                          const std::string& said = "Make the book");
     /// Opens a book. Refused, and the store not changed: none there, no house book, damaged, written by a
     /// newer program, for writing also where it can't be written. An older one that is opened for writing is
     /// brought up to date.
@@ -90,6 +91,13 @@ public:
     /// name. Refused where there is a file of that name.
     Outcome backup(const std::string& path) const;
 
+    /// From now on the book backs itself up before each day's first change (backups.h), where it is a file. A
+    /// backup that can't be made hinders no work; `lastBackupTrouble` tells of it.
+    void keepBackups(bool keep) { m_keepsBackups = keep; }
+    [[nodiscard]] const Outcome& lastBackupTrouble() const { return m_backupTrouble; }
+    /// Backs the book up unless that day's backup is there, and takes away those that are too many.
+    Outcome backUpOn(Day today);
+
 private:
     class Transaction;
     struct News;
@@ -100,6 +108,7 @@ private:
 
     explicit BookFile(std::unique_ptr<Store> store);
     Outcome load();
+    void backUpToday();
     Result<int> takeOver(News& news);
     Outcome keepHere(const Change& change, const std::string& words, const News& news);
     Outcome keep(const Change& change, const std::string& words);
@@ -110,6 +119,9 @@ private:
     HouseBook m_book;
     std::int64_t m_seq = 0; ///< of the last journal entry that the book in memory knows
     std::string m_chain;    ///< its hash
+    bool m_keepsBackups = false;
+    Day m_backedUpOn = Day::first();
+    Outcome m_backupTrouble;
     std::vector<Step> m_done;
     std::vector<Step> m_undone;
     std::function<void(const Change&)> m_listener;

@@ -4,6 +4,7 @@
 #include "app/storage/whole_book.h"
 #include "core/exchange/book/book_json.h"
 
+#include <QDate>
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QVariant>
@@ -22,6 +23,8 @@ struct BookFile::News {
 };
 
 namespace {
+
+constexpr std::int64_t julianDayOfEpoch = 2'440'588; // of 1970-01-01
 
 std::pair<std::size_t, std::int64_t> touchedBy(const AnyEdit& edit) {
     return {edit.index(), std::visit([](const auto& one) { return one.id().number; }, edit)};
@@ -45,6 +48,7 @@ public:
     }
 
     Outcome begin() {
+        m_file.backUpToday();
         if (auto refusal = m_file.m_store->beginToWrite()) return refusal;
         m_open = true;
         const auto taken = m_file.takeOver(m_news);
@@ -58,6 +62,15 @@ private:
     News m_news;
     bool m_open = false;
 };
+
+void BookFile::backUpToday() {
+    if (!m_keepsBackups || m_store->mode() == OpenMode::Read) return;
+    const Day today =
+        Day::fromNumber(static_cast<int>(QDate::currentDate().toJulianDay() - julianDayOfEpoch));
+    if (today == m_backedUpOn) return;
+    m_backedUpOn = today;
+    m_backupTrouble = backUpOn(today);
+}
 
 Result<int> BookFile::catchUp() {
     News news;

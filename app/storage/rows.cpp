@@ -62,19 +62,29 @@ Outcome remove(const QSqlDatabase& database, IdOf<E> id) {
 }
 
 template <class E>
+QString selectAll() {
+    return QStringLiteral("SELECT %1 FROM %2").arg(columnsOf<E>().join(QStringLiteral(", ")), tableOf<E>());
+}
+
+/// The thing of a row; the name of the first field that its column can't be, where there is one.
+template <class E>
+std::string readThing(const QSqlQuery& row, E& thing) {
+    int column = 0;
+    std::string wrong;
+    describe(thing, [&](const char* name, auto& field) {
+        if (!fromColumn(row.value(column++), field) && wrong.empty()) wrong = name;
+    });
+    return wrong;
+}
+
+template <class E>
 Outcome readKind(const QSqlDatabase& database, std::map<IdOf<E>, E>& things) {
     QSqlQuery query(database);
     query.setForwardOnly(true);
-    if (!query.exec(
-            QStringLiteral("SELECT %1 FROM %2").arg(columnsOf<E>().join(QStringLiteral(", ")), tableOf<E>())))
-        return failure(query);
+    if (!query.exec(selectAll<E>())) return failure(query);
     while (query.next()) {
         E thing{};
-        int column = 0;
-        std::string wrong;
-        describe(thing, [&](const char* name, auto& field) {
-            if (!fromColumn(query.value(column++), field) && wrong.empty()) wrong = name;
-        });
+        const std::string wrong = readThing(query, thing);
         if (!wrong.empty())
             return Refusal{{},
                            std::string(kindName<E>.one) + " number " +
@@ -82,7 +92,24 @@ Outcome readKind(const QSqlDatabase& database, std::map<IdOf<E>, E>& things) {
                                "nothing that can be its " + wrong};
         things.emplace(thing.id, std::move(thing));
     }
-    return std::nullopt;
+    return query.lastError().isValid() ? failure(query) : std::nullopt;
+}
+
+/// The rows of a kind that can be read, from one end of the table; false where some can't be.
+template <class E>
+bool readFrom(const QSqlDatabase& database, const char* order, std::map<IdOf<E>, E>& things) {
+    QSqlQuery query(database);
+    query.setForwardOnly(true);
+    if (!query.exec(selectAll<E>() + QStringLiteral(" ORDER BY id ") + QLatin1String(order))) return false;
+    bool all = true;
+    while (query.next()) {
+        E thing{};
+        if (readThing(query, thing).empty())
+            things.emplace(thing.id, std::move(thing));
+        else
+            all = false;
+    }
+    return all && !query.lastError().isValid();
 }
 
 } // namespace
@@ -136,6 +163,17 @@ Result<Things> readRows(const QSqlDatabase& database) {
     });
     if (refusal) return *refusal;
     return things;
+}
+
+SalvagedRows salvageRows(const QSqlDatabase& database) {
+    SalvagedRows salvaged;
+    forEachKind([&]<class E>() {
+        auto& things = std::get<std::map<IdOf<E>, E>>(salvaged.things);
+        const bool whole = readFrom<E>(database, "ASC", things);
+        if (!whole) readFrom<E>(database, "DESC", things);
+        salvaged.damaged.push_back(!whole);
+    });
+    return salvaged;
 }
 
 } // namespace warmbench::app

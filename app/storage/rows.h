@@ -8,6 +8,7 @@
 #include <QSqlError>
 
 #include <string>
+#include <vector>
 
 namespace warmbench::app {
 
@@ -25,5 +26,13 @@ namespace warmbench::app {
 
 /// Everything that the tables hold; refused where a row holds what no thing can.
 [[nodiscard]] Result<Things> readRows(const QSqlDatabase& database);
+
+/// What can be read of the tables of a damaged database, row by row and from both ends, and of each kind in
+/// their order whether some of its rows can't be.
+struct SalvagedRows {
+    Things things;
+    std::vector<bool> damaged;
+};
+[[nodiscard]] SalvagedRows salvageRows(const QSqlDatabase& database);
 
 } // namespace warmbench::app

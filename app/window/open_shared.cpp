@@ -6,6 +6,7 @@ namespace warmbench::app {
 
 Result<std::unique_ptr<BookFile>> openBookWith(PasswordKeeper& keys, const std::string& name, OpenMode mode) {
     auto file = BookFile::open(name, mode);
+    if (file) (*file)->keepBackups(true);
     if (!isShared(name)) return file;
     auto address = SharedAddress::read(name);
     if (!address) return address.refusal();
