@@ -24,6 +24,9 @@ struct BookFile::News {
 
 namespace {
 
+/// A day's work of steps can be taken back, not all that a program that is never closed has done.
+constexpr std::size_t mostSteps = 500;
+
 constexpr std::int64_t julianDayOfEpoch = 2'440'588; // of 1970-01-01
 
 std::pair<std::size_t, std::int64_t> touchedBy(const AnyEdit& edit) {
@@ -158,6 +161,7 @@ Outcome BookFile::perform(const Command& command) {
     if (auto refusal = keepHere(*change, said, news)) return refusal;
     transaction.ended();
     m_done.push_back({said, *change});
+    if (m_done.size() > mostSteps) m_done.erase(m_done.begin());
     m_undone.clear();
     if (m_listener) m_listener(*change);
     return std::nullopt;
