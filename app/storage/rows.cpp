@@ -12,6 +12,10 @@
 namespace warmbench::app {
 namespace {
 
+/// Whether a kind's table came after the first version of the schema.
+template <class E>
+constexpr bool cameLater = std::is_same_v<E, ReadingMonth>;
+
 Outcome failure(const QSqlQuery& query) {
     return Refusal{{}, "the database says: " + wordsOf(query.lastError())};
 }
@@ -59,6 +63,12 @@ Outcome remove(const QSqlDatabase& database, IdOf<E> id) {
         return failure(query);
     query.addBindValue(toColumn(id));
     return query.exec() ? std::nullopt : failure(query);
+}
+
+template <class E>
+bool isThere([[maybe_unused]] const QSqlDatabase& database) {
+    if constexpr (cameLater<E>) return database.tables().contains(tableOf<E>());
+    return true;
 }
 
 template <class E>
@@ -132,7 +142,8 @@ Result<Things> readRows(const QSqlDatabase& database) {
     Things things;
     Outcome refusal;
     forEachKind([&]<class E>() {
-        if (!refusal) refusal = readKind<E>(database, std::get<std::map<IdOf<E>, E>>(things));
+        if (!refusal && isThere<E>(database))
+            refusal = readKind<E>(database, std::get<std::map<IdOf<E>, E>>(things));
     });
     if (refusal) return *refusal;
     return things;

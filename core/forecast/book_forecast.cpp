@@ -106,6 +106,8 @@ void BookForecast::update(const HouseBook& book, const Change& change) {
                     touched.insert(thing.batch);
                 else if constexpr (std::is_same_v<E, MatRun>)
                     touchZone(thing.zone);
+                else if constexpr (std::is_same_v<E, ReadingMonth>)
+                    thing.zone ? touchZone(*thing.zone) : void();
                 else if constexpr (std::is_same_v<E, House> || std::is_same_v<E, Nursery>)
                     all = true;
             },

@@ -144,8 +144,30 @@ TEST_CASE("Loggers of the sample nursery are read as they are, and heat has its 
           2);
     CHECK(runWith({"climate", book.path, "--zone", "Bench 1 · A", "--file", data("targets.csv")}).status ==
           2);
-    CHECK(runWith({"climate", book.path}).status == 2);
+    CHECK(runWith({"climate", book.path}).out.find("no readings") != std::string::npos);
+    CHECK(runWith({"climate", book.path, "--file", data("logger-mat-1.csv")}).status == 2);
     const ProgramRun heat = runWith({"climate", book.path, "--heat", "--day", "2026-11-30"});
     CHECK(heat.status == 0);
     CHECK(heat.out.find("ready after") != std::string::npos);
+}
+
+TEST_CASE("A logger's readings are kept once, and tell the batches' forecast") {
+    const SampleBook book;
+    const std::vector<std::string> keep{
+        "climate", book.path, "--zone", "Bench 1 · A", "--file", data("logger-mat-1.csv"), "--keep"};
+    const ProgramRun first = runWith(keep);
+    REQUIRE(first.status == 0);
+    CHECK(first.out.find(": 0 readings kept") == std::string::npos);
+    const ProgramRun again = runWith(keep);
+    CHECK(again.status == 0);
+    CHECK(again.out.find(": 0 readings kept") != std::string::npos);
+    const ProgramRun house = runWith(
+        {"climate", book.path, "--house", "Propagation house", "--file", data("logger-mat-1.csv"), "--keep"});
+    CHECK(house.status == 2);
+    CHECK(house.error.find("expected the name of a house") != std::string::npos);
+    const ProgramRun told = runWith({"climate", book.path, "--day", "2026-11-20"});
+    CHECK(told.status == 0);
+    CHECK(told.out.find("Bench 1 · A, root zone: ") != std::string::npos);
+    CHECK(told.out.find("Outside the range") != std::string::npos);
+    CHECK(runWith({"check", book.path}).status == 0);
 }
