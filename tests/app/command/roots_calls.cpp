@@ -104,6 +104,21 @@ TEST_CASE("A round worked on a copy is brought home once") {
     CHECK(runWith({"round", book.path, "--merge", copy}).status == 0);
     CHECK(checksIn(book.path) == before + 1);
     CHECK(runWith({"round", book.path, "--merge", copy}).out.find(": 0 checks entered") != std::string::npos);
+    // Both books look at one container on one day and find other roots: nothing is brought home unasked.
+    const auto entered = [&](const std::string& into, const std::string& counts) {
+        const std::string file = book.write(
+            "again.csv", "batch,container,examined,rooted\n" + stops[1]["batch"].get<std::string>() + "," +
+                             std::to_string(stops[1]["container"].get<int>()) + "," + counts + "\n");
+        return runWith({"round", into, "--day", "2026-11-30", "--enter", file, "--anyway"}).status;
+    };
+    REQUIRE(entered(copy, "2,2") == 0);
+    REQUIRE(entered(book.path, "2,1") == 0);
+    const ProgramRun conflict = runWith({"round", book.path, "--merge", copy});
+    CHECK(conflict.status == 1);
+    CHECK(conflict.out.find("in both books: 1 of 2 rooted here, 2 of 2 in the copy") != std::string::npos);
+    CHECK(checksIn(book.path) == before + 2);
+    CHECK(runWith({"round", book.path, "--merge", copy, "--anyway"}).status == 0);
+    CHECK(checksIn(book.path) == before + 2);
 }
 
 TEST_CASE("Takes are told by every grouping, and own figures are taken over when asked for") {

@@ -85,3 +85,15 @@ TEST_CASE("Readings are kept in a book of version 2 that was brought up to date"
     }
     CHECK(opened(file, OpenMode::Read)->book().readingsOf(place, Channel::RootZone).size() == 1);
 }
+
+TEST_CASE("A shared book of version 2 is read as it is, and brought up to date for writing") {
+    const BookFolder folder(Kept::Shared);
+    const std::string address = folder.smallBookFile();
+    tamper(address, "DROP TABLE reading_months");
+    tamper(address, "UPDATE about SET version = 2");
+    CHECK(opened(address, OpenMode::Read)->book() == smallBook().book);
+    const auto book = opened(address, OpenMode::Write);
+    const ReadingPlace place{smallBook().warm, std::nullopt};
+    REQUIRE(!book->perform({KeepReadings{place, {{Channel::RootZone, {{30'000'000, 2000}}}}}}));
+    CHECK(book->check().empty());
+}
