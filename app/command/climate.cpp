@@ -1,5 +1,6 @@
 #include "app/command/book_words.h"
 #include "app/command/call.h"
+#include "app/command/climate_kept.h"
 #include "app/command/figures.h"
 #include "app/command/open_book.h"
 #include "core/book/query.h"
@@ -22,6 +23,7 @@ struct ClimateOptions {
     std::string book;
     std::string file;
     std::string zone;
+    std::string house;
     std::string column;
     std::string humidity;
     std::string unit;
@@ -29,6 +31,8 @@ struct ClimateOptions {
     std::string order;
     int offsetMinutes = 0;
     bool heat = false;
+    bool air = false;
+    bool keep = false;
     std::string day;
 };
 
@@ -42,6 +46,22 @@ const Zone* zoneNamed(const HouseBook& book, const std::string& name) {
             book.get<Bench>(zone.bench).name + " " + zone.name == name)
             return &zone;
     return nullptr;
+}
+
+/// Where the logger was.
+Result<ReadingPlace> placeOf(const HouseBook& book, const ClimateOptions& options) {
+    if (!options.house.empty()) {
+        const auto found = book.withKey<House>(options.house);
+        if (found.empty())
+            return Refusal{"--house", "found '" + options.house + "', expected the name of a house"};
+        return ReadingPlace{std::nullopt, *found.begin()};
+    }
+    if (const Zone* zone = zoneNamed(book, options.zone)) return ReadingPlace{zone->id, std::nullopt};
+    return Refusal{"--zone",
+                   "found '" + options.zone + "', expected a zone such as '" +
+                       (book.all<Zone>().empty() ? std::string("Bench 1 · A")
+                                                 : zoneTitle(book, book.all<Zone>().begin()->first)) +
+                       "'"};
 }
 
 Result<exchange::Clock> clockOf(const ClimateOptions& options) {
@@ -152,13 +172,8 @@ int tellLogger(const HouseBook& book, const ClimateOptions& options) {
     if (!clock) return refuse(clock.refusal());
     const auto hints = hintsOf(options);
     if (!hints) return refuse(hints.refusal());
-    const Zone* zone = zoneNamed(book, options.zone);
-    if (!zone)
-        return refuse(
-            {"--zone", "found '" + options.zone + "', expected a zone such as '" +
-                           (book.all<Zone>().empty() ? std::string("Bench 1 · A")
-                                                     : zoneTitle(book, book.all<Zone>().begin()->first)) +
-                           "'"});
+    const auto place = placeOf(book, options);
+    if (!place) return refuse(place.refusal());
     const auto text = exchange::readTableText(options.file);
     if (!text) return refuseFile(text.refusal());
     const auto file = exchange::readLogger(options.file, *text, *clock, *hints);
@@ -167,12 +182,18 @@ int tellLogger(const HouseBook& book, const ClimateOptions& options) {
     readings.reserve(file->readings.size());
     for (const exchange::LoggerReading& one : file->readings)
         readings.push_back({static_cast<double>(one.second + clock->offsetMinutes * 60) / 3600, one.celsius});
-    std::cout << options.file << ", " << placeWords(book, zone->id) << '\n';
+    std::cout << options.file << ", "
+              << (place->zone ? placeWords(book, *place->zone) : book.get<House>(*place->house).name) << '\n';
     sayFile(*file, readings);
     sayDeficit(*file);
-    const forecast::MeasuredRootZone measured(zone->id, std::move(readings));
+    const Channel channel = options.air || place->house ? Channel::Air : Channel::RootZone;
+    const auto kept = exchange::keptReadings(*file, clock->offsetMinutes, channel);
+    sayToKeep(book, *place, kept);
+    if (options.keep) return keepReadings(options.book, *place, kept);
+    if (channel != Channel::RootZone) return done;
+    const forecast::MeasuredRootZone measured(*place->zone, std::move(readings));
     std::cout << "\nCuttings that rooted there\n";
-    for (const StayId id : book.staysIn(zone->id))
+    for (const StayId id : book.staysIn(*place->zone))
         if (const Stay& stay = book.get<Stay>(id); stay.stage == Stage::Rooting)
             sayBatch(book, measured, stay);
     return done;
@@ -215,8 +236,12 @@ int tellClimate(const ClimateOptions& options) {
     const auto file = openBook(options.book, OpenMode::Read);
     if (!file) return refuseFile(file.refusal());
     if (options.heat) return tellHeat((*file)->book(), options);
+    if (!options.file.empty() && options.zone.empty() && options.house.empty())
+        return refuse({"--file", "found no place, expected --zone or --house"});
     if (!options.file.empty()) return tellLogger((*file)->book(), options);
-    return refuse({"climate", "found neither, expected --file with --zone, or --heat"});
+    const auto day = readDay("--day", options.day);
+    if (!day) return refuse(day.refusal());
+    return tellKept((*file)->book(), *day);
 }
 
 } // namespace
@@ -228,8 +253,14 @@ void addClimate(CLI::App& program, Work& work) {
     call->add_option("book", options->book, "The house book")->required();
     CLI::Option* zone =
         call->add_option("--zone", options->zone, "Where the logger was, such as 'Bench 1 · A'");
-    CLI::Option* file = call->add_option("--file", options->file, "The logger's CSV file")->needs(zone);
-    zone->needs(file);
+    CLI::Option* house =
+        call->add_option("--house", options->house, "The house whose air the logger measured");
+    CLI::Option* file = call->add_option("--file", options->file, "The logger's CSV file");
+    zone->needs(file)->excludes(house);
+    house->needs(file);
+    call->add_flag("--air", options->air, "The temperature is the air's over the zone, not the root zone's")
+        ->needs(zone);
+    call->add_flag("--keep", options->keep, "Keep the readings in the book")->needs(file);
     call->add_option("--column", options->column, "Temperature's column, by name or number");
     call->add_option("--humidity", options->humidity, "Humidity's column, by name or number");
     call->add_option("--unit", options->unit, "celsius or fahrenheit; else as the file's head says");
@@ -240,7 +271,8 @@ void addClimate(CLI::App& program, Work& work) {
     call->add_option("--summer-time", options->summerTime, "none, european or american")
         ->capture_default_str();
     call->add_flag("--heat", options->heat, "What each set-point costs and how much sooner it roots");
-    call->add_option("--day", options->day, "With --heat: the day; today without it");
+    call->add_option("--day", options->day,
+                     "With --heat, or for the readings kept: the day; today without it");
     call->callback([&work, options] { work = [options] { return tellClimate(*options); }; });
 }
 

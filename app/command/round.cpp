@@ -53,9 +53,15 @@ int merge(const RoundOptions& options) {
     if (!copy) return refuseFile(copy.refusal());
     const auto file = openBook(options.book, OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
-    const auto checks = round::checksToMerge((*file)->book(), (*copy)->book());
-    if (!checks) return refuseFile({options.merge, checks.refusal().text()});
-    return record(**file, *checks, "Bring home the round in " + options.merge);
+    const round::RoundMerge merge = round::mergeRound((*file)->book(), (*copy)->book());
+    for (const Refusal& conflict : merge.conflicts) std::cout << conflict.text() << '\n';
+    if (!merge.conflicts.empty() && !options.anyway) {
+        std::cout
+            << "Nothing was brought home. Mend these in one of the books, or bring home the others with "
+               "--anyway\n";
+        return answerIsNo;
+    }
+    return record(**file, merge.checks, "Bring home the round in " + options.merge);
 }
 
 int print(const RoundOptions& options, Day day) {
@@ -92,7 +98,8 @@ void addRound(CLI::App& program, Work& work) {
     CLI::Option* entering = call->add_option("--enter", options->enter, "Enter the results in this CSV file");
     call->add_option("--merge", options->merge, "Bring home the checks entered in a copy of the book")
         ->excludes(entering);
-    call->add_flag("--anyway", options->anyway, "Enter results that raise questions")->needs(entering);
+    call->add_flag("--anyway", options->anyway,
+                   "Enter results that raise questions; bring home all but what is in conflict");
     call->add_flag("--table", options->table, "Print a CSV table to type the results into");
     call->add_flag("--json", options->json, "Print the round as JSON");
     call->callback([&work, options] { work = [options] { return goRound(*options); }; });

@@ -12,6 +12,10 @@
 namespace warmbench::app {
 namespace {
 
+/// Whether a kind's table came after the first version of the schema.
+template <class E>
+constexpr bool cameLater = std::is_same_v<E, ReadingMonth>;
+
 Outcome failure(const QSqlQuery& query) {
     return Refusal{{}, "the database says: " + wordsOf(query.lastError())};
 }
@@ -75,6 +79,12 @@ std::string readThing(const QSqlQuery& row, E& thing) {
         if (!fromColumn(row.value(column++), field) && wrong.empty()) wrong = name;
     });
     return wrong;
+}
+
+template <class E>
+bool isThere([[maybe_unused]] const QSqlDatabase& database) {
+    if constexpr (cameLater<E>) return database.tables().contains(tableOf<E>());
+    return true;
 }
 
 template <class E>
@@ -159,7 +169,8 @@ Result<Things> readRows(const QSqlDatabase& database) {
     Things things;
     Outcome refusal;
     forEachKind([&]<class E>() {
-        if (!refusal) refusal = readKind<E>(database, std::get<std::map<IdOf<E>, E>>(things));
+        if (!refusal && isThere<E>(database))
+            refusal = readKind<E>(database, std::get<std::map<IdOf<E>, E>>(things));
     });
     if (refusal) return *refusal;
     return things;
@@ -169,7 +180,7 @@ SalvagedRows salvageRows(const QSqlDatabase& database) {
     SalvagedRows salvaged;
     forEachKind([&]<class E>() {
         auto& things = std::get<std::map<IdOf<E>, E>>(salvaged.things);
-        const bool whole = readFrom<E>(database, "ASC", things);
+        const bool whole = !isThere<E>(database) || readFrom<E>(database, "ASC", things);
         if (!whole) readFrom<E>(database, "DESC", things);
         salvaged.damaged.push_back(!whole);
     });

@@ -24,7 +24,8 @@ namespace warmbench::app {
 /// Brings the tables from before a change to after it. Inside the caller's transaction.
 [[nodiscard]] Outcome writeRows(const QSqlDatabase& database, const Change& change);
 
-/// Everything that the tables hold; refused where a row holds what no thing can.
+/// Everything that the tables hold; refused where a row holds what no thing can. An older book that is only
+/// read may lack the tables of later versions.
 [[nodiscard]] Result<Things> readRows(const QSqlDatabase& database);
 
 /// What can be read of the tables of a damaged database, row by row and from both ends, and of each kind in

@@ -17,12 +17,14 @@ struct Step {
     Outcome (*fill)(const QSqlDatabase&); ///< what SQL alone can't do; null where it can
 };
 
-constexpr std::array<Step, 2> steps{
-    {{"schema/sqlite/0001_book.sql", nullptr}, {"schema/sqlite/0002_journal_chain.sql", chainJournal}}};
+constexpr std::array<Step, 3> steps{{{"schema/sqlite/0001_book.sql", nullptr},
+                                     {"schema/sqlite/0002_journal_chain.sql", chainJournal},
+                                     {"schema/sqlite/0003_readings.sql", nullptr}}};
 
 /// The first step makes a shared book of version 2; there were none before.
 constexpr int firstShared = 2;
-constexpr std::array<const char*, 1> sharedSteps{{"schema/postgresql/0002_book.sql"}};
+constexpr std::array<const char*, 2> sharedSteps{
+    {"schema/postgresql/0002_book.sql", "schema/postgresql/0003_readings.sql"}};
 
 /// Runs the statements of a script, which end with a semicolon at the end of a line that is not between two
 /// `$$`.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/book/house_book.h"
+#include "core/climate/packed_readings.h"
 
 #include <string>
 #include <type_traits>
@@ -144,6 +145,27 @@ struct ClearAway {
     std::variant<BenchId, ZoneId> thing;
 };
 
+/// A channel's readings, their minutes rising.
+struct ChannelReadings {
+    Channel channel = Channel::RootZone;
+    std::vector<climate::MinuteReading> readings;
+};
+
+/// Keeps what a logger measured in a place. Where the book has a reading of the same channel and minute
+/// there already, that one stays and the new one is left out.
+struct KeepReadings {
+    ReadingPlace place;
+    std::vector<ChannelReadings> channels;
+};
+
+/// Takes the readings of the days from <= day < to out of the book: of one channel in a place, or of all.
+struct RemoveReadings {
+    ReadingPlace place;
+    std::optional<Channel> channel;
+    Day from;
+    Day to;
+};
+
 /// Several commands that are done, undone and named as one.
 struct Group {
     std::string label;
@@ -166,7 +188,8 @@ struct Command {
                  Remove<House>, Remove<Bench>, Remove<Zone>, Remove<ContainerType>, Remove<Medium>,
                  Remove<Taxon>, Remove<Recipe>, Remove<Stock>, Remove<Target>, AddBatch, StrikeBatch,
                  PlanBatch, RemoveBatch, DescribeBatch, MoveStay, AddStay, RemoveStay, SetMatRuns,
-                 RecordCheck, RemoveCheck, RecordLoss, PotOn, Discard, Refit, ClearAway, Group>
+                 RecordCheck, RemoveCheck, RecordLoss, PotOn, Discard, Refit, ClearAway, KeepReadings,
+                 RemoveReadings, Group>
         what;
 };
 

@@ -79,5 +79,9 @@ Refusal missing(IdOf<E> id) {
 Outcome changeFor(Draft& draft, const Refit& refit);
 /// Takes a bench or zone away, with what would stand there.
 Outcome changeFor(Draft& draft, const ClearAway& clear);
+/// Keeps readings of a logger, month by month.
+Outcome changeFor(Draft& draft, const KeepReadings& keep);
+/// Takes readings out again.
+Outcome changeFor(Draft& draft, const RemoveReadings& remove);
 
 } // namespace warmbench

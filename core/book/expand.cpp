@@ -1,5 +1,6 @@
 #include "core/book/draft.h"
 #include "core/book/query.h"
+#include "core/book/readings.h"
 
 #include <algorithm>
 #include <set>

@@ -144,5 +144,6 @@ template Outcome checkFields(const HouseBook&, const Stay&);
 template Outcome checkFields(const HouseBook&, const RootCheck&);
 template Outcome checkFields(const HouseBook&, const Potting&);
 template Outcome checkFields(const HouseBook&, const Loss&);
+template Outcome checkFields(const HouseBook&, const ReadingMonth&);
 
 } // namespace warmbench

@@ -4,6 +4,7 @@
 #include "core/crop/crop.h"
 #include "core/house/house.h"
 #include "core/house/nursery.h"
+#include "core/house/reading_month.h"
 
 #include <concepts>
 #include <string>
@@ -22,7 +23,7 @@ concept Like = std::same_as<std::remove_const_t<T>, E>;
 
 /// Kinds of things that a book keeps, parents before those that refer to them.
 using Kinds = std::tuple<Nursery, HandDay, House, Bench, Zone, MatRun, ContainerType, Medium, Taxon, Recipe,
-                         Stock, Target, Batch, Stay, RootCheck, Potting, Loss>;
+                         Stock, Target, Batch, Stay, RootCheck, Potting, Loss, ReadingMonth>;
 
 namespace detail {
 template <class... E>
@@ -82,6 +83,8 @@ template <>
 inline constexpr KindName kindName<Potting>{"potting on", "pottings", "pottings"};
 template <>
 inline constexpr KindName kindName<Loss>{"loss", "losses", "losses"};
+template <>
+inline constexpr KindName kindName<ReadingMonth>{"month of readings", "months of readings", "reading_months"};
 
 /// What people tell things of a kind apart by, where no two in a book may share it.
 inline const Day& ownKey(const HandDay& x) {
@@ -379,6 +382,15 @@ void describe(Like<Loss> auto& x, auto&& visit) {
     visit("reason", x.reason);
 }
 
+void describe(Like<ReadingMonth> auto& x, auto&& visit) {
+    visit("id", x.id);
+    visit("zone", x.zone);
+    visit("house", x.house);
+    visit("channel", x.channel);
+    visit("month", x.month);
+    visit("packed", x.packed);
+}
+
 /// A thing, or a part of one, with fields of its own.
 template <class T>
 concept Described = requires(T& thing) {
@@ -403,6 +415,10 @@ struct EnumWords<Wood> {
 template <>
 struct EnumWords<BatchState> {
     static constexpr const auto& words = batchStateNames;
+};
+template <>
+struct EnumWords<Channel> {
+    static constexpr const auto& words = channelNames;
 };
 template <>
 struct EnumWords<Stage> {

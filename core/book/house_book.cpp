@@ -90,6 +90,14 @@ void HouseBook::index(const E& thing, bool present) {
         note(m_losses, thing.batch, thing.id, present);
         note(m_lossesIn, std::pair(thing.batch, thing.container), thing.id, present);
     }
+    if constexpr (std::is_same_v<E, ReadingMonth>) {
+        auto& months = m_readings[{thing.place(), thing.channel}];
+        if (present)
+            months.emplace(thing.month, thing.id);
+        else if (const auto found = months.find(thing.month);
+                 found != months.end() && found->second == thing.id)
+            months.erase(found);
+    }
     if constexpr (HasOwnKey<E>) note(std::get<KeyIndex<E>>(m_keys), ownKey(thing), thing.id, present);
     if constexpr (std::is_same_v<E, Batch>) note(m_struckOn, thing.strikeDay, thing.id, present);
 }

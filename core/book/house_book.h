@@ -88,6 +88,13 @@ public:
     [[nodiscard]] const std::set<RootCheckId>& checksOf(BatchId id) const { return of(m_checks, id); }
     [[nodiscard]] const std::set<PottingId>& pottingsOf(BatchId id) const { return of(m_pottings, id); }
     [[nodiscard]] const std::set<LossId>& lossesOf(BatchId id) const { return of(m_losses, id); }
+    /// The months of a channel's readings in a place, by their first days.
+    [[nodiscard]] const std::map<Day, ReadingMonthId>& readingsOf(const ReadingPlace& place,
+                                                                  Channel channel) const {
+        static const std::map<Day, ReadingMonthId> none;
+        const auto found = m_readings.find({place, channel});
+        return found == m_readings.end() ? none : found->second;
+    }
     [[nodiscard]] const std::set<BatchId>& batchesStruckOn(Day day) const { return of(m_struckOn, day); }
     /// Losses and pottings of one container of a batch.
     [[nodiscard]] const std::set<LossId>& lossesOf(BatchId id, int container) const {
@@ -154,6 +161,7 @@ private:
     Belongings<Day, BatchId> m_struckOn;
     Belongings<std::pair<BatchId, int>, PottingId> m_pottingsIn;
     Belongings<std::pair<BatchId, int>, LossId> m_lossesIn;
+    std::map<std::pair<ReadingPlace, Channel>, std::map<Day, ReadingMonthId>> m_readings;
     std::map<ZoneId, Spans<StayId>> m_stayDays;
     std::map<ZoneId, Spans<MatRunId>> m_matRunDays;
     std::tuple<KeyIndex<HandDay>, KeyIndex<House>, KeyIndex<ContainerType>, KeyIndex<Medium>, KeyIndex<Taxon>,

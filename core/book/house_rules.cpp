@@ -22,6 +22,12 @@ std::string degrees(Celsius temperature) {
     return decimal(temperature) + " °C";
 }
 
+bool hasReadings(const HouseBook& book, const ReadingPlace& place) {
+    return !book.readingsOf(place, Channel::RootZone).empty() ||
+           !book.readingsOf(place, Channel::Air).empty() ||
+           !book.readingsOf(place, Channel::Humidity).empty();
+}
+
 bool overlap(const Bench& a, const Bench& b) {
     const auto right = [](const Bench& bench) { return bench.x + bench.slot * bench.cols; };
     const auto front = [](const Bench& bench) { return bench.y + bench.slot * bench.rows; };
@@ -72,7 +78,9 @@ Outcome checkThing(const HouseBook& book, const House& house) {
 Outcome checkUnused(const HouseBook& book, const House& house) {
     for (const BenchId id : book.benchesOf(house.id))
         return Refusal{house.name, "it still has " + book.get<Bench>(id).name + " in it; remove that first"};
-    return std::nullopt;
+    return hasReadings(book, {std::nullopt, house.id})
+               ? Outcome{Refusal{house.name, "readings of a logger are kept of it; remove those first"}}
+               : std::nullopt;
 }
 
 Outcome checkDependents(const HouseBook& book, const House& house) {
@@ -154,6 +162,8 @@ Outcome checkUnused(const HouseBook& book, const Zone& zone) {
                        (batch ? batch->code : "a batch") + " stands or has stood there; move it first"};
     }
     if (!book.matRunsOf(zone.id).empty()) return Refusal{zone.name, "its mat has runs; take them out first"};
+    if (hasReadings(book, {zone.id, std::nullopt}))
+        return Refusal{zone.name, "readings of a logger are kept of it; remove those first"};
     return std::nullopt;
 }
 

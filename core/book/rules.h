@@ -26,6 +26,7 @@ namespace warmbench {
 [[nodiscard]] Outcome checkThing(const HouseBook& book, const RootCheck& check);
 [[nodiscard]] Outcome checkThing(const HouseBook& book, const Potting& potting);
 [[nodiscard]] Outcome checkThing(const HouseBook& book, const Loss& loss);
+[[nodiscard]] Outcome checkThing(const HouseBook& book, const ReadingMonth& month);
 
 /// Refused while anything rests on a thing that was removed.
 [[nodiscard]] Outcome checkUnused(const HouseBook& book, const House& house);

@@ -1,6 +1,8 @@
 #include "core/book/command.h"
 #include "core/book/query.h"
 
+#include <algorithm>
+
 namespace warmbench {
 namespace {
 
@@ -27,6 +29,12 @@ std::string codeOfStay(const HouseBook& book, StayId id) {
 
 std::string zoneOf(const HouseBook& book, ZoneId id) {
     return book.find<Zone>(id) ? zoneTitle(book, id) : "a zone";
+}
+
+std::string placeOf(const HouseBook& book, const ReadingPlace& place) {
+    if (place.zone) return zoneOf(book, *place.zone);
+    const House* house = place.house ? book.find<House>(*place.house) : nullptr;
+    return house ? house->name : "a place";
 }
 
 std::string containerOf(const HouseBook& book, BatchId batch, int container) {
@@ -107,6 +115,15 @@ std::string say(const HouseBook& book, const PotOn& potOn) {
 std::string say(const HouseBook& book, const Discard& discard) {
     return std::string(discard.containers.empty() ? "Discard " : "Discard containers of ") +
            codeOf(book, discard.batch);
+}
+std::string say(const HouseBook& book, const KeepReadings& keep) {
+    std::size_t most = 0;
+    for (const ChannelReadings& one : keep.channels) most = std::max(most, one.readings.size());
+    return "Keep " + std::to_string(most) + " readings of " + placeOf(book, keep.place);
+}
+std::string say(const HouseBook& book, const RemoveReadings& remove) {
+    return "Remove readings of " + placeOf(book, remove.place) + " from " + remove.from.iso() + " to " +
+           (remove.to - 1).iso();
 }
 std::string say(const HouseBook& book, const Group& group) {
     if (!group.label.empty()) return group.label;

@@ -1,6 +1,7 @@
 #include "core/forecast/batch_warmth.h"
 
 #include "core/book/query.h"
+#include "core/forecast/measured_root_zone.h"
 
 #include <algorithm>
 
@@ -58,8 +59,11 @@ BatchWarmth::BatchWarmth(const HouseBook& book, const Batch& batch, const Measur
         const ZoneId zone = stays[i]->zone;
         const Day until = i + 1 < stays.size() ? std::min(end, stays[i + 1]->from) : end;
         const RootZoneDays days(book, zone, last(), until);
+        const MeasuredRootZone kept =
+            measured ? MeasuredRootZone(zone, {}) : MeasuredRootZone(book, zone, last(), until);
         while (last() < until) {
-            const auto found = measured ? measured(zone, last(), thresholds) : std::nullopt;
+            const auto found =
+                measured ? measured(zone, last(), thresholds) : kept.on(zone, last(), thresholds);
             if (found) ++m_measuredDays;
             add(found ? *found : climate::steadyDegreeDays(days.on(last()), 24, thresholds));
         }

@@ -9,15 +9,17 @@
 
 namespace warmbench::forecast {
 
-/// Degree-days of one day in a zone as its logger has it; nothing where it has too little of that day.
+/// Degree-days of one day in a zone as its logger has it; nothing where it has too little of that day. Where
+/// none is given, what the book keeps of its loggers is asked.
 using MeasuredDay = std::function<std::optional<double>(ZoneId, Day, const climate::Thresholds&)>;
 
 /// What a recipe counts as warmth: above its base, up to its highest root zone.
 [[nodiscard]] climate::Thresholds thresholdsOf(const Recipe& recipe);
 
 /// The thermal time that passes for a batch where it roots, as though it stayed there until it is ready: as
-/// measured, else by the set-point of its mat or the unheated root zone, whichever is warmer. Between rooting
-/// stays it is where it was last; without any it stands at its recipe's ideal.
+/// measured on days that its logger has from end to end, else by the set-point of its mat or the unheated
+/// root zone, whichever is warmer. Between rooting stays it is where it was last; without any it stands at
+/// its recipe's ideal.
 class BatchWarmth {
 public:
     BatchWarmth(const HouseBook& book, const Batch& batch, const MeasuredDay& measured = {});

@@ -61,6 +61,11 @@ BookForecast::BookForecast(const HouseBook& book, Day day, MeasuredDay measured,
     for (const auto& [id, batch] : book.all<Batch>()) compute(book, id);
 }
 
+BookForecast::BookForecast(const HouseBook& book, Day day, const std::set<BatchId>& only)
+    : m_day(day), m_sureness(book.nursery().surenessPermille / 1000.0) {
+    for (const BatchId id : only) compute(book, id);
+}
+
 void BookForecast::compute(const HouseBook& book, BatchId id) {
     m_forecasts.erase(id);
     m_outlooks.erase(id);
@@ -106,6 +111,8 @@ void BookForecast::update(const HouseBook& book, const Change& change) {
                     touched.insert(thing.batch);
                 else if constexpr (std::is_same_v<E, MatRun>)
                     touchZone(thing.zone);
+                else if constexpr (std::is_same_v<E, ReadingMonth>)
+                    thing.zone ? touchZone(*thing.zone) : void();
                 else if constexpr (std::is_same_v<E, House> || std::is_same_v<E, Nursery>)
                     all = true;
             },

@@ -5,6 +5,7 @@
 
 #include <map>
 #include <memory>
+#include <set>
 
 namespace warmbench::forecast {
 
@@ -49,6 +50,9 @@ public:
     /// Sees the book with its nursery's own sureness, or another one.
     BookForecast(const HouseBook& book, Day day, MeasuredDay measured = {},
                  std::optional<double> sureness = {});
+
+    /// Sees some batches only, such as those of one target: what others say of them is then the same.
+    BookForecast(const HouseBook& book, Day day, const std::set<BatchId>& only);
 
     /// Takes over a change that the book has made.
     void update(const HouseBook& book, const Change& change);

@@ -1,5 +1,7 @@
 #include "core/forecast/measured_root_zone.h"
 
+#include "core/book/readings.h"
+
 #include <algorithm>
 
 namespace warmbench::forecast {
@@ -20,6 +22,15 @@ climate::Reading at(double hour, const climate::Reading& a, const climate::Readi
 }
 
 } // namespace
+
+MeasuredRootZone::MeasuredRootZone(const HouseBook& book, ZoneId zone, Day from, Day to) : m_zone(zone) {
+    constexpr double minutesPerHour = 60;
+    // A reading before and one after belong to the lines across both midnights.
+    const auto kept = readingsBetween(book, {zone, std::nullopt}, Channel::RootZone, from - 1, to + 1);
+    m_readings.reserve(kept.size());
+    for (const climate::MinuteReading& one : kept)
+        m_readings.push_back({one.minute / minutesPerHour, one.units()});
+}
 
 std::span<const climate::Reading> MeasuredRootZone::between(Day from, Day to) const {
     const auto first = std::lower_bound(m_readings.begin(), m_readings.end(), hourOf(from), before);

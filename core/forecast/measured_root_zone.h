@@ -11,6 +11,9 @@ public:
     MeasuredRootZone(ZoneId zone, std::vector<climate::Reading> readings)
         : m_zone(zone), m_readings(std::move(readings)) {}
 
+    /// What the book keeps of a zone's root zone, enough for the days from <= day < to.
+    MeasuredRootZone(const HouseBook& book, ZoneId zone, Day from, Day to);
+
     /// Degree-days of a day in the zone; nothing for another zone, and for a day that has a gap of more than
     /// climate::longestStep or is not covered from end to end.
     [[nodiscard]] std::optional<double> on(ZoneId zone, Day day, const climate::Thresholds& thresholds) const;

@@ -31,6 +31,7 @@ using RootCheckId = Id<struct RootCheckTag>;
 using PottingId = Id<struct PottingTag>;
 using LossId = Id<struct LossTag>;
 using MatRunId = Id<struct MatRunTag>;
+using ReadingMonthId = Id<struct ReadingMonthTag>;
 
 } // namespace warmbench
 

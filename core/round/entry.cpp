@@ -29,6 +29,21 @@ bool rootsVanish(const RootCheck& before, const RootCheck& check, int standing) 
            rooting::wilsonInterval(rootedOf(before), level).low;
 }
 
+/// What keeps a check of a copy out of the book.
+Outcome conflictOf(const HouseBook& book, const RootCheck& check) {
+    if (auto refusal = wrongWith(book, check, Day::last())) return refusal;
+    for (const RootCheckId id : book.checksOf(check.batch)) {
+        const RootCheck& other = book.get<RootCheck>(id);
+        if (other.container != check.container || other.day != check.day) continue;
+        return Refusal{containerWords(book, check),
+                       "it was looked at on " + check.day.iso() +
+                           " in both books: " + std::to_string(other.rooted) + " of " +
+                           std::to_string(other.examined) + " rooted here, " + std::to_string(check.rooted) +
+                           " of " + std::to_string(check.examined) + " in the copy"};
+    }
+    return std::nullopt;
+}
+
 auto contentOf(const std::string& code, const RootCheck& check) {
     return std::tuple(code, check.container, check.day, check.examined, check.rooted, check.callused,
                       check.alive, check.dead, check.grade, check.note);
@@ -63,7 +78,7 @@ std::optional<std::string> questionAbout(const HouseBook& book, const RootCheck&
     return std::nullopt;
 }
 
-Result<std::vector<RootCheck>> checksToMerge(const HouseBook& book, const HouseBook& copy) {
+RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy) {
     const auto codeIn = [](const HouseBook& one, const RootCheck& check) {
         return one.get<Batch>(check.batch).code;
     };
@@ -71,25 +86,34 @@ Result<std::vector<RootCheck>> checksToMerge(const HouseBook& book, const HouseB
     for (const auto& [id, check] : book.all<RootCheck>())
         known.push_back(contentOf(codeIn(book, check), check));
     std::sort(known.begin(), known.end());
-    std::vector<RootCheck> added;
+    std::vector<const RootCheck*> added;
     for (const auto& [id, check] : copy.all<RootCheck>()) {
-        const std::string code = codeIn(copy, check);
-        const auto found = std::lower_bound(known.begin(), known.end(), contentOf(code, check));
-        if (found != known.end() && *found == contentOf(code, check)) {
+        const auto content = contentOf(codeIn(copy, check), check);
+        const auto found = std::lower_bound(known.begin(), known.end(), content);
+        if (found != known.end() && *found == content)
             known.erase(found);
-            continue;
-        }
-        const Batch* batch = findBatch(book, code);
-        if (!batch)
-            return Refusal{code, "found a check of it in the copy, expected a batch that this book has too"};
-        RootCheck made = check;
-        made.id = {};
-        made.batch = batch->id;
-        added.push_back(std::move(made));
+        else
+            added.push_back(&check);
     }
     std::stable_sort(added.begin(), added.end(),
-                     [](const RootCheck& a, const RootCheck& b) { return a.day < b.day; });
-    return added;
+                     [](const RootCheck* a, const RootCheck* b) { return a->day < b->day; });
+    RoundMerge merge;
+    for (const RootCheck* check : added) {
+        const std::string code = codeIn(copy, *check);
+        const Batch* batch = findBatch(book, code);
+        if (!batch) {
+            merge.conflicts.push_back({containerCode(code, check->container), "this book has no such batch"});
+            continue;
+        }
+        RootCheck made = *check;
+        made.id = {};
+        made.batch = batch->id;
+        if (auto refusal = conflictOf(book, made))
+            merge.conflicts.push_back(*refusal);
+        else
+            merge.checks.push_back(std::move(made));
+    }
+    return merge;
 }
 
 } // namespace warmbench::round

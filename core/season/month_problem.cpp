@@ -1,7 +1,7 @@
 #include "core/season/month_problem.h"
 
 #include "core/book/query.h"
-#include "core/climate/heat.h"
+#include "core/forecast/mat_heat.h"
 #include "core/forecast/stay_ends.h"
 #include "core/season/container_choice.h"
 #include "core/season/planned_again.h"
@@ -272,10 +272,7 @@ private:
 } // namespace
 
 std::optional<Money> matCostPerDay(const HouseBook& book, const Zone& zone, Celsius setPoint, Celsius air) {
-    const double side = static_cast<double>(book.get<Bench>(zone.bench).slot.parts) / 1000.0;
-    const double area = side * side * zone.rows * zone.cols;
-    const climate::Mat mat{area, zone.mat->rated.units() / area, zone.mat->loss.units()};
-    const climate::MatLoad load = climate::matLoad(mat, setPoint.units(), air.units());
+    const climate::MatLoad load = forecast::matLoadIn(book, zone, setPoint, air);
     if (!load.holds) return std::nullopt;
     return Money::fromUnits(climate::matEnergy(load, 24) * book.nursery().pricePerKilowattHour.units());
 }

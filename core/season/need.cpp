@@ -145,6 +145,25 @@ forecast::BookForecast forecastFor(const HouseBook& book, const PlanRequest& req
     return forecast::BookForecast(book, request.from, {}, request.surenessPermille / 1000.0);
 }
 
+TargetNeed targetNeed(const HouseBook& book, const RecipeLibrary& library, const PlanRequest& request,
+                      const forecast::BookForecast& forecast, TargetId id) {
+    const Target& target = book.get<Target>(id);
+    TargetNeed need;
+    need.target = id;
+    need.expected = forecast.target(book, id).surePlants;
+    need.missing = std::max(0, target.plants - need.expected);
+    if (need.missing == 0) {
+        need.why =
+            std::to_string(need.expected) + " of " + std::to_string(target.plants) + " can be counted on";
+        return need;
+    }
+    std::vector<Chance> chances;
+    for (const Recipe& recipe : recipesFor(book, library, book.get<Taxon>(target.taxon), target.wood))
+        if (auto chance = chanceOf(book, recipe, request, target.due)) chances.push_back(std::move(*chance));
+    decide(need, chances, target.due, request.surenessPermille / 1000.0);
+    return need;
+}
+
 std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
                                     const PlanRequest& request) {
     return targetNeeds(book, library, request, forecastFor(book, request));
@@ -152,26 +171,9 @@ std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& 
 
 std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
                                     const PlanRequest& request, const forecast::BookForecast& forecast) {
-    const double sureness = request.surenessPermille / 1000.0;
     std::vector<TargetNeed> needs;
-    for (const auto& [id, target] : book.all<Target>()) {
-        TargetNeed need;
-        need.target = id;
-        need.expected = forecast.target(book, id).surePlants;
-        need.missing = std::max(0, target.plants - need.expected);
-        if (need.missing == 0) {
-            need.why =
-                std::to_string(need.expected) + " of " + std::to_string(target.plants) + " can be counted on";
-            needs.push_back(std::move(need));
-            continue;
-        }
-        std::vector<Chance> chances;
-        for (const Recipe& recipe : recipesFor(book, library, book.get<Taxon>(target.taxon), target.wood))
-            if (auto chance = chanceOf(book, recipe, request, target.due))
-                chances.push_back(std::move(*chance));
-        decide(need, chances, target.due, sureness);
-        needs.push_back(std::move(need));
-    }
+    for (const auto& [id, target] : book.all<Target>())
+        needs.push_back(targetNeed(book, library, request, forecast, id));
     std::stable_sort(needs.begin(), needs.end(), [&](const TargetNeed& a, const TargetNeed& b) {
         return book.get<Target>(a.target).due < book.get<Target>(b.target).due;
     });

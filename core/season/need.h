@@ -66,6 +66,10 @@ struct TargetNeed {
 [[nodiscard]] std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
                                                   const PlanRequest& request,
                                                   const forecast::BookForecast& forecast);
+/// The same of one target.
+[[nodiscard]] TargetNeed targetNeed(const HouseBook& book, const RecipeLibrary& library,
+                                    const PlanRequest& request, const forecast::BookForecast& forecast,
+                                    TargetId target);
 /// The same as seen on the first day of striking.
 [[nodiscard]] std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
                                                   const PlanRequest& request);

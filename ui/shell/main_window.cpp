@@ -2,11 +2,13 @@
 
 #include "core/book/load.h"
 #include "core/book/query.h"
+#include "ui/climate/climate_place.h"
 #include "ui/form/labels.h"
 #include "ui/journal/journal_place.h"
 #include "ui/journal/past_bar.h"
 #include "ui/month/month_place.h"
 #include "ui/plan/plan_dialog.h"
+#include "ui/results/results_place.h"
 #include "ui/round/round_place.h"
 #include "ui/setup/setup_place.h"
 #include "ui/shell/day_bar.h"
@@ -39,6 +41,8 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     addPlace(new TodayPlace(m_places));
     addPlace(new StrikeListPlace(m_places));
     addPlace(new RoundPlace(m_places));
+    addPlace(new ClimatePlace(m_places));
+    addPlace(new ResultsPlace(m_places));
     addPlace(new TargetsPlace(m_places));
     addPlace(new MonthPlace(m_places));
     addPlace(new StocksPlace(m_places));

@@ -108,7 +108,7 @@ BEGIN
     EXECUTE format('GRANT SELECT ON ALL TABLES IN SCHEMA warmbench TO %I', book || '_read');
     EXECUTE format('GRANT EXECUTE ON FUNCTION take_turn(), add_entry(bigint, text, text, text, text, text) TO %I',
         book || '_rounds');
-    EXECUTE format('GRANT INSERT, UPDATE, DELETE ON root_checks, losses TO %I', book || '_rounds');
+    EXECUTE format('GRANT INSERT, UPDATE, DELETE ON root_checks, losses, reading_months TO %I', book || '_rounds');
     EXECUTE format('GRANT INSERT, UPDATE, DELETE ON batches, stays, mat_runs, pottings, targets, hand_days, stocks, '
         'taxa, recipes, container_types, media TO %I', book || '_plan');
     EXECUTE format('GRANT INSERT, UPDATE, DELETE ON nursery, houses, benches, zones TO %I', book || '_house');

@@ -104,6 +104,21 @@ TEST_CASE("A round worked on a copy is brought home once") {
     CHECK(runWith({"round", book.path, "--merge", copy}).status == 0);
     CHECK(checksIn(book.path) == before + 1);
     CHECK(runWith({"round", book.path, "--merge", copy}).out.find(": 0 checks entered") != std::string::npos);
+    // Both books look at one container on one day and find other roots: nothing is brought home unasked.
+    const auto entered = [&](const std::string& into, const std::string& counts) {
+        const std::string file = book.write(
+            "again.csv", "batch,container,examined,rooted\n" + stops[1]["batch"].get<std::string>() + "," +
+                             std::to_string(stops[1]["container"].get<int>()) + "," + counts + "\n");
+        return runWith({"round", into, "--day", "2026-11-30", "--enter", file, "--anyway"}).status;
+    };
+    REQUIRE(entered(copy, "2,2") == 0);
+    REQUIRE(entered(book.path, "2,1") == 0);
+    const ProgramRun conflict = runWith({"round", book.path, "--merge", copy});
+    CHECK(conflict.status == 1);
+    CHECK(conflict.out.find("in both books: 1 of 2 rooted here, 2 of 2 in the copy") != std::string::npos);
+    CHECK(checksIn(book.path) == before + 2);
+    CHECK(runWith({"round", book.path, "--merge", copy, "--anyway"}).status == 0);
+    CHECK(checksIn(book.path) == before + 2);
 }
 
 TEST_CASE("Takes are told by every grouping, and own figures are taken over when asked for") {
@@ -144,8 +159,30 @@ TEST_CASE("Loggers of the sample nursery are read as they are, and heat has its 
           2);
     CHECK(runWith({"climate", book.path, "--zone", "Bench 1 · A", "--file", data("targets.csv")}).status ==
           2);
-    CHECK(runWith({"climate", book.path}).status == 2);
+    CHECK(runWith({"climate", book.path}).out.find("no readings") != std::string::npos);
+    CHECK(runWith({"climate", book.path, "--file", data("logger-mat-1.csv")}).status == 2);
     const ProgramRun heat = runWith({"climate", book.path, "--heat", "--day", "2026-11-30"});
     CHECK(heat.status == 0);
     CHECK(heat.out.find("ready after") != std::string::npos);
+}
+
+TEST_CASE("A logger's readings are kept once, and tell the batches' forecast") {
+    const SampleBook book;
+    const std::vector<std::string> keep{
+        "climate", book.path, "--zone", "Bench 1 · A", "--file", data("logger-mat-1.csv"), "--keep"};
+    const ProgramRun first = runWith(keep);
+    REQUIRE(first.status == 0);
+    CHECK(first.out.find(": 0 readings kept") == std::string::npos);
+    const ProgramRun again = runWith(keep);
+    CHECK(again.status == 0);
+    CHECK(again.out.find(": 0 readings kept") != std::string::npos);
+    const ProgramRun house = runWith(
+        {"climate", book.path, "--house", "Propagation house", "--file", data("logger-mat-1.csv"), "--keep"});
+    CHECK(house.status == 2);
+    CHECK(house.error.find("expected the name of a house") != std::string::npos);
+    const ProgramRun told = runWith({"climate", book.path, "--day", "2026-11-20"});
+    CHECK(told.status == 0);
+    CHECK(told.out.find("Bench 1 · A, root zone: ") != std::string::npos);
+    CHECK(told.out.find("Outside the range") != std::string::npos);
+    CHECK(runWith({"check", book.path}).status == 0);
 }

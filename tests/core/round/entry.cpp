@@ -54,11 +54,41 @@ TEST_CASE("Checks entered in a copy are brought home, once") {
     perform(copy, {RecordCheck{check(small, "2027-03-20", 5, 4)}});
     perform(copy, {RecordCheck{check(small, "2027-03-15", 5, 2)}});
     perform(small.book, {RecordCheck{check(small, "2027-03-12", 5, 1)}});
-    const auto found = checksToMerge(small.book, copy);
-    REQUIRE(found);
-    REQUIRE(found->size() == 2);
-    CHECK(found->front().rooted == 2);
-    CHECK(found->back().rooted == 4);
-    for (const RootCheck& one : *found) perform(small.book, {RecordCheck{one}});
-    CHECK(checksToMerge(small.book, copy)->empty());
+    const RoundMerge found = mergeRound(small.book, copy);
+    CHECK(found.conflicts.empty());
+    REQUIRE(found.checks.size() == 2);
+    CHECK(found.checks.front().rooted == 2);
+    CHECK(found.checks.back().rooted == 4);
+    for (const RootCheck& one : found.checks) perform(small.book, {RecordCheck{one}});
+    CHECK(mergeRound(small.book, copy).checks.empty());
+}
+
+TEST_CASE("What both books say otherwise, or the book can't hold any more, is told and left out") {
+    SmallBook small = smallBook();
+    HouseBook copy = small.book;
+    perform(copy, {RecordCheck{check(small, "2027-03-10", 5, 1)}});
+    perform(copy, {RecordCheck{check(small, "2027-03-20", 5, 4)}});
+    RootCheck other = check(small, "2027-03-20", 5, 2);
+    other.container = 2;
+    perform(copy, {RecordCheck{other}});
+    Batch fresh = copy.get<Batch>(small.struck);
+    fresh.id = {};
+    fresh.code.clear();
+    for (BatchContainer& container : fresh.containers) container.number = 0;
+    perform(copy, {AddBatch{fresh, {}}});
+    const Batch& added = copy.all<Batch>().rbegin()->second;
+    perform(copy, {RecordCheck{{{}, added.id, 1, day("2027-03-22"), 5, 1, 0, 4, 0, std::nullopt, ""}}});
+    // At home the first pot was looked at the same day, and two cuttings of the second were lost.
+    perform(small.book, {RecordCheck{check(small, "2027-03-20", 5, 3)}});
+    perform(small.book, {RecordLoss{{{}, small.struck, 2, day("2027-03-18"), 2, "rot"}}});
+    const RoundMerge found = mergeRound(small.book, copy);
+    REQUIRE(found.checks.size() == 1);
+    CHECK(found.checks.front().day == day("2027-03-10"));
+    REQUIRE(found.conflicts.size() == 3);
+    CHECK(found.conflicts[0].text() ==
+          "27-046-A/01: it was looked at on 2027-03-20 in both books: 3 of 5 rooted "
+          "here, 4 of 5 in the copy");
+    CHECK(found.conflicts[1].place == "27-046-A, container 2");
+    CHECK(found.conflicts[1].what.find("only 3 stand in it") != std::string::npos);
+    CHECK(found.conflicts[2].what == "this book has no such batch");
 }

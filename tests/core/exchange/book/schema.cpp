@@ -45,6 +45,8 @@ json fullBook() {
     tests::perform(book, {RecordCheck{check}});
     tests::perform(book, {RecordLoss{{{}, small.struck, 1, tests::day("2027-03-20"), 1, "rot"}}});
     tests::perform(book, {PotOn{small.struck, tests::day("2027-04-10"), {{2, 4, 1}}, ""}});
+    tests::perform(book,
+                   {KeepReadings{{small.warm, std::nullopt}, {{Channel::RootZone, {{30'000'000, 2000}}}}}});
     return json::parse(writeBook(book));
 }
 
