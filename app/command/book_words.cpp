@@ -1,6 +1,7 @@
 #include "app/command/book_words.h"
 
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 #include "core/quantity/utf8.h"
 
 #include <algorithm>
@@ -20,6 +21,13 @@ std::string dayWords(Day day) {
 
 std::string placeWords(const HouseBook& book, ZoneId id) {
     return houseOf(book, book.get<Zone>(id)).name + " · " + zoneTitle(book, id);
+}
+
+std::string placesWords(const HouseBook& book, BatchId batch, Day day) {
+    std::string words;
+    for (const ZoneId zone : zonesOn(book, batch, day))
+        words += (words.empty() ? "" : " and ") + placeWords(book, zone);
+    return words.empty() ? "no place" : words;
 }
 
 std::string counted(std::size_t count, const std::string& one, const std::string& several) {

@@ -13,6 +13,8 @@ namespace warmbench::app {
 std::string dayWords(Day day);
 /// `Glasshouse · Bench 1 · A`.
 std::string placeWords(const HouseBook& book, ZoneId id);
+/// The zones in which a batch stands on a day; `no place` where it has none.
+std::string placesWords(const HouseBook& book, BatchId batch, Day day);
 /// `1 batch`, `2 batches`.
 std::string counted(std::size_t count, const std::string& one, const std::string& several);
 /// `18 h`, or `4 days` from two days on.

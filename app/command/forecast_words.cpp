@@ -3,6 +3,7 @@
 #include "app/command/book_words.h"
 #include "app/command/figures.h"
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 
 #include <nlohmann/json.hpp>
 
@@ -78,8 +79,9 @@ void saySlips(std::ostream& out, const HouseBook& book, const forecast::BookFore
         const Batch& batch = book.get<Batch>(one.batch);
         lines << "  " << batch.code << ", " << book.get<Taxon>(batch.taxon).name << ": likely " << one.slip()
               << " days late, " << one.likelyReady->iso() << " for " << one.assumedReady->iso();
-        if (const Stay* stay = stayOn(book, one.batch, forecast.day()))
-            lines << "; its slots in " << placeWords(book, stay->zone) << " stay taken as long";
+        if (!staysOn(book, one.batch, forecast.day()).empty())
+            lines << "; its slots in " << placesWords(book, one.batch, forecast.day())
+                  << " stay taken as long";
         lines << '\n';
     }
     if (lines.str().empty()) return;

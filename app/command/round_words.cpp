@@ -67,11 +67,9 @@ std::string roundWords(const HouseBook& book, Day day, const std::vector<round::
     if (!due.empty()) {
         TextTable table({"batch", "taxon", "do", "since", "where", "plants", "why"}, 5);
         for (const round::Due& one : due) {
-            const Stay* stay = stayOn(book, one.batch, day);
             table.add({book.get<Batch>(one.batch).code, taxonOf(book, one.batch),
                        round::taskNames[static_cast<std::size_t>(one.task)], one.since.iso(),
-                       stay ? placeWords(book, stay->zone) : "no place", std::to_string(one.plants),
-                       one.why});
+                       placesWords(book, one.batch, day), std::to_string(one.plants), one.why});
         }
         out << "\nDue\n" << table.text();
     }

@@ -1,6 +1,7 @@
 #include "core/book/progress.h"
 
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 
 #include <algorithm>
 
@@ -17,6 +18,17 @@ std::map<int, const RootCheck*> latestByContainer(const HouseBook& book, BatchId
         if (!known || known->day <= check.day) known = &check;
     }
     return latest;
+}
+
+/// The day from which the containers of a stay have grown on without a break, in other places before it too.
+Day growingOnSince(const HouseBook& book, const Stay& stay) {
+    const int container = stay.places.front().container;
+    const Stay* first = &stay;
+    while (true) {
+        const Stay* before = stayOf(book, stay.batch, container, first->from - 1);
+        if (!before || before->stage != Stage::GrowingOn) return first->from;
+        first = before;
+    }
 }
 
 } // namespace
@@ -46,7 +58,8 @@ Progress progressOn(const HouseBook& book, const Stay& stay, Day day) {
     if (batch.state == BatchState::Planned) return Progress::Planned;
     if (stay.stage == Stage::Weaning) return Progress::Weaning;
     if (stay.stage == Stage::GrowingOn)
-        return day - stay.from >= batch.recipe.growOnDays.value ? Progress::Ready : Progress::Weaning;
+        return day - growingOnSince(book, stay) >= batch.recipe.growOnDays.value ? Progress::Ready
+                                                                                 : Progress::Weaning;
     const CheckSum found = latestChecks(book, batch.id, day);
     if (found.examined == 0) return Progress::Struck;
     if (2 * found.rooted >= found.examined) return Progress::Rooted;

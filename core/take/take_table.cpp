@@ -1,10 +1,12 @@
 #include "core/take/take_table.h"
 
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 #include "core/crop/recipe_figures.h"
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace warmbench::take {
 namespace {
@@ -50,9 +52,14 @@ std::string groupOf(const HouseBook& book, const Batch& batch, Grouping grouping
     case Grouping::Medium:
         return valueText(recipe.medium.value);
     case Grouping::Heat: {
-        const Stay* stay = stayOn(book, batch.id, batch.strikeDay);
-        const auto setPoint = stay ? setPointOn(book, stay->zone, batch.strikeDay) : std::nullopt;
-        return setPoint ? valueText(*setPoint) : "no mat running";
+        // Where its containers were struck apart, all their heats, coolest first.
+        std::set<std::optional<Celsius>> heats;
+        for (const ZoneId zone : zonesOn(book, batch.id, batch.strikeDay))
+            heats.insert(setPointOn(book, zone, batch.strikeDay));
+        std::string words;
+        for (const auto& heat : heats)
+            words += (words.empty() ? "" : " and ") + (heat ? valueText(*heat) : "no mat running");
+        return words.empty() ? "no mat running" : words;
     }
     case Grouping::Month:
         return monthNames[batch.strikeDay.month() - 1];

@@ -2,6 +2,7 @@
 
 #include "core/book/progress.h"
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 #include "core/crop/safety.h"
 #include "core/round/weaning.h"
 #include "ui/form/table.h"
@@ -199,11 +200,12 @@ void RoundPlace::listDue() {
     m_dueList->clear();
     for (const round::Due& due : m_due) {
         const Batch& batch = m_book->get<Batch>(due.batch);
-        const Stay* stay = stayOn(*m_book, due.batch, m_day);
+        QStringList zones;
+        for (const ZoneId zone : zonesOn(*m_book, due.batch, m_day)) zones += text(zoneTitle(*m_book, zone));
         auto* item =
             new QTreeWidgetItem({text(batch.code), due.task == round::Task::Wean ? tr("wean") : tr("pot on"),
                                  wording().shortDate(due.since), text(m_book->get<Taxon>(batch.taxon).name),
-                                 stay ? text(zoneTitle(*m_book, stay->zone)) : tr("no place"),
+                                 zones.isEmpty() ? tr("no place") : zones.join(QStringLiteral(", ")),
                                  wording().number(due.plants), text(due.why)});
         item->setToolTip(6, text(due.why));
         m_dueList->addTopLevelItem(item);
