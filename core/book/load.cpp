@@ -27,6 +27,15 @@ std::vector<int> takenInZone(const HouseBook& book, ZoneId zone, Day from, int d
     return taken;
 }
 
+/// The day on which the last rooting stay of a batch ends.
+std::optional<Day> rootedBy(const HouseBook& book, BatchId batch) {
+    std::optional<Day> last;
+    for (const StayId id : book.staysOf(batch))
+        if (const Stay& stay = book.get<Stay>(id); stay.stage == Stage::Rooting)
+            last = last ? std::max(*last, stay.to) : stay.to;
+    return last;
+}
+
 bool isFree(const HouseBook& book, ZoneId zone, const SlotRect& slots, Day day) {
     for (const StayId id : book.staysIn(zone)) {
         const Stay& stay = book.get<Stay>(id);
@@ -53,6 +62,7 @@ SlotLoad slotLoad(const HouseBook& book, Day from, Day to) {
     const int days = std::max(0, to - from);
     const auto length = static_cast<std::size_t>(days);
     load.cuttingsStruck.assign(length, 0);
+    load.batchesRooted.assign(length, 0);
     std::map<std::optional<Celsius>, std::vector<int>> byHeat;
     byHeat[std::nullopt].assign(length, 0);
     for (const auto& [id, zone] : book.all<Zone>()) {
@@ -76,9 +86,12 @@ SlotLoad slotLoad(const HouseBook& book, Day from, Day to) {
         load.heats.push_back(heat);
         load.takenByHeat.push_back(std::move(taken));
     }
-    for (const auto& [id, batch] : book.all<Batch>())
+    for (const auto& [id, batch] : book.all<Batch>()) {
         if (batch.strikeDay >= from && batch.strikeDay < to)
             load.cuttingsStruck[static_cast<std::size_t>(batch.strikeDay - from)] += batch.cuttings();
+        if (const auto rooted = rootedBy(book, id); rooted && *rooted >= from && *rooted < to)
+            ++load.batchesRooted[static_cast<std::size_t>(*rooted - from)];
+    }
     return load;
 }
 

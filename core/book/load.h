@@ -15,6 +15,7 @@ struct SlotLoad {
     std::vector<std::optional<Celsius>> heats; ///< nothing (no mat running) first, then rising
     std::vector<std::vector<int>> takenByHeat; ///< [heat][days since from]
     std::vector<int> cuttingsStruck;           ///< [days since from], planned ones as well
+    std::vector<int> batchesRooted;            ///< [days since from]: whose rooting is to end that day
     [[nodiscard]] int days() const { return static_cast<int>(cuttingsStruck.size()); }
     /// Slots taken on a day of it, whatever the heat.
     [[nodiscard]] int taken(Day day) const;

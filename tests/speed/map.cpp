@@ -1,6 +1,7 @@
 #include "core/book/load.h"
 #include "tests/support/small_nursery.h"
 #include "ui/map/bench_map.h"
+#include "ui/placing/placing_hand.h"
 
 #include <QApplication>
 #include <QElapsedTimer>
@@ -79,6 +80,27 @@ bool run() {
                       repaint();
                   }) &&
            kept;
+    // One that stands in the middle is carried: all else is taken but its own slots.
+    map.showScene(ui::mapScene(book, today, letters));
+    const BatchId carried = map.scene().stays[map.scene().stays.size() / 2].batch;
+    ui::PlacingHand hand;
+    hand.setWording(wording);
+    map.setHand(&hand);
+    report("take up: judge all zones, once a drag", 200, [&] {
+        if (const auto refusal = hand.take(book, carried, {}, today, nullptr))
+            std::printf("%s\n", refusal->text().c_str());
+        map.setHand(&hand);
+    });
+    repaint();
+    int at = 0;
+    kept = report("pointer move while carrying: aim, words, repaint", 16,
+                  [&] {
+                      at += 37;
+                      map.pointHandAt({100 + at % 1400, 60 + at % 880});
+                      repaint();
+                  }) &&
+           kept;
+    hand.putBack();
     report("of which the scene", 16, [&] { (void)ui::mapScene(book, day, letters); });
     report("load of eighteen weeks, once a change", 50,
            [&] { (void)slotLoad(book, today - 28, today + 98); });

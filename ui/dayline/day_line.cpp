@@ -13,7 +13,6 @@
 namespace warmbench::ui {
 namespace {
 
-constexpr int daysShown = 7 * 18;
 constexpr int daysBeforeToday = 7 * 4;
 /// The handle is never nearer to an end of the line than so many days, where there are days beyond.
 constexpr int daysKept = 7;
@@ -31,7 +30,10 @@ DayLine::DayLine(Day today, QWidget* parent)
     setObjectName(QStringLiteral("dayLine"));
     setAccessibleName(say("Day shown on the map"));
     setFocusPolicy(Qt::StrongFocus);
-    setToolTip(say("Left and Right: a day, PgUp and PgDn: a week, Home: today, Space: play"));
+    setMouseTracking(true);
+    setToolTip(
+        say("Left and Right: a day, PgUp and PgDn: a week, Home: today, Space: play\nMarks above: cuttings "
+            "struck; rings: batches that are to be rooted"));
     m_play.setInterval(333);
     connect(&m_play, &QTimer::timeout, this, [this] { setDay(m_day + 1); });
 }
@@ -93,13 +95,21 @@ std::optional<Day> DayLine::fullest() const {
 
 QString DayLine::sentence() const {
     if (!m_wording) return {};
+    if (const StayBar* bar = m_band.chosen()) {
+        StayBand::Days days{bar->stay, bar->from, bar->to};
+        for (std::size_t i = 0; i < m_band.bars().size(); ++i)
+            if (m_band.bars()[i].stay == bar->stay) days = m_band.daysOf(i);
+        if (!m_band.isHolding()) return bar->sentence;
+        return say("%1; now %2 to %3, Enter keeps it")
+            .arg(bar->sentence, m_wording->shortDate(days.from), m_wording->shortDate(days.to));
+    }
     return say("%1, %2 of %3 slots taken")
         .arg(m_wording->longDate(m_day), m_wording->number(m_load.taken(m_day)),
              m_wording->number(m_load.usable));
 }
 
 QRectF DayLine::chart() const {
-    return QRectF(rect()).adjusted(sideRoom, strikeBand, -sideRoom, -tickBand);
+    return QRectF(rect()).adjusted(sideRoom, strikeBand, -sideRoom, -tickBand - m_band.height());
 }
 
 double DayLine::xOf(Day day) const {
@@ -121,8 +131,10 @@ void DayLine::paintEvent(QPaintEvent*) {
     const QRectF area = chart();
     paintLoad(painter, area);
     paintStrikes(painter, area);
+    paintRooted(painter, area);
     paintTicks(painter, area);
     paintHandle(painter, area);
+    m_band.paint(painter, bandFrame(), *m_palette, *m_type);
     if (hasFocus()) {
         painter.setPen(QPen(m_palette->accent, 2));
         painter.setBrush(Qt::NoBrush);
@@ -141,11 +153,12 @@ void DayLine::paintLoad(QPainter& painter, const QRectF& area) const {
             if (taken == 0) continue;
             const double top = area.bottom() - (below[day] + taken) * area.height() / most;
             const double bottom = area.bottom() - below[day] * area.height() / most;
-            const double left = area.left() + static_cast<double>(day) * dayWidth;
+            const auto edge = [&](std::size_t of) {
+                return static_cast<int>(std::lround(area.left() + static_cast<double>(of) * dayWidth));
+            };
             // Whole pixels: neighbouring days neither overlap nor leave a gap.
-            const QRect bar(QPoint(static_cast<int>(std::lround(left)), static_cast<int>(std::lround(top))),
-                            QPoint(static_cast<int>(std::lround(left + dayWidth)) - 1,
-                                   static_cast<int>(std::lround(bottom)) - 1));
+            const QRect bar(QPoint(edge(day), static_cast<int>(std::lround(top))),
+                            QPoint(edge(day + 1) - 1, static_cast<int>(std::lround(bottom)) - 1));
             painter.fillRect(bar, colour);
             below[day] += taken;
         }
@@ -227,6 +240,7 @@ void DayLine::paintHandle(QPainter& painter, const QRectF& area) const {
 }
 
 void DayLine::keyPressEvent(QKeyEvent* event) {
+    if (bandKey(*event)) return;
     switch (event->key()) {
     case Qt::Key_Left:
         return setDay(m_day - 1);
@@ -246,11 +260,33 @@ void DayLine::keyPressEvent(QKeyEvent* event) {
 }
 
 void DayLine::mousePressEvent(QMouseEvent* event) {
-    if (event->button() == Qt::LeftButton) setDay(dayAt(event->position().x()));
+    if (event->button() != Qt::LeftButton) return;
+    m_draggingBar = m_band.press(event->position(), bandFrame());
+    if (m_draggingBar || m_band.barAt(event->position(), bandFrame()))
+        update();
+    else
+        setDay(dayAt(event->position().x()));
 }
 
 void DayLine::mouseMoveEvent(QMouseEvent* event) {
-    if (event->buttons().testFlag(Qt::LeftButton)) setDay(dayAt(event->position().x()));
+    const auto grip = m_band.gripAt(event->position(), bandFrame());
+    if (!m_draggingBar)
+        setCursor(!grip                            ? Qt::ArrowCursor
+                  : *grip == StayBand::Grip::Whole ? Qt::OpenHandCursor
+                                                   : Qt::SizeHorCursor);
+    if (!event->buttons().testFlag(Qt::LeftButton)) return;
+    if (m_draggingBar) {
+        m_band.drag(event->position().x(), bandFrame());
+        update();
+    } else if (!m_band.barAt(event->position(), bandFrame())) {
+        setDay(dayAt(event->position().x()));
+    }
+}
+
+void DayLine::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton || !m_draggingBar) return;
+    m_draggingBar = false;
+    letBarGo();
 }
 
 void DayLine::wheelEvent(QWheelEvent* event) {

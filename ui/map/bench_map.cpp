@@ -41,6 +41,7 @@ void BenchMap::setLook(const Palette& palette, const TypeSizes& type, const Word
     m_palette = &palette;
     m_type = &type;
     m_wording = &wording;
+    m_under = {};
     update();
     viewport()->update();
 }
@@ -55,6 +56,7 @@ void BenchMap::showScene(MapScene scene) {
 
 void BenchMap::setMapLayout(MapLayout layout) {
     m_layout = std::move(layout);
+    m_under = {};
     updateScrollBars();
     viewport()->update();
 }
@@ -101,6 +103,7 @@ void BenchMap::zoomBy(double factor, QPointF about) {
 void BenchMap::select(const Selection& selection) {
     if (selection == m_selection) return;
     m_selection = selection;
+    m_under = {};
     const QRect extent = m_layout.extent(m_scene, selection);
     if (!m_fitted && extent.isValid()) {
         const QRect room = viewport()->rect().adjusted(16, 16, -16, -16).translated(-origin());
@@ -133,14 +136,71 @@ void BenchMap::paintEvent(QPaintEvent* event) {
         paintEmpty(painter);
         return;
     }
+    if (carries()) {
+        painter.end();
+        return paintCarried(event);
+    }
     const QPoint corner = origin();
     painter.translate(corner);
-    const MapPainter map(*m_palette, *m_type, *m_wording, Surface::Pixels);
-    for (const QRect& part : event->region()) {
-        const QRect clip = part.translated(-corner);
-        painter.setClipRect(clip);
-        map.paint(painter, m_scene, m_layout, clip, m_selection);
+    for (const QRect& part : event->region()) paintMap(painter, part.translated(-corner));
+}
+
+void BenchMap::paintMap(QPainter& painter, const QRect& clip) const {
+    painter.setClipRect(clip);
+    MapPainter(*m_palette, *m_type, *m_wording, Surface::Pixels)
+        .paint(painter, m_scene, m_layout, clip, m_selection);
+}
+
+/// While something is carried only what follows the aim is painted anew.
+void BenchMap::paintCarried(QPaintEvent* event) {
+    const QPoint corner = origin();
+    const QRect visible = viewport()->rect().translated(-corner);
+    const PaintKit kit(*m_palette, *m_type, *m_wording, Surface::Pixels);
+    const MapHand::View view{m_scene, m_layout, visible, kit};
+    if (m_under.isNull()) {
+        const double ratio = devicePixelRatioF();
+        m_under = QPixmap(viewport()->size() * ratio);
+        m_under.setDevicePixelRatio(ratio);
+        QPainter under(&m_under);
+        under.translate(corner);
+        paintMap(under, visible);
+        m_hand->paintZones(under, view);
     }
+    QPainter painter(viewport());
+    painter.setClipRegion(event->region());
+    painter.drawPixmap(0, 0, m_under);
+    painter.translate(corner);
+    m_hand->paintAim(painter, view);
+}
+
+void BenchMap::setHand(MapHand* hand) {
+    m_hand = hand;
+    m_under = {};
+    viewport()->setCursor(carries() ? Qt::CrossCursor : Qt::ArrowCursor);
+    viewport()->update();
+}
+
+void BenchMap::showAim() {
+    viewport()->update();
+}
+
+void BenchMap::pointHandAt(QPoint position) {
+    if (!carries()) return;
+    m_hand->pointAt(m_scene, viewport()->rect().contains(position) ? m_layout.at(m_scene, position - origin())
+                                                                   : MapHit{});
+}
+
+void BenchMap::letHandGo(QPoint position) {
+    pointHandAt(position);
+    if (carries()) m_hand->letGo();
+}
+
+void BenchMap::startDrag(QPoint position) {
+    m_taken = true;
+    const MapHit hit = m_layout.at(m_scene, *m_pressed - origin());
+    if (hit.stay) Q_EMIT takenUp(m_scene.stays[nth(*hit.stay)].batch, true);
+    m_mayPan = !carries(); // where nobody takes it up, as on a sheet to look at
+    pointHandAt(position);
 }
 
 void BenchMap::paintEmpty(QPainter& painter) const {
@@ -169,6 +229,7 @@ void BenchMap::paintEmpty(QPainter& painter) const {
 
 void BenchMap::resizeEvent(QResizeEvent* event) {
     QAbstractScrollArea::resizeEvent(event);
+    m_under = {};
     if (m_fitted)
         fit();
     else
@@ -176,7 +237,11 @@ void BenchMap::resizeEvent(QResizeEvent* event) {
 }
 
 void BenchMap::scrollContentsBy(int dx, int dy) {
-    viewport()->scroll(dx, dy);
+    m_under = {};
+    if (carries())
+        viewport()->update();
+    else
+        viewport()->scroll(dx, dy);
 }
 
 void BenchMap::wheelEvent(QWheelEvent* event) {
@@ -218,12 +283,17 @@ void BenchMap::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton && event->button() != Qt::MiddleButton) return;
     m_pressed = event->pos();
     m_lastMouse = event->pos();
+    m_taken = false;
+    m_mayPan = event->button() == Qt::MiddleButton ||
+               (!carries() && !m_layout.at(m_scene, event->pos() - origin()).stay);
 }
 
 void BenchMap::mouseMoveEvent(QMouseEvent* event) {
+    if (carries() && !m_panning) pointHandAt(event->pos());
     if (!m_pressed) return;
     const bool far = (event->pos() - *m_pressed).manhattanLength() >= QApplication::startDragDistance();
-    if (far && !m_panning) {
+    if (far && !m_mayPan && !m_taken && !carries()) return startDrag(event->pos());
+    if (far && m_mayPan && !m_panning) {
         m_panning = true;
         viewport()->setCursor(Qt::ClosedHandCursor);
     }
@@ -237,13 +307,24 @@ void BenchMap::mouseMoveEvent(QMouseEvent* event) {
 
 void BenchMap::mouseReleaseEvent(QMouseEvent* event) {
     if (!m_pressed) return;
-    if (!m_panning && event->button() == Qt::LeftButton) choose(selectionAt(event->pos()));
+    const bool panned = m_panning;
     m_pressed.reset();
     m_panning = false;
-    viewport()->unsetCursor();
+    viewport()->setCursor(carries() ? Qt::CrossCursor : Qt::ArrowCursor);
+    if (panned || event->button() != Qt::LeftButton) return;
+    if (carries())
+        letHandGo(event->pos());
+    else if (!m_taken) // Escape may have put back what was dragged
+        choose(selectionAt(event->pos()));
+}
+
+bool BenchMap::focusNextPrevChild(bool next) {
+    // Tab goes from one zone that suits to the next while something is carried.
+    return !carries() && QAbstractScrollArea::focusNextPrevChild(next);
 }
 
 void BenchMap::keyPressEvent(QKeyEvent* event) {
+    if (carries() && m_hand->key(m_scene, m_layout, *event)) return;
     const bool pans = event->modifiers().testFlag(Qt::ControlModifier);
     const auto go = [&](QPoint direction) {
         if (!pans) return moveSelection(direction);
@@ -264,6 +345,10 @@ void BenchMap::keyPressEvent(QKeyEvent* event) {
         return enterZone();
     case Qt::Key_Escape:
         return leave();
+    case Qt::Key_M:
+    case Qt::Key_Space:
+        if (const auto* batch = std::get_if<BatchId>(&m_selection)) Q_EMIT takenUp(*batch, false);
+        return;
     case Qt::Key_Plus:
     case Qt::Key_Equal:
         return zoomIn();

@@ -1,9 +1,10 @@
 #pragma once
 
-#include "ui/map/map_layout.h"
+#include "ui/map/map_hand.h"
 #include "ui/map/map_painter.h"
 
 #include <QAbstractScrollArea>
+#include <QPixmap>
 
 #include <optional>
 
@@ -13,7 +14,8 @@ namespace warmbench::ui {
 ///
 /// Keys: arrows go to the next zone (or batch, where one is chosen) on that side, Enter into a zone to its
 /// batches, Escape back; + and - zoom, 0 fits; Ctrl and arrows move the map.
-/// Mouse: the wheel zooms about the pointer, dragging the ground moves the map, a click chooses.
+/// Mouse: the wheel zooms about the pointer, dragging the ground moves the map, a click chooses, dragging a
+/// batch takes it up, as M and Space do with the one chosen. The middle button moves the map everywhere.
 class BenchMap : public QAbstractScrollArea {
     Q_OBJECT
 public:
@@ -37,11 +39,21 @@ public:
     void fit();
     [[nodiscard]] bool isFitted() const { return m_fitted; }
 
+    /// What is carried over the map; it must outlive the map. Call it again when what it holds has changed.
+    void setHand(MapHand* hand);
+    /// Paints what is carried where it is aimed now.
+    void showAim();
+    /// Aims what is carried at a place in the viewport, or lets it go there.
+    void pointHandAt(QPoint position);
+    void letHandGo(QPoint position);
+
     /// Where a point of the layout is in the viewport.
     [[nodiscard]] QPoint origin() const;
 
 Q_SIGNALS:
     void selectionChanged(const warmbench::ui::Selection& selection);
+    /// A batch is to be carried; `dragged` as long as a button is held.
+    void takenUp(warmbench::BatchId batch, bool dragged);
 
 protected:
     bool event(QEvent* event) override;
@@ -56,8 +68,13 @@ protected:
     void mouseReleaseEvent(QMouseEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
 
 private:
+    [[nodiscard]] bool carries() const { return m_hand && m_hand->isActive(); }
+    void paintMap(QPainter& painter, const QRect& clip) const;
+    void paintCarried(QPaintEvent* event);
+    void startDrag(QPoint position);
     void setMapLayout(MapLayout layout);
     void updateScrollBars();
     void paintEmpty(QPainter& painter) const;
@@ -76,8 +93,12 @@ private:
     Selection m_selection;
     bool m_fitted = true;
     std::optional<QPoint> m_pressed; ///< where the button went down
+    bool m_mayPan = false;           ///< it went down on the ground, or is the middle one
     bool m_panning = false;
+    bool m_taken = false; ///< what was under it has been taken up since then
     QPoint m_lastMouse;
+    MapHand* m_hand = nullptr;
+    QPixmap m_under; ///< map and zones under what is carried, as in sight; null where it is out of date
 };
 
 } // namespace warmbench::ui

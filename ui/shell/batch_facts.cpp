@@ -2,6 +2,7 @@
 
 #include "core/book/load.h"
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 #include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
 #include "ui/shell/batch_life.h"
@@ -68,9 +69,9 @@ Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& word
     else if (batch.state == BatchState::Planned)
         subtitle += wording.progress(Progress::Planned);
     facts.subtitle = subtitle.join(QStringLiteral(" · "));
-    if (stay)
-        for (const Trouble& trouble : troublesOn(book, *stay, day))
-            facts.troubles += wording.trouble(trouble);
+    for (const Stay* one : staysOn(book, id, day))
+        for (const Trouble& trouble : troublesOn(book, *one, day)) facts.troubles += wording.trouble(trouble);
+    facts.troubles.removeDuplicates();
     const bool planned = batch.state == BatchState::Planned;
     if (planned) facts.strikes = id;
     facts.facts.append({planned ? say("To strike") : say("Struck"), strikeWords(batch, day, wording)});
@@ -135,10 +136,12 @@ Facts bookFacts(const HouseBook& book, Day day, const Wording& wording) {
     int troubled = 0;
     for (const auto& [id, batch] : book.all<Batch>()) {
         if (batch.state == BatchState::Planned) ++waiting;
-        const Stay* stay = stayOn(book, id, day);
-        if (!stay) continue;
+        const auto stays = staysOn(book, id, day);
+        if (stays.empty()) continue;
         ++standingBatches;
-        if (!troublesOn(book, *stay, day).empty()) ++troubled;
+        if (std::any_of(stays.begin(), stays.end(),
+                        [&](const Stay* stay) { return !troublesOn(book, *stay, day).empty(); }))
+            ++troubled;
     }
     facts.facts.append({say("Slots taken"),
                         say("%1 of %2").arg(wording.number(load.taken(day)), wording.number(load.usable))});

@@ -1,6 +1,7 @@
 #include "ui/shell/house_page.h"
 
 #include "ui/form/labels.h"
+#include "ui/placing/placing_bar.h"
 #include "ui/shell/fact_panel.h"
 #include "ui/shell/legend_strip.h"
 #include "ui/shell/strike_tray.h"
@@ -26,7 +27,7 @@ void addButton(QHBoxLayout& row, const QString& words, const QString& meaning, Q
 
 HousePage::HousePage(const WindowMenus& menus, QWidget* parent)
     : QSplitter(Qt::Horizontal, parent), m_tray(new StrikeTray(this)), m_map(new BenchMap),
-      m_legend(new LegendStrip), m_dayTitle(new QLabel),
+      m_placing(new PlacingBar(m_hand)), m_legend(new LegendStrip), m_dayTitle(new QLabel),
       m_refusal(new TroubleLabel(QStringLiteral("refusal"))), m_panel(new FactPanel) {
     setObjectName(QStringLiteral("house"));
     setHandleWidth(1);
@@ -38,6 +39,16 @@ HousePage::HousePage(const WindowMenus& menus, QWidget* parent)
     connect(m_map, &BenchMap::selectionChanged, this, &HousePage::chosen);
     connect(m_tray, &StrikeTray::chosen, this, [this](BatchId batch) { Q_EMIT chosen(Selection{batch}); });
     connect(m_panel, &FactPanel::strikeWanted, this, &HousePage::strikeWanted);
+    m_map->setHand(&m_hand);
+    connect(m_map, &BenchMap::takenUp, this, &HousePage::take);
+    connect(m_tray, &StrikeTray::takenUp, this, &HousePage::take);
+    const auto onMap = [this](QPoint global) { return m_map->viewport()->mapFromGlobal(global); };
+    connect(m_tray, &StrikeTray::dragged, this, [this, onMap](QPoint at) { m_map->pointHandAt(onMap(at)); });
+    connect(m_tray, &StrikeTray::letGo, this, [this, onMap](QPoint at) { m_map->letHandGo(onMap(at)); });
+    connect(m_placing, &PlacingBar::done, m_map, [this] { m_map->setFocus(); });
+    connect(&m_hand, &PlacingHand::heldChanged, m_map, [this] { m_map->setHand(&m_hand); });
+    connect(&m_hand, &PlacingHand::aimChanged, m_map, &BenchMap::showAim);
+    connect(&m_hand, &PlacingHand::placed, this, &HousePage::placed);
 }
 
 QWidget* HousePage::makeCentre(const WindowMenus& menus) {
@@ -54,6 +65,7 @@ QWidget* HousePage::makeCentre(const WindowMenus& menus) {
     column->setSpacing(0);
     column->addLayout(head);
     column->addWidget(m_refusal);
+    column->addWidget(m_placing);
     column->addWidget(m_map, 1);
     column->addWidget(m_legend);
     return centre;
@@ -61,6 +73,8 @@ QWidget* HousePage::makeCentre(const WindowMenus& menus) {
 
 void HousePage::setLook(const Palette& palette, const TypeSizes& type, const Wording& wording) {
     m_wording = &wording;
+    m_hand.setWording(wording);
+    m_placing->setType(type);
     m_map->setLook(palette, type, wording);
     m_legend->setLook(palette, type, wording);
     m_tray->setLook(palette, type, wording);
@@ -69,10 +83,17 @@ void HousePage::setLook(const Palette& palette, const TypeSizes& type, const Wor
 }
 
 void HousePage::showBook(const HouseBook& book, const Letters& letters) {
+    // What is carried was taken from the book as it was.
+    m_hand.putBack();
+    m_book = &book;
     m_tray->show(book, letters);
 }
 
 void HousePage::showDay(const HouseBook& book, Day day, const Letters& letters) {
+    if (day != m_day) m_hand.putBack();
+    m_day = day;
+    m_book = &book;
+    m_tray->showHomeless(book, day, letters);
     m_map->showScene(mapScene(book, day, letters));
     m_dayTitle->setText(m_wording->longDate(day));
 }
@@ -82,6 +103,20 @@ void HousePage::select(const Selection& selection, const Facts& facts) {
     m_panel->show(facts);
     m_map->select(selection);
     m_tray->mark(batch ? std::optional(*batch) : std::nullopt);
+}
+
+void HousePage::take(BatchId batch, bool dragged) {
+    if (!m_book || !m_book->find<Batch>(batch)) return;
+    Q_EMIT chosen(Selection{batch});
+    const Outcome refusal = m_hand.take(*m_book, batch, {}, m_day, nullptr);
+    tell(refusal);
+    if (refusal) return;
+    m_hand.setDragging(dragged);
+    m_map->setFocus();
+}
+
+void HousePage::takeUp(BatchId batch) {
+    take(batch, false);
 }
 
 void HousePage::tell(const Outcome& refusal) {

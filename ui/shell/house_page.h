@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/map/bench_map.h"
+#include "ui/placing/placing_hand.h"
 #include "ui/shell/facts.h"
 
 #include <QSplitter>
@@ -12,6 +13,7 @@ namespace warmbench::ui {
 
 class FactPanel;
 class LegendStrip;
+class PlacingBar;
 class StrikeTray;
 class TroubleLabel;
 struct WindowMenus;
@@ -31,16 +33,25 @@ public:
     /// Tells why something was not done; nothing hides it.
     void tell(const Outcome& refusal);
     [[nodiscard]] BenchMap& map() { return *m_map; }
+    /// Takes up a batch, to be put elsewhere from the day shown on; by key or menu.
+    void takeUp(BatchId batch);
 
 Q_SIGNALS:
     void chosen(const warmbench::ui::Selection& selection);
     void strikeWanted();
+    /// Something was put down on the map by hand.
+    void placed(const warmbench::Command& command);
 
 private:
+    void take(BatchId batch, bool dragged);
     QWidget* makeCentre(const WindowMenus& menus);
 
+    const HouseBook* m_book = nullptr; ///< shown last
+    Day m_day;
+    PlacingHand m_hand;
     StrikeTray* m_tray;
     BenchMap* m_map;
+    PlacingBar* m_placing;
     LegendStrip* m_legend;
     QLabel* m_dayTitle;
     TroubleLabel* m_refusal;

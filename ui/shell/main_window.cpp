@@ -2,7 +2,9 @@
 
 #include "core/book/load.h"
 #include "core/book/query.h"
+#include "core/placing/other_days.h"
 #include "ui/climate/climate_place.h"
+#include "ui/dayline/stay_bars.h"
 #include "ui/form/labels.h"
 #include "ui/journal/journal_place.h"
 #include "ui/journal/past_bar.h"
@@ -74,7 +76,15 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     connect(m_pastBar, &PastBar::earlierWanted, this, [this] { stepPast(-1); });
     connect(m_pastBar, &PastBar::laterWanted, this, [this] { stepPast(1); });
     connect(m_house, &HousePage::strikeWanted, this, &MainWindow::strikeSelected);
+    connect(m_house, &HousePage::placed, this, &MainWindow::performOnMap);
     connect(&m_dayBar->line(), &DayLine::dayChanged, this, &MainWindow::showDay);
+    connect(&m_dayBar->line(), &DayLine::stayDaysWanted, this, [this](StayId stay, Day from, Day to) {
+        const auto command = placing::otherDays(shown(), stay, from, to);
+        if (command)
+            performOnMap(*command);
+        else
+            m_house->tell(command.refusal());
+    });
     connect(m_start, &StartPage::newWanted, this, &MainWindow::chooseFileToCreate);
     connect(m_start, &StartPage::openWanted, this, &MainWindow::chooseFileToOpen);
     restoreState();
@@ -146,6 +156,7 @@ void MainWindow::showBook() {
     if ((batch && !book.find<Batch>(*batch)) || (zone && !book.find<Zone>(*zone))) m_selection = {};
     m_house->showBook(book, m_letters);
     m_dayBar->line().refresh();
+    showStays();
     showDay();
 }
 
@@ -160,6 +171,7 @@ void MainWindow::showDay() {
     if (!m_session) return;
     m_house->showDay(shown(), day(), m_letters);
     m_dayBar->refresh();
+    if (std::holds_alternative<ZoneId>(m_selection)) showStays();
     showFacts();
     refreshPlace();
 }
@@ -174,6 +186,16 @@ void MainWindow::showFacts() {
     updateActions();
 }
 
+/// The bars of what is selected, under the day line.
+void MainWindow::showStays() {
+    DayLine& line = m_dayBar->line();
+    const auto* batch = std::get_if<BatchId>(&m_selection);
+    const auto* zone = std::get_if<ZoneId>(&m_selection);
+    line.setStays(batch  ? stayBars(shown(), *batch, m_today, m_wording)
+                  : zone ? stayBars(shown(), *zone, line.firstDay(), line.endDay(), m_today, m_wording)
+                         : std::vector<StayBar>{});
+}
+
 void MainWindow::choose(const Selection& selection) {
     m_selection = selection;
     m_house->tell(std::nullopt);
@@ -182,6 +204,7 @@ void MainWindow::choose(const Selection& selection) {
         const std::vector<const Stay*> stays = staysInOrder(shown(), *batch);
         if (!stays.empty()) setDay(stays.front()->from);
     }
+    showStays();
     showFacts();
 }
 

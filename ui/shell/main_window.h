@@ -77,6 +77,7 @@ private:
     void refreshPlace();
     void showDay();
     void showFacts();
+    void showStays();
     void showPlace(int place);
     void showOnMap(const Selection& selection);
     void updateActions();

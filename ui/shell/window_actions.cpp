@@ -50,6 +50,12 @@ void MainWindow::connectMenus() {
     connect(m_menus.today, &QAction::triggered, &line, [&line] { line.setDay(line.today()); });
     connect(m_menus.play, &QAction::triggered, &line, [&line] { line.play(!line.isPlaying()); });
     connect(m_menus.showBatch, &QAction::triggered, this, [this] { showOnMap(m_selection); });
+    connect(m_menus.move, &QAction::triggered, this, [this] {
+        const auto* batch = std::get_if<BatchId>(&m_selection);
+        if (!batch) return;
+        showPlace(housePlace);
+        m_house->takeUp(*batch);
+    });
     connect(m_menus.strike, &QAction::triggered, this, &MainWindow::strikeSelected);
     connect(m_menus.removeBatch, &QAction::triggered, this, [this] {
         if (const Batch* batch = selectedBatch()) performOnMap({RemoveBatch{batch->id}});
@@ -70,6 +76,7 @@ void MainWindow::updateActions() {
     for (QAction* action : {m_menus.print, m_menus.planDays}) action->setEnabled(open && !m_past);
     m_menus.now->setEnabled(m_past.has_value());
     m_menus.showBatch->setEnabled(batch);
+    m_menus.move->setEnabled(batch && !m_past && batch->state != BatchState::Ended);
     m_menus.strike->setEnabled(planned);
     m_menus.removeBatch->setEnabled(planned);
     const QString undo = open && !m_past && !m_proposed ? m_session->undoWords() : QString();

@@ -117,7 +117,8 @@ void MainWindow::showKeys() {
         this, tr("Keys"),
         tr("<p><b>On the map</b><br>Arrows: the next zone or batch on that side<br>Enter: from a zone to its "
            "batches, "
-           "Escape: back<br>+ and -: zoom, 0: show everything<br>Ctrl and arrows: move the map</p>"
+           "Escape: back<br>M or Space: take up the chosen batch; then arrows aim, Tab: the next zone that "
+           "suits, T: turn, Enter: put down, Escape: put back<br>+ and -: zoom, 0: show everything<br>Ctrl and arrows: move the map</p>"
            "<p><b>On the day line</b><br>Left and Right: a day<br>PgUp and PgDn: a week<br>Home: today, "
            "Space: play</p>"
            "<p><b>On the house in plan</b> (Nursery)<br>N and P: the next thing and the one "

@@ -63,6 +63,8 @@ WindowMenus::WindowMenus(QMainWindow& window) {
 
     QMenu* batches = bar.addMenu(say("&Batches"));
     showBatch = add(batches, "showBatch", say("Show the selected batch on the &map"));
+    move = add(batches, "moveBatch", say("Put the selected batch &elsewhere"),
+               QKeySequence(Qt::CTRL | Qt::Key_M));
     strike =
         add(batches, "strike", say("&Strike the selected batch today"), QKeySequence(Qt::CTRL | Qt::Key_T));
     removeBatch = add(batches, "removeBatch", say("&Remove the selected planned batch"));

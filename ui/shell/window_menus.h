@@ -35,6 +35,7 @@ struct WindowMenus {
     QAction* dayOn;
     QAction* today;
     QAction* play;
+    QAction* move;
     QAction* strike;
     QAction* removeBatch;
     QAction* showBatch;
