@@ -2,6 +2,7 @@
 
 #include "app/storage/columns.h"
 
+#include <QRegularExpression>
 #include <QSqlError>
 #include <QSqlQuery>
 #include <QStringList>
@@ -83,7 +84,12 @@ std::string readThing(const QSqlQuery& row, E& thing) {
 
 template <class E>
 bool isThere([[maybe_unused]] const QSqlDatabase& database) {
-    if constexpr (cameLater<E>) return database.tables().contains(tableOf<E>());
+    if constexpr (cameLater<E>) {
+        // PostgreSQL's driver may put the schema before a table's name.
+        const QStringList tables = database.tables();
+        return tables.contains(tableOf<E>()) ||
+               !tables.filter(QRegularExpression(QStringLiteral("\\.%1$").arg(tableOf<E>()))).isEmpty();
+    }
     return true;
 }
 
