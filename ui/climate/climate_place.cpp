@@ -60,6 +60,7 @@ ClimatePlace::ClimatePlace(QWidget* parent)
       m_refusal(new TroubleLabel(QStringLiteral("climateRefusal"), this)), m_heat(new HeatPanel(this)),
       m_soon(new QTimer(this)) {
     m_places->setObjectName(QStringLiteral("climatePlaceChoice"));
+    m_places->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_places->setAccessibleName(tr("Zone or house"));
     m_deficit->setObjectName(QStringLiteral("climateDeficit"));
     m_remove->setObjectName(QStringLiteral("climateRemove"));

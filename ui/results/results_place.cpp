@@ -78,6 +78,8 @@ ResultsPlace::ResultsPlace(QWidget* parent)
     m_by->setObjectName(QStringLiteral("takeBy"));
     m_level->setObjectName(QStringLiteral("takeLevel"));
     m_year->setObjectName(QStringLiteral("takeYear"));
+    for (QComboBox* choice : {m_by, m_level, m_year})
+        choice->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     m_ownWords->setObjectName(QStringLiteral("ownWords"));
     m_takeOver->setObjectName(QStringLiteral("ownTakeOver"));
     m_takeOver->setProperty("primary", true);

@@ -7,6 +7,8 @@
 #include "ui/shell/strike_tray.h"
 #include "ui/shell/window_menus.h"
 
+#include <algorithm>
+
 #include <QAction>
 #include <QLabel>
 #include <QPushButton>
@@ -47,6 +49,8 @@ HousePage::HousePage(const WindowMenus& menus, QWidget* parent)
     connect(m_tray, &StrikeTray::letGo, this, [this, onMap](QPoint at) { m_map->letHandGo(onMap(at)); });
     connect(m_placing, &PlacingBar::done, m_map, [this] { m_map->setFocus(); });
     connect(&m_hand, &PlacingHand::heldChanged, m_map, [this] { m_map->setHand(&m_hand); });
+    connect(&m_hand, &PlacingHand::heldChanged, m_legend,
+            [this] { m_legend->setVisible(!m_hand.isActive()); });
     connect(&m_hand, &PlacingHand::aimChanged, m_map, &BenchMap::showAim);
     connect(&m_hand, &PlacingHand::placed, this, &HousePage::placed);
 }
@@ -65,9 +69,15 @@ QWidget* HousePage::makeCentre(const WindowMenus& menus) {
     column->setSpacing(0);
     column->addLayout(head);
     column->addWidget(m_refusal);
-    column->addWidget(m_placing);
     column->addWidget(m_map, 1);
-    column->addWidget(m_legend);
+    // What is carried is told where the legend stands, so that the map stays as it is under the pointer.
+    m_foot = new QWidget;
+    auto* foot = new QVBoxLayout(m_foot);
+    foot->setContentsMargins(0, 0, 0, 0);
+    foot->setSpacing(0);
+    foot->addWidget(m_legend);
+    foot->addWidget(m_placing);
+    column->addWidget(m_foot);
     return centre;
 }
 
@@ -77,6 +87,7 @@ void HousePage::setLook(const Palette& palette, const TypeSizes& type, const Wor
     m_placing->setType(type);
     m_map->setLook(palette, type, wording);
     m_legend->setLook(palette, type, wording);
+    m_foot->setMinimumHeight(std::max(m_legend->sizeHint().height(), m_placing->sizeHint().height()));
     m_tray->setLook(palette, type, wording);
     m_panel->setType(type);
     m_dayTitle->setFont(type.title);

@@ -53,6 +53,7 @@ private:
     BenchMap* m_map;
     PlacingBar* m_placing;
     LegendStrip* m_legend;
+    QWidget* m_foot = nullptr; ///< the legend, or what is carried
     QLabel* m_dayTitle;
     TroubleLabel* m_refusal;
     FactPanel* m_panel;
