@@ -97,7 +97,6 @@ public:
 
     void byMouse() {
         // From the tray onto the first zone that suits.
-        click(cardOfBatch());
         dragOver(cardOfBatch());
         putDownInFirstSuitable({});
         waitFor([&] { return !staysNow().empty(); }, QStringLiteral("it stands where it was dropped"));
