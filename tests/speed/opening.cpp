@@ -1,6 +1,7 @@
 // Prints how long a book of five years (3,000 batches, 100,000 checks, two million readings) takes to open to
 // a usable window, and how its climate is drawn.
 #include "app/window/file_session.h"
+#include "app/window/password_keeper.h"
 #include "tests/support/small_book.h"
 #include "tests/support/temporary_folder.h"
 #include "ui/climate/climate_chart.h"
@@ -37,6 +38,13 @@ ChannelReadings fiveYears(Channel channel, double middle, double swing) {
     return all;
 }
 
+/// Files need no password.
+class NoPasswords : public app::PasswordKeeper {
+public:
+    std::string find(const std::string&) override { return {}; }
+    Outcome keep(const std::string&, const std::string&) override { return std::nullopt; }
+};
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -64,7 +72,8 @@ int main(int argc, char** argv) {
                     book.all<RootCheck>().size(), readings,
                     static_cast<double>(std::filesystem::file_size(path)) / 1e6);
     }
-    app::FileOpener opener;
+    NoPasswords noPasswords;
+    app::FileOpener opener(noPasswords);
     std::unique_ptr<ui::BookSession> session;
     const double file = millisecondsOf([&] {
         auto opened = opener.open(QString::fromStdString(path));
