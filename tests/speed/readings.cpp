@@ -56,8 +56,12 @@ int main(int argc, char** argv) {
     std::optional<exchange::LoggerFile> file;
     const double read = secondsOf([&] {
         auto found = exchange::readLogger("million.csv", text, {60, exchange::SummerTime::European});
-        if (found) file = std::move(*found);
+        if (found)
+            file = std::move(*found);
+        else
+            std::fprintf(stderr, "%s\n", found.refusal().text().c_str());
     });
+    if (!book) std::fprintf(stderr, "%s\n", book.refusal().text().c_str());
     if (!book || !file) return 1;
     exchange::KeptReadings kept;
     const double made = secondsOf([&] { kept = exchange::keptReadings(*file, 60, Channel::RootZone); });

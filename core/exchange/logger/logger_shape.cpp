@@ -119,21 +119,31 @@ std::optional<Day> takeDate(std::string_view& text, DateOrder order) {
 struct Trial {
     LoggerShape shape;
     std::size_t readings = 0;
+    std::size_t numbers = 0; ///< cells of them
+
+    /// Whether whole numbers alone, such as a humidity's, made the other way to write decimals seem to do.
+    [[nodiscard]] bool readsMoreThan(const Trial& other) const {
+        if (readings != other.readings) return readings > other.readings;
+        return numbers > other.numbers && shape.delimiter == other.shape.delimiter &&
+               shape.order == other.shape.order && shape.timeColumn == other.shape.timeColumn &&
+               shape.timeApart == other.shape.timeApart;
+    }
 };
 
 Trial tried(const std::vector<std::string_view>& lines, LoggerShape shape) {
-    Trial trial{shape, 0};
+    Trial trial{shape, 0, 0};
     std::vector<std::string_view> cells;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         splitLine(trimmed(lines[i]), shape.delimiter, cells);
         if (cells.size() <= shape.timeColumn + 1) continue;
         const std::string_view time = shape.timeApart ? cells[shape.timeColumn + 1] : std::string_view{};
         if (!shownIn(cells[shape.timeColumn], time, shape.order)) continue;
-        const bool number = std::any_of(
+        const auto numbers = std::count_if(
             cells.begin() + static_cast<std::ptrdiff_t>(shape.timeColumn) + (shape.timeApart ? 2 : 1),
             cells.end(),
             [&](std::string_view cell) { return numberIn(cell, shape.decimalComma).has_value(); });
-        if (!number) continue;
+        if (numbers == 0) continue;
+        trial.numbers += static_cast<std::size_t>(numbers);
         if (trial.readings++ == 0) trial.shape.firstLine = i + 1;
     }
     return trial;
@@ -248,7 +258,7 @@ Result<LoggerShape> shapeOf(const std::string& name, std::string_view text, cons
                         shape.timeColumn = column;
                         shape.timeApart = apart;
                         const Trial trial = tried(lines, shape);
-                        if (trial.readings > best.readings) best = trial;
+                        if (trial.readsMoreThan(best)) best = trial;
                     }
             }
     if (best.readings == 0)

@@ -37,6 +37,15 @@ TEST_CASE("Semicolons, decimal commas and dates with the day first") {
     CHECK(file.readings[0].second == at("2026-09-15T00:00"));
 }
 
+TEST_CASE("A humidity in whole numbers does not hide the decimal commas beside it") {
+    const LoggerFile file = read("time;Wurzelzone °C;Feuchte %\n01.02.2027 00:00;20,0;60\n"
+                                 "01.02.2027 00:01;20,1;61\n");
+    CHECK(file.shape.decimalComma);
+    REQUIRE(file.readings.size() == 2);
+    CHECK(file.readings[1].celsius == 20.1);
+    CHECK(file.readings[1].humidity == 61);
+}
+
 TEST_CASE("No head, tabs, month first with halves of the day, in Fahrenheit") {
     LoggerHints hints;
     hints.fahrenheit = true;
