@@ -1,7 +1,7 @@
 #include "ui/month/month_place.h"
 #include "ui/month/month_chart.h"
 
-#include "tests/core/season/season_book.h"
+#include "tests/ui/shown_place.h"
 
 #include <catch2/catch.hpp>
 
@@ -22,29 +22,11 @@ using warmbench::testing::SeasonBook;
 
 namespace {
 
-/// A month place that shows the small nursery of planning, and does in it what is asked for.
-struct ShownMonth {
-    SeasonBook nursery;
-    ForecastKeeper forecasts;
-    Wording wording{QLocale(QLocale::English, QLocale::UnitedKingdom)};
-    TypeSizes type = typeSizes(QApplication::font());
-    MonthPlace place{nullptr};
-
+/// The month of the small nursery of planning, in sight.
+struct ShownMonth : tests::ShownPlace<MonthPlace> {
     ShownMonth() {
-        place.setLook(lightPalette(), type, wording);
-        place.setPerformer([this](const Command& command) {
-            auto change = nursery.book.perform(command);
-            if (!change) return Outcome(change.refusal());
-            forecasts.update(nursery.book, *change);
-            show();
-            return Outcome();
-        });
         place.resize(1100, 600);
         place.show();
-    }
-    void show() {
-        const Letters letters(nursery.book);
-        place.showBook({nursery.book, on(8, 2), on(8, 2), letters, warmbench::testing::builtIn(), forecasts});
     }
     BatchId plan(Day day, int row) {
         const BatchId id = nursery.book.nextId<Batch>();

@@ -1,8 +1,7 @@
 #include "ui/wants/stocks_place.h"
 #include "ui/wants/targets_place.h"
 
-#include "tests/core/season/season_book.h"
-#include "ui/place/forecast_keeper.h"
+#include "tests/ui/shown_place.h"
 
 #include <catch2/catch.hpp>
 
@@ -21,29 +20,10 @@ using warmbench::testing::SeasonBook;
 
 namespace {
 
-/// A place that shows the small nursery of planning on 2 August 2027, and does in it what is asked for.
+/// A place of what is wanted and given.
 template <class Shown>
-struct ShownWants {
-    SeasonBook nursery;
-    ForecastKeeper forecasts;
-    Wording wording{QLocale(QLocale::English, QLocale::UnitedKingdom)};
-    TypeSizes type = typeSizes(QApplication::font());
-    Shown place{nullptr};
-
-    ShownWants() {
-        place.setLook(lightPalette(), type, wording);
-        place.setPerformer([this](const Command& command) {
-            auto change = nursery.book.perform(command);
-            if (!change) return Outcome(change.refusal());
-            forecasts.update(nursery.book, *change);
-            show();
-            return Outcome();
-        });
-    }
-    void show() {
-        const Letters letters(nursery.book);
-        place.showBook({nursery.book, on(8, 2), on(8, 2), letters, warmbench::testing::builtIn(), forecasts});
-    }
+struct ShownWants : tests::ShownPlace<Shown> {
+    using tests::ShownPlace<Shown>::place;
     template <class Widget>
     Widget* child(const char* name) {
         return place.template findChild<Widget*>(QLatin1String(name));

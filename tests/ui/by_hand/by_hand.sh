@@ -2,11 +2,11 @@
 # Runs ui_by_hand with a real pointer and keys: in an X server of its own (Xvfb) with a window manager
 # (openbox), `mouse` and `keys` each followed by a restart that looks whether all is still there.
 #   bash by_hand.sh PROGRAM
-# Skipped (77) where one of the three programs is missing. It ends what it started, and always ends.
+# Fails where one of the three programs is missing. It ends what it started, and always ends.
 set -uo pipefail
 program="${1:?the program ui_by_hand}"
 for needed in Xvfb openbox xdotool; do
-    command -v "$needed" >/dev/null || { echo "by_hand: $needed is not installed"; exit 77; }
+    command -v "$needed" >/dev/null || { echo "by_hand: $needed is not installed"; exit 1; }
 done
 folder="$(mktemp -d)"
 server="" manager=""
