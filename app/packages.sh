@@ -2,6 +2,7 @@
 
 # To build and run the program.
 program_packages="g++ cmake ninja-build pkg-config qt6-base-dev libqt6opengl6-dev qt6-charts-dev qt6-svg-dev
+    qt6-tools-dev qt6-l10n-tools qt6-translations-l10n
     libqt6sql6-sqlite libqt6sql6-psql qtkeychain-qt6-dev nlohmann-json3-dev libboost-dev libcli11-dev fonts-dejavu-core libqrencode-dev libical-dev libxlsxwriter-dev"
 
 # To build and run the tests as well.

@@ -1,8 +1,8 @@
 #include "app/window/run_window.h"
 
 #include "app/window/file_session.h"
+#include "app/window/one_window.h"
 #include "ui/form/form_style.h"
-#include "ui/shell/main_window.h"
 #include "ui/words/wording.h"
 
 #include <QApplication>
@@ -40,7 +40,8 @@ Outcome runWindow(const std::string& book) {
     QApplication::setApplicationVersion(QStringLiteral("0.1.0"));
     SystemKeys keys;
     FileOpener opener(keys);
-    ui::MainWindow window(opener, ui::dayOf(QDate::currentDate()));
+    OneWindow one(opener, ui::dayOf(QDate::currentDate()));
+    ui::MainWindow& window = one.window();
     QSettings settings;
     if (!book.empty()) {
         auto session = opener.open(QString::fromStdString(book));

@@ -6,6 +6,7 @@
 #include "tests/ui/root_pictures.h"
 #include "tests/ui/window.h"
 #include "ui/form/form_style.h"
+#include "ui/language/language.h"
 #include "ui/map/map_sheet.h"
 #include "ui/month/hands_dialog.h"
 #include "ui/paper/print_dialog.h"
@@ -337,10 +338,12 @@ int main(int argc, char** argv) {
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     QApplication::setStyle(new warmbench::ui::FormStyle);
     const QApplication application(argc, argv);
-    if (argc != 2) {
-        std::fputs("ui_pictures: expected one folder\n", stderr);
+    if (argc != 2 && argc != 3) {
+        std::fputs("ui_pictures: expected one folder, and en or de\n", stderr);
         return 2;
     }
+    warmbench::ui::Language language;
+    if (argc == 3) language.use(QString::fromLatin1(argv[2]), QLocale());
     const QString folder = QString::fromLocal8Bit(argv[1]) + u'/';
     warmbench::tests::writeSheets(folder);
     warmbench::tests::writeAllPlaces(folder);

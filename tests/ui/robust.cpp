@@ -1,5 +1,6 @@
 #include "tests/core/season/season_book.h"
 #include "tests/ui/clipped.h"
+#include "tests/ui/german.h"
 #include "tests/ui/window.h"
 #include "ui/paper/print_dialog.h"
 #include "ui/plan/plan_dialog.h"
@@ -118,6 +119,14 @@ void walkDialogs() {
 } // namespace
 
 TEST_CASE("No text is clipped in any place or dialog at 1280 by 720") {
+    OpenWindow open({1280, 720});
+    CHECK(open.window.size() == QSize(1280, 720));
+    walkPlaces(open);
+    walkDialogs();
+}
+
+TEST_CASE("No text is clipped in German at 1280 by 720") {
+    const InGerman german;
     OpenWindow open({1280, 720});
     CHECK(open.window.size() == QSize(1280, 720));
     walkPlaces(open);

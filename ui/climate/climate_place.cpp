@@ -52,10 +52,10 @@ ClimatePlace::ClimatePlace(QWidget* parent)
       m_places(new QComboBox(this)), m_deficit(new QCheckBox(tr("Vapour pressure &deficit"), this)),
       m_chart(new ClimateChart(this)), m_words(wrappedLabel(this, "quiet")),
       m_warningTitle(wrappedLabel(this)),
-      m_warningList(makeTable(
-          QStringLiteral("climateWarnings"), tr("Where the root zone left the range"),
-          {tr("Where"), tr("Root zone"), tr("From"), tr("For"), tr("As far as"), tr("Whose cuttings")},
-          this)),
+      m_warningList(makeTable(QStringLiteral("climateWarnings"), tr("Where the root zone left the range"),
+                              {tr("Where"), tr("Root zone"), tr("From"), tr("For", "how long"),
+                               tr("As far as"), tr("Whose cuttings")},
+                              this)),
       m_remove(new QPushButton(tr("Remo&ve the readings of the days shown"), this)),
       m_refusal(new TroubleLabel(QStringLiteral("climateRefusal"), this)), m_heat(new HeatPanel(this)),
       m_soon(new QTimer(this)) {

@@ -25,7 +25,7 @@ QString stockHtml(const Stock& stock) {
 
 QString takingsHtml(const HouseBook& book, const season::DayWork& work, const Wording& wording) {
     if (work.takings.empty()) return {};
-    HtmlTable table({say("Take"), say("From"), say("Wood"), say("Look for")});
+    HtmlTable table({say("Take", "cuttings"), say("From"), say("Wood"), say("Look for")});
     for (const season::Taking& one : work.takings)
         table.add({wording.cuttings(one.cuttings) + QStringLiteral(", ") +
                        taxonHtml(book.get<Taxon>(one.taxon).name),

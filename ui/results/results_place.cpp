@@ -112,7 +112,7 @@ QWidget* ResultsPlace::makeTakes() {
     m_takes->setHeader(new TakeBarHeader(TakeBars, m_takeBars, m_takes));
     auto* top = new QHBoxLayout;
     const std::pair<QString, QComboBox*> fields[] = {
-        {tr("&By"), m_by}, {tr("&Struck in"), m_year}, {tr("&Intervals of"), m_level}};
+        {tr("&By", "group"), m_by}, {tr("&Struck in"), m_year}, {tr("&Intervals of"), m_level}};
     for (const auto& [words, box] : fields) {
         auto* label = new QLabel(words, page);
         label->setBuddy(box);

@@ -77,7 +77,7 @@ QString settingWords(const HouseBook& book, const season::HeatChoice& choice, co
 
 QList<Fact> stayFacts(const HouseBook& book, BatchId batch, const Wording& wording) {
     const auto stays = staysInOrder(book, batch);
-    if (stays.empty()) return {{say("Place"), say("none yet")}};
+    if (stays.empty()) return {{say("Place"), say("none yet", "place")}};
     QList<Fact> facts;
     for (const Stay* stay : stays) {
         const Zone& zone = book.get<Zone>(stay->zone);

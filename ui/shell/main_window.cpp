@@ -148,6 +148,13 @@ void MainWindow::setSession(std::unique_ptr<BookSession> session) {
     updateActions();
 }
 
+std::unique_ptr<BookSession> MainWindow::takeSession() {
+    auto session = std::move(m_session);
+    if (session) session->disconnect(this);
+    setSession(nullptr);
+    return session;
+}
+
 void MainWindow::showBook() {
     const HouseBook& book = shown();
     m_letters = Letters(book);

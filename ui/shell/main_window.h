@@ -38,6 +38,8 @@ public:
     /// Shows a book. With none the start page is shown.
     void setSession(std::unique_ptr<BookSession> session);
     [[nodiscard]] BookSession* session() const { return m_session.get(); }
+    /// Gives the book away, for a window in another language; none is shown here any more.
+    [[nodiscard]] std::unique_ptr<BookSession> takeSession();
     /// Opens the book of a name; a refusal is told in the window as well.
     Outcome openBook(const QString& name);
     /// Makes an empty book of a name and opens it; a refusal is told in the window as well.
@@ -45,6 +47,8 @@ public:
 
     void setTheme(Theme theme);
     void setFahrenheit(bool on);
+    /// Keeps a language of `Language::codes`, or the desktop's (empty), as the one that is wanted.
+    void setLanguage(const QString& code);
     /// Selects a zone or batch everywhere; goes to the day on which a batch stands where it does not now.
     void choose(const Selection& selection);
     [[nodiscard]] const Selection& selection() const { return m_selection; }
@@ -61,6 +65,10 @@ public:
     [[nodiscard]] const HouseBook& shown() const {
         return m_past ? m_past->book : m_proposed ? *m_proposed : m_session->book();
     }
+
+Q_SIGNALS:
+    /// Another language is wanted. Whoever has made this window makes it anew.
+    void languageChosen();
 
 protected:
     void closeEvent(QCloseEvent* event) override;

@@ -6,6 +6,7 @@
 #include "ui/shell/place_row.h"
 
 #include <QAction>
+#include <QActionGroup>
 #include <QMenu>
 
 /// What each entry of the menus does, and when it can be had.
@@ -41,6 +42,8 @@ void MainWindow::connectMenus() {
     connect(m_menus.systemTheme, &QAction::triggered, this, [this] { setTheme(Theme::System); });
     connect(m_menus.lightTheme, &QAction::triggered, this, [this] { setTheme(Theme::Light); });
     connect(m_menus.darkTheme, &QAction::triggered, this, [this] { setTheme(Theme::Dark); });
+    connect(m_menus.languages, &QActionGroup::triggered, this,
+            [this](const QAction* action) { setLanguage(action->data().toString()); });
     connect(m_menus.fahrenheit, &QAction::toggled, this, &MainWindow::setFahrenheit);
     connect(m_menus.zoomIn, &QAction::triggered, &m_house->map(), &BenchMap::zoomIn);
     connect(m_menus.zoomOut, &QAction::triggered, &m_house->map(), &BenchMap::zoomOut);
@@ -75,6 +78,7 @@ void MainWindow::updateActions() {
     m_menus.places->setEnabled(open);
     for (QAction* action : {m_menus.print, m_menus.planDays}) action->setEnabled(open && !m_past);
     m_menus.now->setEnabled(m_past.has_value());
+    m_menus.languages->setEnabled(m_plan.isNull()); // a plan that is being looked at would be lost
     m_menus.showBatch->setEnabled(batch);
     m_menus.move->setEnabled(batch && !m_past && batch->state != BatchState::Ended);
     m_menus.strike->setEnabled(planned);

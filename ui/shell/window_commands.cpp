@@ -78,6 +78,7 @@ void MainWindow::planDays() {
         if (command) performOnMap(*command);
     });
     m_plan->show();
+    updateActions();
 }
 
 void MainWindow::printOnPaper() {

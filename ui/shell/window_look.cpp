@@ -1,3 +1,4 @@
+#include "ui/language/language.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/shell/day_bar.h"
 #include "ui/shell/house_page.h"
@@ -30,6 +31,8 @@ void MainWindow::restoreState() {
     const QSettings kept = settings();
     m_theme = static_cast<Theme>(std::clamp(kept.value(QStringLiteral("theme"), 0).toInt(), 0, 2));
     m_fahrenheit = kept.value(QStringLiteral("fahrenheit"), false).toBool();
+    for (QAction* action : m_menus.languages->actions())
+        action->setChecked(action->data().toString() == kept.value(Language::key).toString());
     resize(1360, 860);
     restoreGeometry(kept.value(QStringLiteral("geometry")).toByteArray());
     m_house->restoreState(kept.value(QStringLiteral("columns")).toByteArray());
@@ -65,6 +68,14 @@ void MainWindow::setFahrenheit(bool on) {
     m_fahrenheit = on;
     applyLook();
     if (m_session) showBook();
+}
+
+void MainWindow::setLanguage(const QString& code) {
+    QSettings kept = settings();
+    if (kept.value(Language::key).toString() == code) return;
+    kept.setValue(Language::key, code);
+    // The menu is still at work here, and the window goes: that comes after it.
+    QMetaObject::invokeMethod(this, &MainWindow::languageChosen, Qt::QueuedConnection);
 }
 
 void MainWindow::applyLook() {

@@ -1,5 +1,6 @@
 #include "ui/shell/window_menus.h"
 
+#include "ui/language/language.h"
 #include "ui/words/say.h"
 
 #include <QActionGroup>
@@ -46,6 +47,16 @@ WindowMenus::WindowMenus(QMainWindow& window) {
         action->setCheckable(true);
         themes->addAction(action);
     }
+    QMenu* language = edit->addMenu(say("&Language"));
+    languages = new QActionGroup(&window);
+    languages->addAction(add(language, "systemLanguage", say("As on the &desktop")))->setData(QString());
+    for (const QString& code : Language::codes()) {
+        QAction* one = language->addAction(Language::ownName(code));
+        one->setObjectName(QStringLiteral("language_") + code);
+        one->setData(code);
+        languages->addAction(one);
+    }
+    for (QAction* action : languages->actions()) action->setCheckable(true);
     fahrenheit = add(edit, "fahrenheit", say("Temperatures in °&F"));
     fahrenheit->setCheckable(true);
 
@@ -69,7 +80,7 @@ WindowMenus::WindowMenus(QMainWindow& window) {
         add(batches, "strike", say("&Strike the selected batch today"), QKeySequence(Qt::CTRL | Qt::Key_T));
     removeBatch = add(batches, "removeBatch", say("&Remove the selected planned batch"));
 
-    QMenu* plan = bar.addMenu(say("&Plan"));
+    QMenu* plan = bar.addMenu(say("&Plan", "menu"));
     planDays = add(plan, "planDays", say("&Plan the striking…"), QKeySequence(Qt::CTRL | Qt::Key_L));
 
     QMenu* help = bar.addMenu(say("He&lp"));

@@ -3,6 +3,7 @@
 #include <QObject>
 
 class QAction;
+class QActionGroup;
 class QMainWindow;
 class QMenu;
 
@@ -28,6 +29,7 @@ struct WindowMenus {
     QAction* lightTheme;
     QAction* darkTheme;
     QAction* fahrenheit;
+    QActionGroup* languages; ///< an action for each; its data is what setLanguage of the window takes
     QAction* zoomIn;
     QAction* zoomOut;
     QAction* fit;

@@ -21,7 +21,7 @@ TargetDialog::TargetDialog(const HouseBook& book, const RecipeLibrary& library, 
     fields().addRow(tr("&Taxon"), m_taxon);
     m_plants =
         addCount(fields(), "targetPlants", tr("&Plants wanted, potted on"), target.plants, 1, 1'000'000);
-    m_due = addDay(fields(), "targetDue", tr("&By"), target.due);
+    m_due = addDay(fields(), "targetDue", tr("&By", "date"), target.due);
     m_worth = addNumber(fields(), "targetWorth", tr("One is &worth"), target.worth.units(), 0, 1'000'000, 2,
                         text(book.nursery().currency));
     QStringList woods{tr("any that meets the date")};

@@ -4,9 +4,10 @@
 
 namespace warmbench::ui {
 
-/// A text of the program's in the language that is set; the context of all of them is `Warmbench`.
-inline QString say(const char* text) {
-    return QCoreApplication::translate("Warmbench", text);
+/// A text of the program's in the language that is set. `which` tells two meanings of one word apart for
+/// those who translate it.
+inline QString say(const char* text, const char* which = nullptr) {
+    return QCoreApplication::translate("Warmbench", text, which);
 }
 
 } // namespace warmbench::ui

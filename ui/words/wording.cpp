@@ -1,5 +1,7 @@
 #include "ui/words/wording.h"
 
+#include "ui/words/local_dates.h"
+
 #include <QDate>
 
 #include <cmath>
@@ -27,9 +29,7 @@ QString Wording::longDate(Day day) const {
 }
 
 QString Wording::shortDate(Day day) const {
-    const QString shortest = m_locale.dateFormat(QLocale::ShortFormat);
-    const bool monthFirst = shortest.indexOf(u'M') < shortest.indexOf(u'd');
-    return m_locale.toString(qDate(day), monthFirst ? QStringLiteral("MMM d") : QStringLiteral("d MMM"));
+    return dayAndMonth(qDate(day), m_locale);
 }
 
 QString Wording::degrees(Celsius temperature) const {

@@ -1,0 +1,3751 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>Warmbench</name>
+    <message>
+        <source>   that holds</source>
+        <translation>   die hält</translation>
+    </message>
+    <message>
+        <source>   with</source>
+        <translation>   mit</translation>
+    </message>
+    <message>
+        <source> % of every weekday's hands</source>
+        <translation> % der Arbeitskraft jedes Wochentags</translation>
+    </message>
+    <message>
+        <source> % sure to meet each target</source>
+        <translation> % sicher, jedes Ziel zu erreichen</translation>
+    </message>
+    <message>
+        <source> (outside its recipe)</source>
+        <translation> (außerhalb des Rezepts)</translation>
+    </message>
+    <message>
+        <source> (set)</source>
+        <translation> (gestellt)</translation>
+    </message>
+    <message>
+        <source> K warmer than now</source>
+        <translation> K wärmer als jetzt</translation>
+    </message>
+    <message>
+        <source> W</source>
+        <translation> W</translation>
+    </message>
+    <message>
+        <source> and %1 more</source>
+        <translation> und %1 weitere</translation>
+    </message>
+    <message>
+        <source> days</source>
+        <translation> Tage</translation>
+    </message>
+    <message>
+        <source> mm</source>
+        <translation> mm</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <source> s</source>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source> weeks</source>
+        <translation> Wochen</translation>
+    </message>
+    <message>
+        <source> °C</source>
+        <translation> °C</translation>
+    </message>
+    <message>
+        <source> · late</source>
+        <translation> · zu spät</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 % (%2 to %3)</source>
+        <translation>%1 % (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1 % (%2)</source>
+        <translation>%1 % (%2)</translation>
+    </message>
+    <message>
+        <source>%1 % hands</source>
+        <translation>%1 % Arbeitskraft</translation>
+    </message>
+    <message>
+        <source>%1 % of those alive, likely %2 to %3 %</source>
+        <translation>%1 % der lebenden, wahrscheinlich %2 bis %3 %</translation>
+    </message>
+    <message>
+        <source>%1 % sure</source>
+        <translation>%1 % sicher</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1 (no readings)</source>
+        <translation>%1 (keine Messwerte)</translation>
+    </message>
+    <message>
+        <source>%1 + %2 planned</source>
+        <translation>%1 + %2 geplant</translation>
+    </message>
+    <message>
+        <source>%1 - Warmbench</source>
+        <translation>%1 - Warmbench</translation>
+    </message>
+    <message>
+        <source>%1 W</source>
+        <translation>%1 W</translation>
+    </message>
+    <message>
+        <source>%1 are told of, but only %2 were examined</source>
+        <translation>%1 sind genannt, aber nur %2 wurden angesehen</translation>
+    </message>
+    <message>
+        <source>%1 batches</source>
+        <translation>%1 Partien</translation>
+    </message>
+    <message>
+        <source>%1 batches need a look</source>
+        <translation>%1 Partien brauchen einen Blick</translation>
+    </message>
+    <message>
+        <source>%1 can be relied on, at %2 % sureness</source>
+        <translation>mit %1 kann man bei %2 % Sicherheit rechnen</translation>
+    </message>
+    <message>
+        <source>%1 containers in zone %2</source>
+        <translation>%1 Gefäße in Zone %2</translation>
+    </message>
+    <message>
+        <source>%1 cuttings</source>
+        <translation>%1 Stecklinge</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>%1 does not suit.</source>
+        <translation>%1 passt nicht.</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 kWh, %2</source>
+        <translation>%1 kWh, %2</translation>
+    </message>
+    <message>
+        <source>%1 l of %2</source>
+        <translation>%1 l %2</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 loses its place and waits: %2</source>
+        <translation>%1 verliert ihren Platz und wartet: %2</translation>
+    </message>
+    <message>
+        <source>%1 missing</source>
+        <translation>%1 fehlen</translation>
+    </message>
+    <message>
+        <source>%1 missing so far</source>
+        <translation>bisher fehlen %1</translation>
+    </message>
+    <message>
+        <source>%1 missing: %2</source>
+        <translation>%1 fehlen: %2</translation>
+    </message>
+    <message>
+        <source>%1 more</source>
+        <translation>%1 mehr</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 containers: %3 plants, %4 lost</source>
+        <translation>%1 von %2 Gefäßen: %3 Pflanzen, %4 Ausfall</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cuttings have a place</source>
+        <translation>%1 von %2 Stecklingen haben einen Platz</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cuttings that hands can strike are taken.</source>
+        <translation>%1 von %2 Stecklingen, die gesteckt werden können, sind vergeben.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 rooted</source>
+        <translation>%1 von %2 bewurzelt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 slots taken</source>
+        <translation>%1 von %2 Stellplätzen belegt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 slots taken, %3 batches</source>
+        <translation>%1 von %2 Stellplätzen belegt, Partien: %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 targets are covered</source>
+        <translation>%1 von %2 Zielen sind gedeckt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 were dead at the last checks</source>
+        <translation>%1 von %2 waren bei den letzten Kontrollen tot</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>%1 on %2, by %3</source>
+        <translation>%1 am %2, von %3</translation>
+    </message>
+    <message>
+        <source>%1 plants by %2</source>
+        <translation>%1 Pflanzen bis %2</translation>
+    </message>
+    <message>
+        <source>%1 points (%2 to %3)</source>
+        <translation>%1 Punkte (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1 pots</source>
+        <translation>%1 Töpfe</translation>
+    </message>
+    <message>
+        <source>%1 readings from %2 to %3, in the place's winter time.</source>
+        <translation>%1 Messwerte von %2 bis %3, in der Winterzeit des Ortes.</translation>
+    </message>
+    <message>
+        <source>%1 s: the best plan so far costs %2, none can cost less than %3</source>
+        <translation>%1 s: Der bisher beste Plan kostet %2, keiner kann weniger als %3 kosten</translation>
+    </message>
+    <message>
+        <source>%1 slots</source>
+        <translation>%1 Stellplätze</translation>
+    </message>
+    <message>
+        <source>%1 still wants %2 cuttings of %3, from %4 to %5. Plan these weeks gives them a day and a place.</source>
+        <translation>%1 braucht noch %2 Stecklinge von %3, von %4 bis %5. „Diese Wochen planen“ gibt ihnen Tag und Platz.</translation>
+    </message>
+    <message>
+        <source>%1 suits.</source>
+        <translation>%1 passt.</translation>
+    </message>
+    <message>
+        <source>%1 targets still want striking.</source>
+        <translation>%1 Ziele müssen noch gesteckt werden.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 %</source>
+        <translation>%1 bis %2 %</translation>
+    </message>
+    <message>
+        <source>%1 to look at</source>
+        <translation>%1 anzusehen</translation>
+    </message>
+    <message>
+        <source>%1 trays</source>
+        <translation>%1 Platten</translation>
+    </message>
+    <message>
+        <source>%1 wants %2  %3</source>
+        <translation>%1 braucht %2  %3</translation>
+    </message>
+    <message>
+        <source>%1 were taken in the year before</source>
+        <translation>%1 wurden im Jahr davor geschnitten</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 W</source>
+        <translation>%1, %2 W</translation>
+    </message>
+    <message>
+        <source>%1, %2 before this day</source>
+        <translation>%1, %2 vor diesem Tag</translation>
+    </message>
+    <message>
+        <source>%1, %2 of %3 slots taken</source>
+        <translation>%1, %2 von %3 Stellplätzen belegt</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3, %4</source>
+        <translation>%1, %2 bis %3, %4</translation>
+    </message>
+    <message>
+        <source>%1, %2%3</source>
+        <translation>%1, %2%3</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3, until %4</source>
+        <translation>%1, %2, %3, bis %4</translation>
+    </message>
+    <message>
+        <source>%1, %2, in %3 from %4 to %5</source>
+        <translation>%1, %2, in %3 von %4 bis %5</translation>
+    </message>
+    <message>
+        <source>%1, %2, mat</source>
+        <translation>%1, %2, Heizmatte</translation>
+    </message>
+    <message>
+        <source>%1, %2: struck on %3</source>
+        <translation>%1, %2: gesteckt am %3</translation>
+    </message>
+    <message>
+        <source>%1, %2: to be struck on %3</source>
+        <translation>%1, %2: zu stecken am %3</translation>
+    </message>
+    <message>
+        <source>%1, container %2</source>
+        <translation>%1, Gefäß %2</translation>
+    </message>
+    <message>
+        <source>%1, container %2: %3 of %4 rooted</source>
+        <translation>%1, Gefäß %2: %3 von %4 bewurzelt</translation>
+    </message>
+    <message>
+        <source>%1, containers %2</source>
+        <translation>%1, Gefäße %2</translation>
+    </message>
+    <message>
+        <source>%1, mat set to</source>
+        <translation>%1, Heizmatte gestellt auf</translation>
+    </message>
+    <message>
+        <source>%1, row %2, column %3</source>
+        <translation>%1, Reihe %2, Spalte %3</translation>
+    </message>
+    <message>
+        <source>%1, row %2, column %3 · %4 stand in it</source>
+        <translation>%1, Reihe %2, Spalte %3 · %4 stehen darin</translation>
+    </message>
+    <message>
+        <source>%1, until now %2 on %3</source>
+        <translation>%1, bisher %2 am %3</translation>
+    </message>
+    <message>
+        <source>%1, until now without a place</source>
+        <translation>%1, bisher ohne Platz</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1. Enter keeps it so, Escape leaves it.</source>
+        <translation>%1. Eingabe behält es so, Esc lässt es.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 a day</source>
+        <translation>%1: %2 am Tag</translation>
+    </message>
+    <message>
+        <source>%1: %2 cuttings from %3 on</source>
+        <translation>%1: %2 Stecklinge ab %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 cuttings stand on it now</source>
+        <translation>%1: jetzt stehen %2 Stecklinge daran</translation>
+    </message>
+    <message>
+        <source>%1: %2 m by %3 m</source>
+        <translation>%1: %2 m mal %3 m</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 von %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 planned, hands for %3</source>
+        <translation>%1: %2 geplant, Arbeitskraft für %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 rows by %3 columns of slots, %4 m from the left end, %5 m from the back wall</source>
+        <translation>%1: %2 Reihen mal %3 Spalten, %4 m vom linken Ende, %5 m von der Rückwand</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>%1: %2, number %3</source>
+        <translation>%1: %2, Nummer %3</translation>
+    </message>
+    <message>
+        <source>%1: all %2</source>
+        <translation>%1: alle, %2</translation>
+    </message>
+    <message>
+        <source>%1: free</source>
+        <translation>%1: frei</translation>
+    </message>
+    <message>
+        <source>%1: its days there from %2 still count, shown on other slots of the zone.</source>
+        <translation>%1: Ihre Tage dort ab %2 zählen weiter, gezeigt auf anderen Stellplätzen der Zone.</translation>
+    </message>
+    <message>
+        <source>%1: loses its place from %2 on and waits in the tray; its containers are kept.</source>
+        <translation>%1: verliert ab %2 ihren Platz und wartet an der Seite; ihre Gefäße bleiben.</translation>
+    </message>
+    <message>
+        <source>%1: no slot is left to show its days there from %2 on; they no longer count. The journal keeps them.</source>
+        <translation>%1: Kein Stellplatz ist übrig, um ihre Tage dort ab %2 zu zeigen; sie zählen nicht mehr. Das Journal behält sie.</translation>
+    </message>
+    <message>
+        <source>%1: no slot is left to show its days there from %2 on; they still count, as others of the batch stood there.</source>
+        <translation>%1: Kein Stellplatz ist übrig, um ihre Tage dort ab %2 zu zeigen; sie zählen weiter, da andere der Partie dort standen.</translation>
+    </message>
+    <message>
+        <source>%1: not rooted within a year</source>
+        <translation>%1: binnen eines Jahres nicht bewurzelt</translation>
+    </message>
+    <message>
+        <source>%1: nothing to cut in the year to come</source>
+        <translation>%1: im kommenden Jahr nichts zu schneiden</translation>
+    </message>
+    <message>
+        <source>%1: planning again can move what was to follow them.</source>
+        <translation>%1: Neu planen kann verschieben, was ihnen folgen sollte.</translation>
+    </message>
+    <message>
+        <source>%1: too much for its power</source>
+        <translation>%1: zu viel für ihre Leistung</translation>
+    </message>
+    <message>
+        <source>%1; now %2 to %3, Enter keeps it</source>
+        <translation>%1; jetzt %2 bis %3, Eingabe behält es</translation>
+    </message>
+    <message>
+        <source>&amp;About Warmbench</source>
+        <translation>&amp;Über Warmbench</translation>
+    </message>
+    <message>
+        <source>&amp;Accept what is ticked</source>
+        <translation>Angehaktes &amp;annehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Add it</source>
+        <translation>&amp;Hinzufügen</translation>
+    </message>
+    <message>
+        <source>&amp;Batches</source>
+        <translation>&amp;Partien</translation>
+    </message>
+    <message>
+        <source>&amp;Book</source>
+        <translation>&amp;Buch</translation>
+    </message>
+    <message>
+        <source>&amp;By</source>
+        <comment>date</comment>
+        <translation>&amp;Bis</translation>
+    </message>
+    <message>
+        <source>&amp;By</source>
+        <comment>group</comment>
+        <translation>&amp;Nach</translation>
+    </message>
+    <message>
+        <source>&amp;Change it</source>
+        <translation>&amp;Ändern</translation>
+    </message>
+    <message>
+        <source>&amp;Change…</source>
+        <translation>&amp;Ändern …</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Colours</source>
+        <translation>F&amp;arben</translation>
+    </message>
+    <message>
+        <source>&amp;Columns, left to right</source>
+        <translation>&amp;Spalten, links nach rechts</translation>
+    </message>
+    <message>
+        <source>&amp;Connection</source>
+        <translation>&amp;Verbindung</translation>
+    </message>
+    <message>
+        <source>&amp;Containers</source>
+        <translation>&amp;Gefäße</translation>
+    </message>
+    <message>
+        <source>&amp;Currency</source>
+        <translation>&amp;Währung</translation>
+    </message>
+    <message>
+        <source>&amp;Cuttings in one</source>
+        <translation>Steck&amp;linge in einem</translation>
+    </message>
+    <message>
+        <source>&amp;Cuttings that can be struck</source>
+        <translation>&amp;Stecklinge, die gesteckt werden können</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;Dates</source>
+        <translation>&amp;Daten</translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation>&amp;Tag</translation>
+    </message>
+    <message>
+        <source>&amp;Done</source>
+        <translation>&amp;Erledigt</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Find a taxon, batch, target or slot</source>
+        <translation>Art, Partie, Ziel oder Stellplatz &amp;finden</translation>
+    </message>
+    <message>
+        <source>&amp;First day</source>
+        <translation>&amp;Erster Tag</translation>
+    </message>
+    <message>
+        <source>&amp;For</source>
+        <translation>&amp;Dauer</translation>
+    </message>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Ab</translation>
+    </message>
+    <message>
+        <source>&amp;Hands</source>
+        <translation>&amp;Arbeitskraft</translation>
+    </message>
+    <message>
+        <source>&amp;Health</source>
+        <translation>&amp;Gesundheit</translation>
+    </message>
+    <message>
+        <source>&amp;Heat and its cost</source>
+        <translation>&amp;Wärme und ihre Kosten</translation>
+    </message>
+    <message>
+        <source>&amp;House</source>
+        <translation>&amp;Haus</translation>
+    </message>
+    <message>
+        <source>&amp;Intervals of</source>
+        <translation>&amp;Intervalle von</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Keep these readings</source>
+        <translation>Diese Messwerte &amp;behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Keep these readings (%1)</source>
+        <translation>Diese Messwerte &amp;behalten (%1)</translation>
+    </message>
+    <message>
+        <source>&amp;Keep what was tried</source>
+        <translation>Versuchtes &amp;behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Art</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Sprache</translation>
+    </message>
+    <message>
+        <source>&amp;Latitude, north positive</source>
+        <translation>&amp;Breitengrad, Norden positiv</translation>
+    </message>
+    <message>
+        <source>&amp;Leave it as it is</source>
+        <translation>&amp;Lassen, wie es ist</translation>
+    </message>
+    <message>
+        <source>&amp;Length</source>
+        <translation>&amp;Länge</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Measured</source>
+        <translation>&amp;Gemessen</translation>
+    </message>
+    <message>
+        <source>&amp;Medium in one</source>
+        <translation>S&amp;ubstrat in einem</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Name, as recipes say it</source>
+        <translation>&amp;Name, wie Rezepte ihn nennen</translation>
+    </message>
+    <message>
+        <source>&amp;New house book…</source>
+        <translation>&amp;Neues Hausbuch …</translation>
+    </message>
+    <message>
+        <source>&amp;New…</source>
+        <translation>&amp;Neu …</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Notiz</translation>
+    </message>
+    <message>
+        <source>&amp;Open a file…</source>
+        <translation>Datei ö&amp;ffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Open a house book…</source>
+        <translation>Hausbuch ö&amp;ffnen …</translation>
+    </message>
+    <message>
+        <source>&amp;Own figures</source>
+        <translation>&amp;Eigene Zahlen</translation>
+    </message>
+    <message>
+        <source>&amp;Password</source>
+        <translation>&amp;Passwort</translation>
+    </message>
+    <message>
+        <source>&amp;Plan</source>
+        <translation>&amp;Planen</translation>
+    </message>
+    <message>
+        <source>&amp;Plan</source>
+        <comment>menu</comment>
+        <translation>P&amp;lanung</translation>
+    </message>
+    <message>
+        <source>&amp;Plan the striking…</source>
+        <translation>Stecken &amp;planen …</translation>
+    </message>
+    <message>
+        <source>&amp;Plants</source>
+        <translation>&amp;Pflanzen</translation>
+    </message>
+    <message>
+        <source>&amp;Plants wanted, potted on</source>
+        <translation>Gewünschte &amp;Pflanzen, getopft</translation>
+    </message>
+    <message>
+        <source>&amp;Play the days</source>
+        <translation>Tage abs&amp;pielen</translation>
+    </message>
+    <message>
+        <source>&amp;Price of heat</source>
+        <translation>&amp;Preis der Wärme</translation>
+    </message>
+    <message>
+        <source>&amp;Print labels, lists and sheets…</source>
+        <translation>Etiketten, &amp;Listen und Blätter drucken …</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>&amp;Put these lines in (%1)</source>
+        <translation>Diese Zeilen ein&amp;geben (%1)</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>B&amp;eenden</translation>
+    </message>
+    <message>
+        <source>&amp;Read a logger's file…</source>
+        <translation>Datei eines Loggers &amp;einlesen …</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederholen</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Entfernen</translation>
+    </message>
+    <message>
+        <source>&amp;Remove the selected planned batch</source>
+        <translation>Gewählte geplante Partie &amp;entfernen</translation>
+    </message>
+    <message>
+        <source>&amp;Rows of slots, back to front</source>
+        <translation>R&amp;eihen von Stellplätzen, hinten nach vorn</translation>
+    </message>
+    <message>
+        <source>&amp;Run the mat at this</source>
+        <translation>Heizmatte so &amp;stellen</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>Als PDF &amp;speichern …</translation>
+    </message>
+    <message>
+        <source>&amp;Server</source>
+        <translation>&amp;Server</translation>
+    </message>
+    <message>
+        <source>&amp;Show the house as it was then</source>
+        <translation>Haus &amp;zeigen, wie es damals war</translation>
+    </message>
+    <message>
+        <source>&amp;Stop here</source>
+        <translation>&amp;Hier anhalten</translation>
+    </message>
+    <message>
+        <source>&amp;Strike the selected batch today</source>
+        <translation>Gewählte Partie heute &amp;stecken</translation>
+    </message>
+    <message>
+        <source>&amp;Struck in</source>
+        <translation>&amp;Gesteckt in</translation>
+    </message>
+    <message>
+        <source>&amp;Sureness to meet a target</source>
+        <translation>Si&amp;cherheit, ein Ziel zu erreichen</translation>
+    </message>
+    <message>
+        <source>&amp;Takes</source>
+        <translation>&amp;Ausbeuten</translation>
+    </message>
+    <message>
+        <source>&amp;Taxon</source>
+        <translation>&amp;Art/Sorte</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature in</source>
+        <translation>&amp;Temperatur in</translation>
+    </message>
+    <message>
+        <source>&amp;Time to search</source>
+        <translation>&amp;Zeit zum Suchen</translation>
+    </message>
+    <message>
+        <source>&amp;Today</source>
+        <translation>&amp;Heute</translation>
+    </message>
+    <message>
+        <source>&amp;Try it</source>
+        <translation>&amp;Versuchen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Use these figures in the recipe</source>
+        <translation>Diese Zahlen im &amp;Rezept verwenden</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Was</translation>
+    </message>
+    <message>
+        <source>&amp;What kind of day</source>
+        <translation>&amp;Art des Tages</translation>
+    </message>
+    <message>
+        <source>&amp;Where it was</source>
+        <translation>&amp;Wo er lag</translation>
+    </message>
+    <message>
+        <source>&amp;Width</source>
+        <translation>&amp;Breite</translation>
+    </message>
+    <message>
+        <source>&amp;Your name there</source>
+        <translation>Ihr &amp;Name dort</translation>
+    </message>
+    <message>
+        <source>+ from any field</source>
+        <translation>+ aus jedem Feld</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>, %1 are to be taken</source>
+        <translation>, %1 sind zu schneiden</translation>
+    </message>
+    <message>
+        <source>, %1 callused</source>
+        <translation>, %1 mit Kallus</translation>
+    </message>
+    <message>
+        <source>, %1 dead</source>
+        <translation>, %1 tot</translation>
+    </message>
+    <message>
+        <source>, %1 late</source>
+        <translation>, %1 zu spät</translation>
+    </message>
+    <message>
+        <source>, %1 short</source>
+        <translation>, %1 nicht</translation>
+    </message>
+    <message>
+        <source>, back row above</source>
+        <translation>, hintere Reihe oben</translation>
+    </message>
+    <message>
+        <source>, grade %1</source>
+        <translation>, Note %1</translation>
+    </message>
+    <message>
+        <source>, heated</source>
+        <translation>, beheizt</translation>
+    </message>
+    <message>
+        <source>- from any field</source>
+        <translation>- aus jedem Feld</translation>
+    </message>
+    <message>
+        <source>. Covered: enough can be relied on at %1 % sureness. Expected: with the band that holds 9 times in 10.</source>
+        <translation>. Gedeckt: mit genug kann man bei %1 % Sicherheit rechnen. Erwartet: mit dem Bereich, der 9-mal in 10 gilt.</translation>
+    </message>
+    <message>
+        <source>. Enter moves it, Escape leaves it.</source>
+        <translation>. Eingabe verschiebt sie, Esc lässt sie.</translation>
+    </message>
+    <message>
+        <source>. Left and Right try another day.</source>
+        <translation>. Links und Rechts versuchen einen anderen Tag.</translation>
+    </message>
+    <message>
+        <source>. Ticked: %1 of %2 batches.</source>
+        <translation>. Angehakt: %1 von %2 Partien.</translation>
+    </message>
+    <message>
+        <source>1 batch</source>
+        <translation>1 Partie</translation>
+    </message>
+    <message>
+        <source>1 batch needs a look</source>
+        <translation>1 Partie braucht einen Blick</translation>
+    </message>
+    <message>
+        <source>1 cutting</source>
+        <translation>1 Steckling</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 Tag</translation>
+    </message>
+    <message>
+        <source>1 pot</source>
+        <translation>1 Topf</translation>
+    </message>
+    <message>
+        <source>1 target still wants striking.</source>
+        <translation>1 Ziel muss noch gesteckt werden.</translation>
+    </message>
+    <message>
+        <source>1 tray</source>
+        <translation>1 Platte</translation>
+    </message>
+    <message>
+        <source>2027-03-01</source>
+        <translation>2027-03-01</translation>
+    </message>
+    <message>
+        <source>; %1 is due on %2</source>
+        <translation>; %1 ist fällig am %2</translation>
+    </message>
+    <message>
+        <source>; %1 of %2 rooted at its last check</source>
+        <translation>; %1 von %2 bei der letzten Kontrolle bewurzelt</translation>
+    </message>
+    <message>
+        <source>; its slots are free on %1</source>
+        <translation>; ihre Stellplätze sind frei am %1</translation>
+    </message>
+    <message>
+        <source>; late</source>
+        <translation>; zu spät</translation>
+    </message>
+    <message>
+        <source>; mind: %1</source>
+        <translation>; beachten: %1</translation>
+    </message>
+    <message>
+        <source>; planned before and kept: %1</source>
+        <translation>; schon geplant und behalten: %1</translation>
+    </message>
+    <message>
+        <source>; the plan has %1 (dashed)</source>
+        <translation>; der Plan hat %1 (gestrichelt)</translation>
+    </message>
+    <message>
+        <source>; the plan is %1</source>
+        <translation>; der Plan ist %1</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;As it is planned&lt;/b&gt;, with what is ticked. Nothing of it is in the book yet.</source>
+        <translation>&lt;b&gt;Wie es geplant ist&lt;/b&gt;, mit dem, was angehakt ist. Noch steht nichts davon im Buch.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Outside the range of what roots there&lt;/b&gt;, on the days shown, in all zones: %1. Enter shows one.</source>
+        <translation>&lt;b&gt;Außerhalb des Bereichs dessen, was dort wurzelt&lt;/b&gt;, an den gezeigten Tagen, in allen Zonen: %1. Die Eingabetaste zeigt einen Fall.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;The house as it was&lt;/b&gt; on %1, after: %2 (%3). Nothing can be changed here.</source>
+        <translation>&lt;b&gt;Das Haus, wie es war&lt;/b&gt; am %1, nach: %2 (%3). Hier lässt sich nichts ändern.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Yours: take %1 to %2 %, %3 to %4 days to root.&lt;/b&gt; %5 plants of %6 cuttings; as cuttings of one batch share its luck, they count as %7. Drawn towards the recipe where there are few. Nothing uses these figures until you say so, and undo brings the recipe's back.</source>
+        <translation>&lt;b&gt;Ihre: Ausbeute %1 bis %2 %, %3 bis %4 Tage zum Wurzeln.&lt;/b&gt; %5 Pflanzen von %6 Stecklingen; da Stecklinge einer Partie ihr Los teilen, zählen sie wie %7. Wo es wenige sind, zum Rezept hin gezogen. Nichts verwendet diese Zahlen, bevor Sie es sagen, und Rückgängig bringt die des Rezepts zurück.</translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;&lt;b&gt;On the map&lt;/b&gt;&lt;br&gt;Arrows: the next zone or batch on that side&lt;br&gt;Enter: from a zone to its batches, Escape: back&lt;br&gt;M or Space: take up the chosen batch; then arrows aim, Tab: the next zone that suits, T: turn, Enter: put down, Escape: put back&lt;br&gt;+ and -: zoom, 0: show everything&lt;br&gt;Ctrl and arrows: move the map&lt;/p&gt;&lt;p&gt;&lt;b&gt;On the day line&lt;/b&gt;&lt;br&gt;Left and Right: a day&lt;br&gt;PgUp and PgDn: a week&lt;br&gt;Home: today, Space: play&lt;/p&gt;&lt;p&gt;&lt;b&gt;On the house in plan&lt;/b&gt; (Nursery)&lt;br&gt;N and P: the next thing and the one before&lt;br&gt;Arrows: move it, Shift and arrows: its right and front edges&lt;br&gt;Enter: keep it so, Escape: leave it&lt;/p&gt;&lt;p&gt;&lt;b&gt;Anywhere&lt;/b&gt;&lt;br&gt;Ctrl F: find&lt;br&gt;Ctrl Z: undo&lt;br&gt;Alt and Left, Right: a day back, on&lt;br&gt;F8: back to now from an earlier step&lt;/p&gt;</source>
+        <translation>&lt;p&gt;&lt;b&gt;Im Tischplan&lt;/b&gt;&lt;br&gt;Pfeile: die nächste Zone oder Partie auf dieser Seite&lt;br&gt;Eingabe: von einer Zone zu ihren Partien, Esc: zurück&lt;br&gt;M oder Leertaste: gewählte Partie aufnehmen; dann zielen die Pfeile, Tabulator: nächste passende Zone, T: drehen, Eingabe: absetzen, Esc: zurückstellen&lt;br&gt;+ und -: vergrößern und verkleinern, 0: alles zeigen&lt;br&gt;Strg und Pfeile: Plan verschieben&lt;/p&gt;&lt;p&gt;&lt;b&gt;In der Tagesleiste&lt;/b&gt;&lt;br&gt;Links und Rechts: ein Tag&lt;br&gt;Bild auf und Bild ab: eine Woche&lt;br&gt;Pos1: heute, Leertaste: abspielen&lt;/p&gt;&lt;p&gt;&lt;b&gt;Im Grundriss des Hauses&lt;/b&gt; (Betrieb)&lt;br&gt;N und P: das nächste und das vorige Ding&lt;br&gt;Pfeile: verschieben, Umschalt und Pfeile: rechte und vordere Kante&lt;br&gt;Eingabe: so behalten, Esc: lassen&lt;/p&gt;&lt;p&gt;&lt;b&gt;Überall&lt;/b&gt;&lt;br&gt;Strg F: finden&lt;br&gt;Strg Z: rückgängig&lt;br&gt;Alt und Links, Rechts: ein Tag zurück, vor&lt;br&gt;F8: von einem früheren Schritt zurück zum Jetzt&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;&lt;b&gt;Warmbench %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans the work of a propagation house.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;&lt;b&gt;Warmbench %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plant die Arbeit eines Vermehrungshauses.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>A day &amp;back</source>
+        <translation>Ein Tag &amp;zurück</translation>
+    </message>
+    <message>
+        <source>A day o&amp;n</source>
+        <translation>Ein Tag v&amp;or</translation>
+    </message>
+    <message>
+        <source>A house book holds your house, its benches, and all that grows on them.</source>
+        <translation>Ein Hausbuch enthält Ihr Haus, seine Tische und alles, was darauf wächst.</translation>
+    </message>
+    <message>
+        <source>A month</source>
+        <translation>Ein Monat</translation>
+    </message>
+    <message>
+        <source>A new bench</source>
+        <translation>Ein neuer Tisch</translation>
+    </message>
+    <message>
+        <source>A new house: the figures are only a start, put your own</source>
+        <translation>Ein neues Haus: Die Zahlen sind nur ein Anfang, setzen Sie Ihre ein</translation>
+    </message>
+    <message>
+        <source>A new kind of container</source>
+        <translation>Eine neue Gefäßart</translation>
+    </message>
+    <message>
+        <source>A new zone: put your mat's own figures</source>
+        <translation>Eine neue Zone: Setzen Sie die Zahlen Ihrer Heizmatte ein</translation>
+    </message>
+    <message>
+        <source>A part of any name, code or target, or a zone with a row and a column: A 2 5</source>
+        <translation>Ein Teil eines Namens, Codes oder Ziels, oder eine Zone mit Reihe und Spalte: A 2 5</translation>
+    </message>
+    <message>
+        <source>A step back</source>
+        <translation>Schritt zurück</translation>
+    </message>
+    <message>
+        <source>A step on</source>
+        <translation>Schritt vor</translation>
+    </message>
+    <message>
+        <source>A taxon of my own, new to Warmbench</source>
+        <translation>Eine eigene Art oder Sorte, für Warmbench neu</translation>
+    </message>
+    <message>
+        <source>A week</source>
+        <translation>Eine Woche</translation>
+    </message>
+    <message>
+        <source>A year</source>
+        <translation>Ein Jahr</translation>
+    </message>
+    <message>
+        <source>About Warmbench</source>
+        <translation>Über Warmbench</translation>
+    </message>
+    <message>
+        <source>About what is selected</source>
+        <translation>Über das Gewählte</translation>
+    </message>
+    <message>
+        <source>Across × down</source>
+        <translation>Quer × hoch</translation>
+    </message>
+    <message>
+        <source>Add the &amp;usual containers</source>
+        <translation>&amp;Übliche Gefäße hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add the usual containers</source>
+        <translation>Übliche Gefäße hinzufügen</translation>
+    </message>
+    <message>
+        <source>Against it</source>
+        <translation>Dagegen</translation>
+    </message>
+    <message>
+        <source>Aim at a zone: those that suit have a frame and a tick.</source>
+        <translation>Zielen Sie auf eine Zone: Passende haben einen Rahmen und einen Haken.</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Air, by month</source>
+        <translation>Luft nach Monaten</translation>
+    </message>
+    <message>
+        <source>Alive</source>
+        <translation>Lebend</translation>
+    </message>
+    <message>
+        <source>Alive, no roots</source>
+        <translation>Lebend, ohne Wurzeln</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Amiss where they stand</source>
+        <translation>Nicht richtig, wo sie stehen</translation>
+    </message>
+    <message>
+        <source>Another &amp;flush</source>
+        <translation>Noch ein &amp;Austrieb</translation>
+    </message>
+    <message>
+        <source>Another &amp;mat under</source>
+        <translation>Andere Heiz&amp;matte unter</translation>
+    </message>
+    <message>
+        <source>As far as</source>
+        <translation>So weit wie</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>As on the &amp;desktop</source>
+        <translation>Wie der &amp;Schreibtisch</translation>
+    </message>
+    <message>
+        <source>As the server likes: only inside your own walls</source>
+        <translation>Wie der Server will: nur in den eigenen vier Wänden</translation>
+    </message>
+    <message>
+        <source>Back to &amp;now from an earlier step</source>
+        <translation>Von einem früheren Schritt zurück zum &amp;Jetzt</translation>
+    </message>
+    <message>
+        <source>Back to now (%1)</source>
+        <translation>Zurück zum Jetzt (%1)</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Partie</translation>
+    </message>
+    <message>
+        <source>Batch %1</source>
+        <translation>Partie %1</translation>
+    </message>
+    <message>
+        <source>Batches</source>
+        <translation>Partien</translation>
+    </message>
+    <message>
+        <source>Batches by the days on which they are struck</source>
+        <translation>Partien nach ihren Stecktagen</translation>
+    </message>
+    <message>
+        <source>Batches of one stock and wood, struck within a week, that differ in one way. The line is Newcombe's interval of the first way's take less the second's, in points of a hundred.</source>
+        <translation>Partien derselben Mutterpflanzen und desselben Holzes, binnen einer Woche gesteckt, die sich in einem unterscheiden. Die Linie ist das Newcombe-Intervall der Ausbeute der ersten Weise weniger der zweiten, in Prozentpunkten.</translation>
+    </message>
+    <message>
+        <source>Batches on the benches</source>
+        <translation>Partien auf den Tischen</translation>
+    </message>
+    <message>
+        <source>Batches planned but not struck may &amp;move where that pays</source>
+        <translation>Geplante, noch nicht gesteckte Partien dürfen &amp;umziehen, wo es sich lohnt</translation>
+    </message>
+    <message>
+        <source>Batches struck from %1 to %2, as known on %3.</source>
+        <translation>Partien, gesteckt von %1 bis %2, Stand %3.</translation>
+    </message>
+    <message>
+        <source>Batches that are due</source>
+        <translation>Fällige Partien</translation>
+    </message>
+    <message>
+        <source>Batches that are planned stand here, day by day, with what is needed to strike them.</source>
+        <translation>Geplante Partien stehen hier Tag für Tag, mit dem, was zum Stecken nötig ist.</translation>
+    </message>
+    <message>
+        <source>Batches that have ended. Hatched: what the recipe promises. Dot and line: plants potted on of cuttings struck, with the interval that holds the true share 95 times in 100, batches differing as they do. A ring, and * in the table: fewer than 3 batches.</source>
+        <translation>Beendete Partien. Schraffiert: was das Rezept verspricht. Punkt und Linie: getopfte Pflanzen von gesteckten Stecklingen, mit dem Intervall, das 95-mal in 100 den wahren Anteil enthält, so verschieden die Partien sind. Ring, und * in der Tabelle: weniger als 3 Partien.</translation>
+    </message>
+    <message>
+        <source>Batches to strike</source>
+        <translation>Zu steckende Partien</translation>
+    </message>
+    <message>
+        <source>Behind the plan</source>
+        <translation>Hinter dem Plan</translation>
+    </message>
+    <message>
+        <source>Bench and heat for each plant</source>
+        <translation>Tisch und Wärme je Pflanze</translation>
+    </message>
+    <message>
+        <source>Bench map</source>
+        <translation>Tischplan</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>Callused</source>
+        <translation>Mit Kallus</translation>
+    </message>
+    <message>
+        <source>Came to</source>
+        <translation>Ergab</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Care</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Change a stock</source>
+        <translation>Mutterpflanzen ändern</translation>
+    </message>
+    <message>
+        <source>Change a target</source>
+        <translation>Ziel ändern</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Kontrollen</translation>
+    </message>
+    <message>
+        <source>Climate</source>
+        <translation>Klima</translation>
+    </message>
+    <message>
+        <source>Clock put &amp;forward</source>
+        <translation>Uhr &amp;vorgestellt</translation>
+    </message>
+    <message>
+        <source>Co&amp;ver</source>
+        <translation>&amp;Abdeckung</translation>
+    </message>
+    <message>
+        <source>Col&amp;umns</source>
+        <translation>S&amp;palten</translation>
+    </message>
+    <message>
+        <source>Container</source>
+        <translation>Gefäß</translation>
+    </message>
+    <message>
+        <source>Container %1: %2</source>
+        <translation>Gefäß %1: %2</translation>
+    </message>
+    <message>
+        <source>Containers</source>
+        <translation>Gefäße</translation>
+    </message>
+    <message>
+        <source>Containers worth a look, in walking order</source>
+        <translation>Gefäße, die einen Blick lohnen, in der Folge des Gangs</translation>
+    </message>
+    <message>
+        <source>Containers worth a look: %1. The round sheet has them in the order of the walk.</source>
+        <translation>Gefäße, die einen Blick lohnen: %1. Das Blatt für den Rundgang hat sie in der Folge des Gangs.</translation>
+    </message>
+    <message>
+        <source>Cost against days until it is ready</source>
+        <translation>Kosten gegen Tage, bis sie fertig ist</translation>
+    </message>
+    <message>
+        <source>Cost by the planner: %1 now, %2 there, %3.</source>
+        <translation>Kosten nach dem Planer: jetzt %1, dort %2, %3.</translation>
+    </message>
+    <message>
+        <source>Cost of the heat</source>
+        <translation>Kosten der Wärme</translation>
+    </message>
+    <message>
+        <source>Cost until then</source>
+        <translation>Kosten bis dahin</translation>
+    </message>
+    <message>
+        <source>Could give</source>
+        <translation>Könnten geben</translation>
+    </message>
+    <message>
+        <source>Cover and heat are taken away by steps from today on; the batch goes to where it is to be weaned.</source>
+        <translation>Von heute an werden Abdeckung und Wärme schrittweise weggenommen; die Partie kommt dorthin, wo sie abgehärtet wird.</translation>
+    </message>
+    <message>
+        <source>Covers &amp;rows of slots</source>
+        <translation>Bedeckt &amp;Reihen von Stellplätzen</translation>
+    </message>
+    <message>
+        <source>Cuttings</source>
+        <translation>Stecklinge</translation>
+    </message>
+    <message>
+        <source>Cuttings from a plant at flush %1</source>
+        <translation>Stecklinge je Pflanze beim Austrieb %1</translation>
+    </message>
+    <message>
+        <source>Cuttings on a %1</source>
+        <translation>Stecklinge am %1</translation>
+    </message>
+    <message>
+        <source>Cuttings planned</source>
+        <translation>Stecklinge geplant</translation>
+    </message>
+    <message>
+        <source>Cuttings planned, and hands for</source>
+        <translation>Stecklinge geplant, und Arbeitskraft für</translation>
+    </message>
+    <message>
+        <source>Cuttings planned, hands for</source>
+        <translation>Stecklinge geplant, Arbeitskraft für</translation>
+    </message>
+    <message>
+        <source>Cuttings struck</source>
+        <translation>Gesteckte Stecklinge</translation>
+    </message>
+    <message>
+        <source>Cuttings taken</source>
+        <translation>Geschnittene Stecklinge</translation>
+    </message>
+    <message>
+        <source>Cuttings to strike</source>
+        <translation>Zu steckende Stecklinge</translation>
+    </message>
+    <message>
+        <source>Cuttings without a place</source>
+        <translation>Stecklinge ohne Platz</translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation>Daten</translation>
+    </message>
+    <message>
+        <source>Day shown on the map</source>
+        <translation>Tag, den der Plan zeigt</translation>
+    </message>
+    <message>
+        <source>Days late, all targets</source>
+        <translation>Tage zu spät, alle Ziele</translation>
+    </message>
+    <message>
+        <source>Days on which &amp;cuttings may be struck</source>
+        <translation>&amp;Tage, an denen gesteckt werden darf</translation>
+    </message>
+    <message>
+        <source>Days that ask too much</source>
+        <translation>Tage, die zu viel verlangen</translation>
+    </message>
+    <message>
+        <source>Days to root and heating, by setting</source>
+        <translation>Tage zum Wurzeln und Heizen, nach Sollwert</translation>
+    </message>
+    <message>
+        <source>Days to root in the recipe</source>
+        <translation>Tage zum Wurzeln im Rezept</translation>
+    </message>
+    <message>
+        <source>Days until flush %1 has grown again</source>
+        <translation>Tage, bis Austrieb %1 nachgewachsen ist</translation>
+    </message>
+    <message>
+        <source>Dead</source>
+        <translation>Tot</translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Discard batch</source>
+        <translation>Partie verwerfen</translation>
+    </message>
+    <message>
+        <source>Discard container</source>
+        <translation>Gefäß verwerfen</translation>
+    </message>
+    <message>
+        <source>Do</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Wieder getan: %1</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Erledigt: %1</translation>
+    </message>
+    <message>
+        <source>Doubles left out: %1, of which %2 have another temperature. Put in order: %3. Lines without a temperature: %4. Lines that can't be read: %5.</source>
+        <translation>Doppelte ausgelassen: %1, davon %2 mit anderer Temperatur. Umgeordnet: %3. Zeilen ohne Temperatur: %4. Nicht lesbare Zeilen: %5.</translation>
+    </message>
+    <message>
+        <source>Draw a b&amp;ench</source>
+        <translation>T&amp;isch zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw a z&amp;one</source>
+        <translation>Z&amp;one zeichnen</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Due: %1. Enter weans, or goes to the counts for potting on</source>
+        <translation>Fällig: %1. Eingabe härtet ab oder geht zum Zählen fürs Topfen</translation>
+    </message>
+    <message>
+        <source>Each move has to save more than %1.</source>
+        <translation>Jeder Umzug muss mehr als %1 sparen.</translation>
+    </message>
+    <message>
+        <source>Empty box: plants wanted. Filled: plants potted on.</source>
+        <translation>Leerer Kasten: gewünschte Pflanzen. Gefüllt: getopfte Pflanzen.</translation>
+    </message>
+    <message>
+        <source>Enter does what is chosen</source>
+        <translation>Die Eingabetaste erledigt das Gewählte</translation>
+    </message>
+    <message>
+        <source>Enter: next field. +: write down, -: later, Up and Down: along the walk, Ctrl Z: take back.</source>
+        <translation>Eingabe: nächstes Feld. +: eintragen, -: später, Auf und Ab: den Gang entlang, Strg Z: zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>Examined</source>
+        <translation>Angesehen</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Erwartet</translation>
+    </message>
+    <message>
+        <source>F&amp;or</source>
+        <translation>Da&amp;uer</translation>
+    </message>
+    <message>
+        <source>Filled: the day of striking, with a tick once it is struck. Hatched: the days on which its wood is right and its target is met. Grey: nobody strikes. • hands of their own, ! more cuttings than hands.</source>
+        <translation>Gefüllt: der Stecktag, mit Haken, sobald gesteckt ist. Schraffiert: die Tage, an denen das Holz richtig ist und das Ziel erreicht wird. Grau: niemand steckt. • eigene Arbeitskraft, ! mehr Stecklinge als Arbeitskraft.</translation>
+    </message>
+    <message>
+        <source>Find a taxon, batch, target or slot</source>
+        <translation>Art, Partie, Ziel oder Stellplatz finden</translation>
+    </message>
+    <message>
+        <source>Find in the journal</source>
+        <translation>Im Journal finden</translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation>Zuerst</translation>
+    </message>
+    <message>
+        <source>First &amp;column, from the left</source>
+        <translation>Erste &amp;Spalte, von links</translation>
+    </message>
+    <message>
+        <source>First &amp;row, counted from the back</source>
+        <translation>Erste &amp;Reihe, von hinten gezählt</translation>
+    </message>
+    <message>
+        <source>First day</source>
+        <translation>Erster Tag</translation>
+    </message>
+    <message>
+        <source>First day of flush %1</source>
+        <translation>Erster Tag des Austriebs %1</translation>
+    </message>
+    <message>
+        <source>First way</source>
+        <translation>Erste Weise</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <comment>how long</comment>
+        <translation>Dauer</translation>
+    </message>
+    <message>
+        <source>For and why</source>
+        <translation>Wofür und warum</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>Found: %1 of %2</source>
+        <translation>Gefunden: %1 von %2</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>From its &amp;back wall</source>
+        <translation>Von der &amp;Rückwand</translation>
+    </message>
+    <message>
+        <source>From the house's &amp;left end</source>
+        <translation>Vom &amp;linken Ende des Hauses</translation>
+    </message>
+    <message>
+        <source>Gaps</source>
+        <translation>Abstände</translation>
+    </message>
+    <message>
+        <source>Gaps of more than 3 hours: %1, %2 hours in all; set-points are taken there.</source>
+        <translation>Lücken von mehr als 3 Stunden: %1, zusammen %2 Stunden; dort gelten die Sollwerte.</translation>
+    </message>
+    <message>
+        <source>Go to Nursery, above, and put in a house, its benches and their zones: the map of them will stand here. Then say under Targets which plants are wanted, and under Stocks what cuttings are taken from.</source>
+        <translation>Gehen Sie oben zu „Betrieb“ und geben Sie ein Haus, seine Tische und deren Zonen ein: Hier steht dann ihr Plan. Sagen Sie danach unter „Ziele“, welche Pflanzen gewünscht sind, und unter „Mutterpflanzen“, wovon Stecklinge geschnitten werden.</translation>
+    </message>
+    <message>
+        <source>Go to the &amp;round</source>
+        <translation>Zum &amp;Rundgang</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Grade: the roots of the rooted ones, 0 to 5. Leave it empty where none was given.</source>
+        <translation>Note: die Wurzeln der bewurzelten, 0 bis 5. Leer lassen, wo keine gegeben wurde.</translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <source>Grows on in</source>
+        <translation>Weiterkultur in</translation>
+    </message>
+    <message>
+        <source>H&amp;ouses</source>
+        <translation>&amp;Häuser</translation>
+    </message>
+    <message>
+        <source>H&amp;umidity in</source>
+        <translation>L&amp;uftfeuchte in</translation>
+    </message>
+    <message>
+        <source>Hands for</source>
+        <translation>Arbeitskraft für</translation>
+    </message>
+    <message>
+        <source>Hands of a &amp;day…</source>
+        <translation>Arbeitskraft eines &amp;Tages …</translation>
+    </message>
+    <message>
+        <source>Hands of a day</source>
+        <translation>Arbeitskraft eines Tages</translation>
+    </message>
+    <message>
+        <source>Hands week by week</source>
+        <translation>Arbeitskraft Woche für Woche</translation>
+    </message>
+    <message>
+        <source>He&amp;lp</source>
+        <translation>H&amp;ilfe</translation>
+    </message>
+    <message>
+        <source>Health</source>
+        <translation>Gesundheit</translation>
+    </message>
+    <message>
+        <source>Heat a plant</source>
+        <translation>Wärme je Pflanze</translation>
+    </message>
+    <message>
+        <source>Heat a plant, kWh</source>
+        <translation>Wärme je Pflanze, kWh</translation>
+    </message>
+    <message>
+        <source>Heat and slots are those of the days planned and %1 after them. Each trial is the best plan found in its time, so small differences may be chance.</source>
+        <translation>Wärme und Stellplätze gelten für die geplanten Tage und %1 danach. Jeder Versuch ist der beste in seiner Zeit gefundene Plan; kleine Unterschiede können Zufall sein.</translation>
+    </message>
+    <message>
+        <source>Heat for a plant</source>
+        <translation>Wärme je Pflanze</translation>
+    </message>
+    <message>
+        <source>Heat lost now</source>
+        <translation>Wärmeverlust jetzt</translation>
+    </message>
+    <message>
+        <source>Heat of all mats</source>
+        <translation>Wärme aller Heizmatten</translation>
+    </message>
+    <message>
+        <source>Heat of the mats, kWh</source>
+        <translation>Wärme der Heizmatten, kWh</translation>
+    </message>
+    <message>
+        <source>Heat, kWh</source>
+        <translation>Wärme, kWh</translation>
+    </message>
+    <message>
+        <source>Heating at each setting</source>
+        <translation>Heizen bei jedem Sollwert</translation>
+    </message>
+    <message>
+        <source>Hormone; medium, parts</source>
+        <translation>Hormon; Substrat, Teile</translation>
+    </message>
+    <message>
+        <source>House</source>
+        <translation>Haus</translation>
+    </message>
+    <message>
+        <source>House books (*.warmbench);;All files (*)</source>
+        <translation>Hausbücher (*.warmbench);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>How it stands, and what can be done</source>
+        <translation>Wie es steht und was zu tun ist</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>How many weeks</source>
+        <translation>Wie viele Wochen</translation>
+    </message>
+    <message>
+        <source>How s&amp;ure</source>
+        <translation>Wie si&amp;cher</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>In the way: %1.</source>
+        <translation>Im Weg: %1.</translation>
+    </message>
+    <message>
+        <source>In time</source>
+        <translation>Rechtzeitig</translation>
+    </message>
+    <message>
+        <source>It is %1; they need %2.</source>
+        <translation>Sie ist %1; nötig ist %2.</translation>
+    </message>
+    <message>
+        <source>It lies on a heated &amp;mat</source>
+        <translation>Sie liegt auf einer Heiz&amp;matte</translation>
+    </message>
+    <message>
+        <source>It may be &amp;turned</source>
+        <translation>Es darf &amp;gedreht werden</translation>
+    </message>
+    <message>
+        <source>It stands there from %1 to %2.</source>
+        <translation>Sie steht dort von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Its clock in w&amp;inter</source>
+        <translation>Seine Uhr im W&amp;inter</translation>
+    </message>
+    <message>
+        <source>Its mat has to be off.</source>
+        <translation>Die Heizmatte muss aus sein.</translation>
+    </message>
+    <message>
+        <source>Its mat has to be set to %1.</source>
+        <translation>Die Heizmatte muss auf %1 gestellt werden.</translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation>Journal</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>Labels, one a container</source>
+        <translation>Etiketten, eines je Gefäß</translation>
+    </message>
+    <message>
+        <source>Last day of flush %1</source>
+        <translation>Letzter Tag des Austriebs %1</translation>
+    </message>
+    <message>
+        <source>Last on %1: %2 of %3 rooted, %4 callused, %5 dead</source>
+        <translation>Zuletzt am %1: %2 von %3 bewurzelt, %4 mit Kallus, %5 tot</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Leave them</source>
+        <translation>Stehen lassen</translation>
+    </message>
+    <message>
+        <source>Left and Right: a day, PgUp and PgDn: a week, Home: today, Space: play
+Marks above: cuttings struck; rings: batches that are to be rooted</source>
+        <translation>Links und Rechts: ein Tag, Bild auf und Bild ab: eine Woche, Pos1: heute, Leertaste: abspielen
+Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</translation>
+    </message>
+    <message>
+        <source>Left × top margin</source>
+        <translation>Rand links × oben</translation>
+    </message>
+    <message>
+        <source>Likely %1 later than planned, and its slots stay taken as long. Plan again, so that what is to come finds room.</source>
+        <translation>Wahrscheinlich %1 später als geplant; so lange bleiben auch die Stellplätze belegt. Planen Sie neu, damit das Kommende Platz findet.</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Lists (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Listen (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Look at</source>
+        <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>Look for</source>
+        <translation>Zu achten auf</translation>
+    </message>
+    <message>
+        <source>Looking at targets, recipes, stocks and benches…</source>
+        <translation>Ziele, Rezepte, Mutterpflanzen und Tische werden angesehen …</translation>
+    </message>
+    <message>
+        <source>Loss of heat</source>
+        <translation>Wärmeverlust</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Ausfall</translation>
+    </message>
+    <message>
+        <source>Lost of %1</source>
+        <translation>Ausfall von %1</translation>
+    </message>
+    <message>
+        <source>Mat</source>
+        <translation>Heizmatte</translation>
+    </message>
+    <message>
+        <source>Mat of</source>
+        <translation>Heizmatte von</translation>
+    </message>
+    <message>
+        <source>Mat's name</source>
+        <translation>Name der Heizmatte</translation>
+    </message>
+    <message>
+        <source>Mats to set</source>
+        <translation>Zu stellende Heizmatten</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>Month plan</source>
+        <translation>Monatsplan</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>More places</source>
+        <translation>Weitere Orte</translation>
+    </message>
+    <message>
+        <source>More than there are hands for: %1.</source>
+        <translation>Mehr, als Arbeitskraft da ist: %1.</translation>
+    </message>
+    <message>
+        <source>Move them</source>
+        <translation>Umstellen</translation>
+    </message>
+    <message>
+        <source>N and P go to the next thing and the one before. Arrows move it, Shift and arrows move its right and front edges, Enter keeps that, Escape leaves it.</source>
+        <translation>N und P gehen zum nächsten und zum vorigen Ding. Pfeile verschieben es, Umschalt und Pfeile seine rechte und vordere Kante, Eingabe behält das, Esc lässt es.</translation>
+    </message>
+    <message>
+        <source>N&amp;ote</source>
+        <translation>No&amp;tiz</translation>
+    </message>
+    <message>
+        <source>Names that nobody knows are taxa of my &amp;own</source>
+        <translation>Unbekannte Namen sind &amp;eigene Arten</translation>
+    </message>
+    <message>
+        <source>New &amp;bench</source>
+        <translation>Neuer &amp;Tisch</translation>
+    </message>
+    <message>
+        <source>New &amp;container</source>
+        <translation>Neues &amp;Gefäß</translation>
+    </message>
+    <message>
+        <source>New &amp;house</source>
+        <translation>Neues &amp;Haus</translation>
+    </message>
+    <message>
+        <source>New &amp;zone</source>
+        <translation>Neue &amp;Zone</translation>
+    </message>
+    <message>
+        <source>New house book</source>
+        <translation>Neues Hausbuch</translation>
+    </message>
+    <message>
+        <source>New house book…</source>
+        <translation>Neues Hausbuch …</translation>
+    </message>
+    <message>
+        <source>New stock</source>
+        <translation>Neue Mutterpflanzen</translation>
+    </message>
+    <message>
+        <source>New target</source>
+        <translation>Neues Ziel</translation>
+    </message>
+    <message>
+        <source>Next slots free</source>
+        <translation>Nächste freie Stellplätze</translation>
+    </message>
+    <message>
+        <source>No batch has ended yet, so there are no figures of your own.</source>
+        <translation>Noch ist keine Partie beendet, also gibt es keine eigenen Zahlen.</translation>
+    </message>
+    <message>
+        <source>No batch has ended yet, so there is no take to show.</source>
+        <translation>Noch ist keine Partie beendet, also gibt es keine Ausbeute zu zeigen.</translation>
+    </message>
+    <message>
+        <source>No container is worth a look on this day.</source>
+        <translation>An diesem Tag lohnt kein Gefäß einen Blick.</translation>
+    </message>
+    <message>
+        <source>No container is worth a look on this day: all were looked at lately, or are too young to be lifted.
+
+Go to another day on the house's day line to see its round.</source>
+        <translation>An diesem Tag lohnt kein Gefäß einen Blick: Alle wurden kürzlich angesehen oder sind zu jung, um gehoben zu werden.
+
+Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang zu sehen.</translation>
+    </message>
+    <message>
+        <source>No house book is open</source>
+        <translation>Kein Hausbuch ist geöffnet</translation>
+    </message>
+    <message>
+        <source>No plan keeps all that stands or is fixed: %1</source>
+        <translation>Kein Plan erhält alles, was steht oder fest ist: %1</translation>
+    </message>
+    <message>
+        <source>No readings are kept here yet. What is expected of the mat is drawn.</source>
+        <translation>Hier gibt es noch keine Messwerte. Gezeichnet ist, was von der Heizmatte erwartet wird.</translation>
+    </message>
+    <message>
+        <source>No room: %1 slots are free, but not so that these containers fit.</source>
+        <translation>Kein Platz: %1 Stellplätze sind frei, aber nicht so, dass diese Gefäße passen.</translation>
+    </message>
+    <message>
+        <source>No room: %1 slots are free, they take %2.</source>
+        <translation>Kein Platz: %1 Stellplätze sind frei, nötig sind %2.</translation>
+    </message>
+    <message>
+        <source>No root zone left the range of what roots in it, on the days shown.</source>
+        <translation>An den gezeigten Tagen verließ kein Wurzelraum den Bereich dessen, was darin wurzelt.</translation>
+    </message>
+    <message>
+        <source>No stock plants are in the book yet. Cuttings are taken from them: put in the first with New.</source>
+        <translation>Noch stehen keine Mutterpflanzen im Buch. Von ihnen werden Stecklinge geschnitten: Geben Sie die ersten mit „Neu“ ein.</translation>
+    </message>
+    <message>
+        <source>No target needs striking in these days: each is covered, or its season comes at another time.</source>
+        <translation>In diesen Tagen muss für kein Ziel gesteckt werden: Jedes ist gedeckt, oder seine Zeit kommt später.</translation>
+    </message>
+    <message>
+        <source>No target was due and no batch was struck for one.</source>
+        <translation>Kein Ziel war fällig und für keines wurde gesteckt.</translation>
+    </message>
+    <message>
+        <source>No trials: no two batches of one stock and wood, struck within a week, differ in hormone, medium or heat alone.</source>
+        <translation>Keine Versuche: Keine zwei Partien derselben Mutterpflanzen und desselben Holzes, binnen einer Woche gesteckt, unterscheiden sich allein in Hormon, Substrat oder Wärme.</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Nr.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Nothing is better than what is planned. Batches that stay as they are: %1.</source>
+        <translation>Nichts ist besser als das Geplante. Partien, die bleiben, wie sie sind: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing is changed yet: set other hands, houses, sureness or a mat.</source>
+        <translation>Noch ist nichts geändert: Stellen Sie Arbeitskraft, Häuser, Sicherheit oder eine Heizmatte anders ein.</translation>
+    </message>
+    <message>
+        <source>Nothing is counted yet: give the plants of one container at least.</source>
+        <translation>Noch ist nichts gezählt: Geben Sie die Pflanzen mindestens eines Gefäßes an.</translation>
+    </message>
+    <message>
+        <source>Nothing is due</source>
+        <translation>Nichts ist fällig</translation>
+    </message>
+    <message>
+        <source>Nothing is in the way.</source>
+        <translation>Nichts steht im Weg.</translation>
+    </message>
+    <message>
+        <source>Nothing is known of what it yields.</source>
+        <translation>Über den Ertrag ist nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned or wanted in these weeks.</source>
+        <translation>In diesen Wochen ist nichts geplant oder gewünscht.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned or wanted on these days.</source>
+        <translation>An diesen Tagen ist nichts geplant oder gewünscht.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned to be struck</source>
+        <translation>Es ist nichts zu stecken geplant</translation>
+    </message>
+    <message>
+        <source>Nothing is planned to be struck.</source>
+        <translation>Es ist nichts zu stecken geplant.</translation>
+    </message>
+    <message>
+        <source>Nothing is to be taken, prepared or set.</source>
+        <translation>Nichts ist zu schneiden, vorzubereiten oder zu stellen.</translation>
+    </message>
+    <message>
+        <source>Nothing is wanted yet. A target is so many plants of a taxon, potted on, by a date: put in the first with New.</source>
+        <translation>Noch ist nichts gewünscht. Ein Ziel sind so und so viele getopfte Pflanzen einer Art oder Sorte bis zu einem Tag: Geben Sie das erste mit „Neu“ ein.</translation>
+    </message>
+    <message>
+        <source>Nothing roots over a mat on this day.</source>
+        <translation>An diesem Tag wurzelt nichts über einer Heizmatte.</translation>
+    </message>
+    <message>
+        <source>Nothing that rests on enough.</source>
+        <translation>Nichts, was genügend belegt ist.</translation>
+    </message>
+    <message>
+        <source>Nothing was struck on these days.</source>
+        <translation>An diesen Tagen wurde nichts gesteckt.</translation>
+    </message>
+    <message>
+        <source>Nothing was taken from them.</source>
+        <translation>Von ihnen wurde nichts geschnitten.</translation>
+    </message>
+    <message>
+        <source>Nursery</source>
+        <translation>Betrieb</translation>
+    </message>
+    <message>
+        <source>Nursery and hands</source>
+        <translation>Betrieb und Arbeitskraft</translation>
+    </message>
+    <message>
+        <source>Of batches that have ended. A slot-day is one slot for one day. Heat is reckoned from set-points and the houses' air, not metered, and shared by slots; %1 kWh (%2) ran under nothing.</source>
+        <translation>Von beendeten Partien. Ein Stellplatztag ist ein Stellplatz für einen Tag. Die Wärme ist aus Sollwerten und der Luft der Häuser gerechnet, nicht gezählt, und nach Stellplätzen geteilt; %1 kWh (%2) liefen unter nichts.</translation>
+    </message>
+    <message>
+        <source>One is &amp;worth</source>
+        <translation>Eine ist &amp;wert</translation>
+    </message>
+    <message>
+        <source>One label</source>
+        <translation>Ein Etikett</translation>
+    </message>
+    <message>
+        <source>Open a &amp;shared house book…</source>
+        <translation>&amp;Gemeinsames Hausbuch öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a file that a logger has written. Nothing is in the book until you say so.</source>
+        <translation>Öffnen Sie eine Datei, die ein Logger geschrieben hat. Nichts kommt ins Buch, bevor Sie es sagen.</translation>
+    </message>
+    <message>
+        <source>Open a house book</source>
+        <translation>Hausbuch öffnen</translation>
+    </message>
+    <message>
+        <source>Open a house book…</source>
+        <translation>Hausbuch öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a list</source>
+        <translation>Liste öffnen</translation>
+    </message>
+    <message>
+        <source>Open a logger's file</source>
+        <translation>Datei eines Loggers öffnen</translation>
+    </message>
+    <message>
+        <source>Open a shared house book</source>
+        <translation>Gemeinsames Hausbuch öffnen</translation>
+    </message>
+    <message>
+        <source>Other hands than usual</source>
+        <translation>Andere Arbeitskraft als sonst</translation>
+    </message>
+    <message>
+        <source>P&amp;laces</source>
+        <translation>&amp;Orte</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Paste a list here, such as lines copied from a spreadsheet: </source>
+        <translation>Fügen Sie hier eine Liste ein, etwa Zeilen aus einer Tabellenkalkulation: </translation>
+    </message>
+    <message>
+        <source>Pick</source>
+        <translation>Wählen</translation>
+    </message>
+    <message>
+        <source>Pictures (*.pdf *.png *.svg)</source>
+        <translation>Bilder (*.pdf *.png *.svg)</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Places for which the window is too narrow</source>
+        <translation>Orte, für die das Fenster zu schmal ist</translation>
+    </message>
+    <message>
+        <source>Placing by hand</source>
+        <translation>Von Hand stellen</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Planen</translation>
+    </message>
+    <message>
+        <source>Plan again…</source>
+        <translation>Neu planen …</translation>
+    </message>
+    <message>
+        <source>Plan the striking</source>
+        <translation>Stecken planen</translation>
+    </message>
+    <message>
+        <source>Plan these &amp;weeks…</source>
+        <translation>Diese Wochen &amp;planen …</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Geplant</translation>
+    </message>
+    <message>
+        <source>Planning: %1</source>
+        <translation>Geplant wird: %1</translation>
+    </message>
+    <message>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>Plants expected, all targets</source>
+        <translation>Erwartete Pflanzen, alle Ziele</translation>
+    </message>
+    <message>
+        <source>Plants in the end: about %1, nine times in ten %2 to %3; %4 can be counted on.</source>
+        <translation>Pflanzen am Ende: etwa %1, neunmal in zehn %2 bis %3; mit %4 kann man rechnen.</translation>
+    </message>
+    <message>
+        <source>Plants of %1</source>
+        <translation>Pflanzen von %1</translation>
+    </message>
+    <message>
+        <source>Plants of cuttings</source>
+        <translation>Pflanzen von Stecklingen</translation>
+    </message>
+    <message>
+        <source>Plants of each container, Enter, what is lost. Lost left empty: all the rest. A container left empty stays where it is.</source>
+        <translation>Pflanzen jedes Gefäßes, Eingabetaste, Ausfall. Ausfall leer gelassen: der ganze Rest. Ein leer gelassenes Gefäß bleibt, wo es ist.</translation>
+    </message>
+    <message>
+        <source>Plants potted on</source>
+        <translation>Getopfte Pflanzen</translation>
+    </message>
+    <message>
+        <source>Plants potted on of cuttings struck, batches that have ended. The line is Wilson's interval, the dot the take, the box what the recipes say.</source>
+        <translation>Getopfte Pflanzen von gesteckten Stecklingen, beendete Partien. Die Linie ist das Wilson-Intervall, der Punkt die Ausbeute, der Kasten, was die Rezepte sagen.</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Abspielen</translation>
+    </message>
+    <message>
+        <source>Pot on</source>
+        <translation>Topfen</translation>
+    </message>
+    <message>
+        <source>Potted on</source>
+        <translation>Getopft</translation>
+    </message>
+    <message>
+        <source>Potted on about %1, %2 after its date.</source>
+        <translation>Getopft etwa %1, %2 nach dem Termin.</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Private, and only with the server that its certificate names</source>
+        <translation>Vertraulich, und nur mit dem Server, den sein Zertifikat nennt</translation>
+    </message>
+    <message>
+        <source>Private, whatever certificate the server shows</source>
+        <translation>Vertraulich, gleich welches Zertifikat der Server zeigt</translation>
+    </message>
+    <message>
+        <source>Proposed batches</source>
+        <translation>Vorgeschlagene Partien</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Zurückstellen</translation>
+    </message>
+    <message>
+        <source>Put down</source>
+        <translation>Absetzen</translation>
+    </message>
+    <message>
+        <source>Put in a &amp;list…</source>
+        <translation>&amp;Liste eingeben …</translation>
+    </message>
+    <message>
+        <source>Put in a list</source>
+        <translation>Liste eingeben</translation>
+    </message>
+    <message>
+        <source>Put in stock %1</source>
+        <translation>Mutterpflanzen %1 eingeben</translation>
+    </message>
+    <message>
+        <source>Put in target %1</source>
+        <translation>Ziel %1 eingeben</translation>
+    </message>
+    <message>
+        <source>Put the selected batch &amp;elsewhere</source>
+        <translation>Gewählte Partie &amp;umstellen</translation>
+    </message>
+    <message>
+        <source>R&amp;enew from its own cuttings…</source>
+        <translation>Aus &amp;eigenen Stecklingen erneuern …</translation>
+    </message>
+    <message>
+        <source>Rated power</source>
+        <translation>Nennleistung</translation>
+    </message>
+    <message>
+        <source>Read as: %1.</source>
+        <translation>Gelesen als: %1.</translation>
+    </message>
+    <message>
+        <source>Readings (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Messwerte (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Readings from %1 to %2. Wheel or + and − zoom, dragging or the arrows move, 0 shows all.</source>
+        <translation>Messwerte von %1 bis %2. Rad oder + und − vergrößern, Ziehen oder Pfeile verschieben, 0 zeigt alles.</translation>
+    </message>
+    <message>
+        <source>Readings of a logger</source>
+        <translation>Messwerte eines Loggers</translation>
+    </message>
+    <message>
+        <source>Ready after</source>
+        <translation>Fertig nach</translation>
+    </message>
+    <message>
+        <source>Ready on %1; it stands there from %2 to %3.</source>
+        <translation>Fertig am %1; sie steht dort von %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>Ready to pot on</source>
+        <translation>Topfreif</translation>
+    </message>
+    <message>
+        <source>Ready to wean likely on %1, with %2 % sureness by %3 (dotted)%4.</source>
+        <translation>Reif zum Abhärten: wahrscheinlich %1, mit %2 % Sicherheit bis %3 (gepunktet)%4.</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Rezept</translation>
+    </message>
+    <message>
+        <source>Recipe as it was then</source>
+        <translation>Rezept, wie es damals war</translation>
+    </message>
+    <message>
+        <source>Recipe's range</source>
+        <translation>Bereich des Rezepts</translation>
+    </message>
+    <message>
+        <source>Recipe's take</source>
+        <translation>Ausbeute im Rezept</translation>
+    </message>
+    <message>
+        <source>Recipes</source>
+        <translation>Rezepte</translation>
+    </message>
+    <message>
+        <source>Recipes with batches of your own</source>
+        <translation>Rezepte mit eigenen Partien</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Wiederholt: %1</translation>
+    </message>
+    <message>
+        <source>Remo&amp;ve the readings of the days shown</source>
+        <translation>Messwerte der gezeigten Tage &amp;löschen</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Results of earlier batches</source>
+        <translation>Ergebnisse früherer Partien</translation>
+    </message>
+    <message>
+        <source>Ro&amp;ws</source>
+        <translation>R&amp;eihen</translation>
+    </message>
+    <message>
+        <source>Room only until %1; they would stand there until %2.</source>
+        <translation>Platz nur bis %1; sie stünden dort bis %2.</translation>
+    </message>
+    <message>
+        <source>Root grade, 0 to 5</source>
+        <translation>Wurzelnote, 0 bis 5</translation>
+    </message>
+    <message>
+        <source>Root zone</source>
+        <translation>Wurzelraum</translation>
+    </message>
+    <message>
+        <source>Root zone expected</source>
+        <translation>Wurzelraum erwartet</translation>
+    </message>
+    <message>
+        <source>Root zone with no mat on</source>
+        <translation>Wurzelraum ohne Heizmatte</translation>
+    </message>
+    <message>
+        <source>Rooted</source>
+        <translation>Bewurzelt</translation>
+    </message>
+    <message>
+        <source>Rooted by now</source>
+        <translation>Bewurzelt bis jetzt</translation>
+    </message>
+    <message>
+        <source>Rooted of those alive: about %1 %, nine times in ten %2 to %3 %. Dots are checks.</source>
+        <translation>Bewurzelt von den lebenden: etwa %1 %, neunmal in zehn %2 bis %3 %. Punkte sind Kontrollen.</translation>
+    </message>
+    <message>
+        <source>Roots in</source>
+        <translation>Wurzelt in</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Round of %1</source>
+        <translation>Rundgang am %1</translation>
+    </message>
+    <message>
+        <source>Round sheet</source>
+        <translation>Blatt für den Rundgang</translation>
+    </message>
+    <message>
+        <source>S&amp;ureness</source>
+        <translation>&amp;Sicherheit</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF speichern</translation>
+    </message>
+    <message>
+        <source>Save the &amp;map as a picture…</source>
+        <translation>Plan als &amp;Bild speichern …</translation>
+    </message>
+    <message>
+        <source>Save the map as a picture</source>
+        <translation>Plan als Bild speichern</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>Season's report</source>
+        <translation>Bericht der Saison</translation>
+    </message>
+    <message>
+        <source>Seasons come &amp;later by</source>
+        <translation>Jahreszeiten &amp;später um</translation>
+    </message>
+    <message>
+        <source>Second way</source>
+        <translation>Zweite Weise</translation>
+    </message>
+    <message>
+        <source>Set the hands of days</source>
+        <translation>Arbeitskraft der Tage festlegen</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Gestellt auf</translation>
+    </message>
+    <message>
+        <source>Set-points, %1</source>
+        <translation>Sollwerte, %1</translation>
+    </message>
+    <message>
+        <source>Share rooted by day</source>
+        <translation>Bewurzelter Anteil nach Tagen</translation>
+    </message>
+    <message>
+        <source>Sheet or roll</source>
+        <translation>Bogen oder Rolle</translation>
+    </message>
+    <message>
+        <source>Short by %1 plants. Strike %2 cuttings at once; they will be late.</source>
+        <translation>Es fehlen %1 Pflanzen. Stecken Sie sofort %2 Stecklinge; sie kommen zu spät.</translation>
+    </message>
+    <message>
+        <source>Short by %1 plants. There is time to strike %2 cuttings again, while the wood is right, until %3.</source>
+        <translation>Es fehlen %1 Pflanzen. Solange das Holz richtig ist, bis %3, können noch %2 Stecklinge nachgesteckt werden.</translation>
+    </message>
+    <message>
+        <source>Short by %1 plants: %2.</source>
+        <translation>Es fehlen %1 Pflanzen: %2.</translation>
+    </message>
+    <message>
+        <source>Show &amp;everything</source>
+        <translation>&amp;Alles zeigen</translation>
+    </message>
+    <message>
+        <source>Show everything</source>
+        <translation>Alles zeigen</translation>
+    </message>
+    <message>
+        <source>Show on the &amp;map</source>
+        <translation>Im Tisch&amp;plan zeigen</translation>
+    </message>
+    <message>
+        <source>Show the selected batch on the &amp;map</source>
+        <translation>Gewählte Partie im &amp;Plan zeigen</translation>
+    </message>
+    <message>
+        <source>Side of a &amp;slot</source>
+        <translation>Kantenlänge eines Stell&amp;platzes</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Seit</translation>
+    </message>
+    <message>
+        <source>Slot-days</source>
+        <translation>Stellplatztage</translation>
+    </message>
+    <message>
+        <source>Slot-days a plant</source>
+        <translation>Stellplatztage je Pflanze</translation>
+    </message>
+    <message>
+        <source>Slot-days for a plant</source>
+        <translation>Stellplatztage je Pflanze</translation>
+    </message>
+    <message>
+        <source>Slot-days taken</source>
+        <translation>Belegte Stellplatztage</translation>
+    </message>
+    <message>
+        <source>Slots taken</source>
+        <translation>Belegte Stellplätze</translation>
+    </message>
+    <message>
+        <source>Slots taken on the fullest day</source>
+        <translation>Belegte Stellplätze am vollsten Tag</translation>
+    </message>
+    <message>
+        <source>Slots taken, by heat</source>
+        <translation>Belegte Stellplätze nach Wärme</translation>
+    </message>
+    <message>
+        <source>Sooner than off</source>
+        <translation>Früher als aus</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>Stand now</source>
+        <translation>Jetzt verfügbar</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation>Stehend</translation>
+    </message>
+    <message>
+        <source>Stands here</source>
+        <translation>Steht hier</translation>
+    </message>
+    <message>
+        <source>Steps: %1</source>
+        <translation>Schritte: %1</translation>
+    </message>
+    <message>
+        <source>Still standing</source>
+        <translation>Noch stehend</translation>
+    </message>
+    <message>
+        <source>Still to take, a year</source>
+        <translation>Noch zu schneiden im Jahr</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>Mutterpflanzen</translation>
+    </message>
+    <message>
+        <source>Stock gives %1.</source>
+        <translation>Mutterpflanzen geben %1.</translation>
+    </message>
+    <message>
+        <source>Stocks</source>
+        <translation>Mutterpflanzen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Strike</source>
+        <translation>Stecken</translation>
+    </message>
+    <message>
+        <source>Strike %1 %2 cuttings from %3 to %4, by the recipe %5.</source>
+        <translation>%1 Stecklinge (%2) von %3 bis %4 stecken, nach dem Rezept %5.</translation>
+    </message>
+    <message>
+        <source>Strike list</source>
+        <translation>Steckliste</translation>
+    </message>
+    <message>
+        <source>Strike today</source>
+        <translation>Heute stecken</translation>
+    </message>
+    <message>
+        <source>Struck</source>
+        <translation>Gesteckt</translation>
+    </message>
+    <message>
+        <source>Struck on %1. Costs are of the whole mat from then until nine of ten of those that root have; the house's air is taken as %2 today. The mat is %3.</source>
+        <translation>Gesteckt am %1. Die Kosten gelten für die ganze Heizmatte von da an, bis neun von zehn derer, die wurzeln, bewurzelt sind; als Luft des Hauses gilt heute %2. Die Heizmatte ist %3.</translation>
+    </message>
+    <message>
+        <source>Struck, without a place</source>
+        <translation>Gesteckt, ohne Platz</translation>
+    </message>
+    <message>
+        <source>Suits as it is</source>
+        <translation>Passt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>Suits at %1</source>
+        <translation>Passt bei %1</translation>
+    </message>
+    <message>
+        <source>T&amp;ime to search</source>
+        <translation>&amp;Zeit zum Suchen</translation>
+    </message>
+    <message>
+        <source>T&amp;rials</source>
+        <translation>&amp;Versuche</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation>Ausbeute</translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <comment>cuttings</comment>
+        <translation>Schneiden</translation>
+    </message>
+    <message>
+        <source>Take (95 %)</source>
+        <translation>Ausbeute (95 %)</translation>
+    </message>
+    <message>
+        <source>Take and losses</source>
+        <translation>Ausbeute und Ausfall</translation>
+    </message>
+    <message>
+        <source>Take in the recipe</source>
+        <translation>Ausbeute im Rezept</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>Target %1</source>
+        <translation>Ziel %1</translation>
+    </message>
+    <message>
+        <source>Target %1: %2 of %3 can be counted on, all with a chance of %4 %.</source>
+        <translation>Ziel %1: mit %2 von %3 kann man rechnen, mit allen zu %4 %.</translation>
+    </message>
+    <message>
+        <source>Targets</source>
+        <translation>Ziele</translation>
+    </message>
+    <message>
+        <source>Targets met</source>
+        <translation>Erreichte Ziele</translation>
+    </message>
+    <message>
+        <source>Targets that can be relied on</source>
+        <translation>Ziele, mit denen man rechnen kann</translation>
+    </message>
+    <message>
+        <source>Targets that no batch covers yet are planned round all that stands. Nothing is in the book until you accept it.</source>
+        <translation>Ziele, die noch keine Partie deckt, werden um alles Stehende herum geplant. Nichts kommt ins Buch, bevor Sie es annehmen.</translation>
+    </message>
+    <message>
+        <source>Taxon</source>
+        <translation>Art/Sorte</translation>
+    </message>
+    <message>
+        <source>Taxon and wood</source>
+        <translation>Art/Sorte und Holz</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Temperatures in °&amp;F</source>
+        <translation>&amp;Temperaturen in °F</translation>
+    </message>
+    <message>
+        <source>Temperatures over time</source>
+        <translation>Temperaturen im Zeitlauf</translation>
+    </message>
+    <message>
+        <source>The batch on the mat</source>
+        <translation>Die Partie auf der Heizmatte</translation>
+    </message>
+    <message>
+        <source>The book as it was opened</source>
+        <translation>Das Buch, wie es geöffnet wurde</translation>
+    </message>
+    <message>
+        <source>The book has %1 of them already, and for %2 minutes another value, which stays. A minute has one reading, the first; %3 more are left out for that.</source>
+        <translation>%1 davon hat das Buch schon, und für %2 Minuten einen anderen Wert, der bleibt. Eine Minute hat einen Messwert, den ersten; %3 weitere sind deshalb ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The book's file has been moved, removed or replaced. You can read the book as it was; it can be changed again when the file is back in its place.</source>
+        <translation>Die Datei des Hausbuchs wurde verschoben, gelöscht oder ersetzt. Sie können das Buch lesen, wie es war; ändern lässt es sich wieder, wenn die Datei an ihrem Platz ist.</translation>
+    </message>
+    <message>
+        <source>The connection to the shared book is lost. You can read the book as it was; it can be changed again as soon as the connection is back.</source>
+        <translation>Die Verbindung zum gemeinsamen Hausbuch ist abgebrochen. Sie können das Buch lesen, wie es war; ändern lässt es sich wieder, sobald die Verbindung zurück ist.</translation>
+    </message>
+    <message>
+        <source>The connection was lost in the middle of this. Whether it was kept shows when the connection is back.</source>
+        <translation>Die Verbindung brach mittendrin ab. Ob die Änderung gespeichert ist, zeigt sich, wenn die Verbindung zurück ist.</translation>
+    </message>
+    <message>
+        <source>The day's page</source>
+        <translation>Tagesblatt</translation>
+    </message>
+    <message>
+        <source>The first line names the &amp;columns</source>
+        <translation>Die erste Zeile benennt die &amp;Spalten</translation>
+    </message>
+    <message>
+        <source>The first readings as they are understood</source>
+        <translation>Die ersten Messwerte, wie sie verstanden sind</translation>
+    </message>
+    <message>
+        <source>The house in plan</source>
+        <translation>Das Haus im Grundriss</translation>
+    </message>
+    <message>
+        <source>The list</source>
+        <translation>Die Liste</translation>
+    </message>
+    <message>
+        <source>The list as it is understood</source>
+        <translation>Die Liste, wie sie verstanden ist</translation>
+    </message>
+    <message>
+        <source>The mat of %1 no longer runs at %2 from %3 to %4.</source>
+        <translation>Die Heizmatte von %1 läuft von %3 bis %4 nicht mehr auf %2.</translation>
+    </message>
+    <message>
+        <source>The pages as they will be</source>
+        <translation>Die Seiten, wie sie werden</translation>
+    </message>
+    <message>
+        <source>The password goes to this system's key store, and into no file. Without a key store it is asked for each time.</source>
+        <translation>Das Passwort kommt in den Schlüsselbund dieses Systems und in keine Datei. Ohne Schlüsselbund wird jedes Mal danach gefragt.</translation>
+    </message>
+    <message>
+        <source>The printer took no page.</source>
+        <translation>Der Drucker nahm keine Seite an.</translation>
+    </message>
+    <message>
+        <source>The recipe's own figures don't fit together, so yours can't be weighed with them.</source>
+        <translation>Die Zahlen des Rezepts passen nicht zusammen, also lassen sich Ihre nicht damit abwägen.</translation>
+    </message>
+    <message>
+        <source>There is no house in this book yet</source>
+        <translation>In diesem Buch steht noch kein Haus</translation>
+    </message>
+    <message>
+        <source>These cuttings have been struck. Move them to %1 from %2 on?</source>
+        <translation>Diese Stecklinge sind schon gesteckt. Ab %2 nach %1 umstellen?</translation>
+    </message>
+    <message>
+        <source>These weeks have gone; choose a later first day.</source>
+        <translation>Diese Wochen sind vorbei; wählen Sie einen späteren ersten Tag.</translation>
+    </message>
+    <message>
+        <source>They &amp;stand</source>
+        <translation>Sie &amp;stehen</translation>
+    </message>
+    <message>
+        <source>They take %1 slots (%2) for %3 at %4, %5, then %6 in the open.</source>
+        <translation>Sie belegen %1 Stellplätze (%2), Dauer %3 bei %4, %5, danach offen %6.</translation>
+    </message>
+    <message>
+        <source>They would need the mat at %1, which %2 there does not bear.</source>
+        <translation>Sie brauchten die Heizmatte auf %1, was %2 dort nicht verträgt.</translation>
+    </message>
+    <message>
+        <source>This book has no house yet.</source>
+        <translation>Dieses Hausbuch hat noch kein Haus.</translation>
+    </message>
+    <message>
+        <source>This changes more than the drawing. It is one step, which can be taken back.</source>
+        <translation>Das ändert mehr als die Zeichnung. Es ist ein Schritt, der sich zurücknehmen lässt.</translation>
+    </message>
+    <message>
+        <source>This container was not looked at before.</source>
+        <translation>Dieses Gefäß wurde noch nie angesehen.</translation>
+    </message>
+    <message>
+        <source>This day</source>
+        <translation>Dieser Tag</translation>
+    </message>
+    <message>
+        <source>This day is still to come; nothing of it is done yet.</source>
+        <translation>Dieser Tag kommt erst noch; nichts davon ist getan.</translation>
+    </message>
+    <message>
+        <source>Throw all &amp;away</source>
+        <translation>Alle ver&amp;werfen</translation>
+    </message>
+    <message>
+        <source>Throws the whole container away; the reason is what stands in the note</source>
+        <translation>Wirft das ganze Gefäß weg; der Grund ist, was in der Notiz steht</translation>
+    </message>
+    <message>
+        <source>Tick &amp;none</source>
+        <translation>&amp;Keine anhaken</translation>
+    </message>
+    <message>
+        <source>Tick a&amp;ll</source>
+        <translation>A&amp;lle anhaken</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>To %1</source>
+        <translation>Auf %1</translation>
+    </message>
+    <message>
+        <source>To check</source>
+        <translation>Zu kontrollieren</translation>
+    </message>
+    <message>
+        <source>To have ready</source>
+        <translation>Bereitzuhalten</translation>
+    </message>
+    <message>
+        <source>To strike</source>
+        <translation>Zu stecken</translation>
+    </message>
+    <message>
+        <source>To take</source>
+        <translation>Zu schneiden</translation>
+    </message>
+    <message>
+        <source>To throw it away, give the reason in the note first.</source>
+        <translation>Geben Sie vor dem Wegwerfen den Grund in der Notiz an.</translation>
+    </message>
+    <message>
+        <source>To throw the batch away, give the reason first.</source>
+        <translation>Geben Sie vor dem Wegwerfen der Partie den Grund an.</translation>
+    </message>
+    <message>
+        <source>To wean and pot on</source>
+        <translation>Abzuhärten und zu topfen</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Too cold: the root zone goes down to %1, they need %2 at least.</source>
+        <translation>Zu kalt: Der Wurzelraum sinkt auf %1, nötig sind mindestens %2.</translation>
+    </message>
+    <message>
+        <source>Too cold: they would not root there within a year.</source>
+        <translation>Zu kalt: Sie würden dort binnen eines Jahres nicht wurzeln.</translation>
+    </message>
+    <message>
+        <source>Too little to go by yet</source>
+        <translation>Noch zu wenig, um sich danach zu richten</translation>
+    </message>
+    <message>
+        <source>Too warm: the root zone goes up to %1, they bear %2 at most.</source>
+        <translation>Zu warm: Der Wurzelraum steigt auf %1, sie vertragen höchstens %2.</translation>
+    </message>
+    <message>
+        <source>Trial</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>Trials</source>
+        <translation>Versuche</translation>
+    </message>
+    <message>
+        <source>Try fewer hands, a cooler house, more sureness or another mat on a copy</source>
+        <translation>An einer Kopie weniger Arbeitskraft, ein kühleres Haus, mehr Sicherheit oder eine andere Heizmatte versuchen</translation>
+    </message>
+    <message>
+        <source>Turn (T)</source>
+        <translation>Drehen (T)</translation>
+    </message>
+    <message>
+        <source>Turned like this they do not all fit; turn them with T.</source>
+        <translation>So gedreht passen nicht alle; drehen Sie sie mit T.</translation>
+    </message>
+    <message>
+        <source>U&amp;nit</source>
+        <translation>Ei&amp;nheit</translation>
+    </message>
+    <message>
+        <source>UTC %1%2:%3</source>
+        <translation>UTC %1%2:%3</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Used on the first sheet</source>
+        <translation>Auf dem ersten Bogen benutzt</translation>
+    </message>
+    <message>
+        <source>Vapour pressure &amp;deficit</source>
+        <translation>Dampfdruck&amp;defizit</translation>
+    </message>
+    <message>
+        <source>W&amp;hat it measured</source>
+        <translation>W&amp;as er maß</translation>
+    </message>
+    <message>
+        <source>W&amp;ood</source>
+        <translation>H&amp;olz</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Gewünscht</translation>
+    </message>
+    <message>
+        <source>Warmbench</source>
+        <translation>Warmbench</translation>
+    </message>
+    <message>
+        <source>Warmth measured on %1 of %2 days, else by set-points.</source>
+        <translation>Wärme an %1 von %2 Tagen gemessen, sonst nach Sollwerten.</translation>
+    </message>
+    <message>
+        <source>Was</source>
+        <translation>War</translation>
+    </message>
+    <message>
+        <source>Wean now</source>
+        <translation>Jetzt abhärten</translation>
+    </message>
+    <message>
+        <source>Weaned in</source>
+        <translation>Abgehärtet in</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation>Woche ab</translation>
+    </message>
+    <message>
+        <source>What &amp;if…</source>
+        <translation>&amp;Was wäre, wenn …</translation>
+    </message>
+    <message>
+        <source>What can be cut in the year to come</source>
+        <translation>Was im kommenden Jahr geschnitten werden kann</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Was sich ändert</translation>
+    </message>
+    <message>
+        <source>What column %1 means</source>
+        <translation>Was Spalte %1 bedeutet</translation>
+    </message>
+    <message>
+        <source>What comes of each season</source>
+        <translation>Was aus jeder Saison wird</translation>
+    </message>
+    <message>
+        <source>What each set-point costs and brings</source>
+        <translation>Was jeder Sollwert kostet und bringt</translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation>Was wäre, wenn</translation>
+    </message>
+    <message>
+        <source>What is amiss</source>
+        <translation>Was nicht stimmt</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Was nicht stimmt</translation>
+    </message>
+    <message>
+        <source>What it says</source>
+        <translation>Was er sagt</translation>
+    </message>
+    <message>
+        <source>What stands there</source>
+        <translation>Was dort steht</translation>
+    </message>
+    <message>
+        <source>What the colours of the map mean</source>
+        <translation>Was die Farben des Plans bedeuten</translation>
+    </message>
+    <message>
+        <source>What the list holds</source>
+        <translation>Was die Liste enthält</translation>
+    </message>
+    <message>
+        <source>What the nursery consists of</source>
+        <translation>Woraus der Betrieb besteht</translation>
+    </message>
+    <message>
+        <source>What the stock plants gave</source>
+        <translation>Was die Mutterpflanzen gaben</translation>
+    </message>
+    <message>
+        <source>What there is</source>
+        <translation>Was es gibt</translation>
+    </message>
+    <message>
+        <source>What there is to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>What these weeks take</source>
+        <translation>Was diese Wochen brauchen</translation>
+    </message>
+    <message>
+        <source>What to change next year, and on what evidence</source>
+        <translation>Was nächstes Jahr zu ändern ist, und aufgrund wovon</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>What to do meanwhile</source>
+        <translation>Was inzwischen zu tun ist</translation>
+    </message>
+    <message>
+        <source>What to take, prepare and mind</source>
+        <translation>Was zu schneiden, vorzubereiten und zu beachten ist</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>What was got</source>
+        <translation>Was herauskam</translation>
+    </message>
+    <message>
+        <source>What was wanted and made</source>
+        <translation>Was gewünscht war und wurde</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Where and why</source>
+        <translation>Wo und warum</translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation>Wo sie steht</translation>
+    </message>
+    <message>
+        <source>Where the recipe's figure is from</source>
+        <translation>Woher die Zahl des Rezepts ist</translation>
+    </message>
+    <message>
+        <source>Where the root zone left the range</source>
+        <translation>Wo der Wurzelraum den Bereich verließ</translation>
+    </message>
+    <message>
+        <source>Where they go afterwards %1 stands when they would come.</source>
+        <translation>Wo sie danach hinkommen, steht dann noch %1.</translation>
+    </message>
+    <message>
+        <source>Which are moved, such as 1-4, 7</source>
+        <translation>Welche umziehen, etwa 1-4, 7</translation>
+    </message>
+    <message>
+        <source>Which trial to keep</source>
+        <translation>Welchen Versuch behalten</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Who did what when</source>
+        <translation>Wer wann was getan hat</translation>
+    </message>
+    <message>
+        <source>Whose cuttings</source>
+        <translation>Wessen Stecklinge</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Why it is thrown away</source>
+        <translation>Warum sie weggeworfen wird</translation>
+    </message>
+    <message>
+        <source>Wood</source>
+        <translation>Holz</translation>
+    </message>
+    <message>
+        <source>Wood of flush %1</source>
+        <translation>Holz des Austriebs %1</translation>
+    </message>
+    <message>
+        <source>Wood, season, cuttings from a plant</source>
+        <translation>Holz, Zeit, Stecklinge je Pflanze</translation>
+    </message>
+    <message>
+        <source>Write down</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Write it down once more if it is so.</source>
+        <translation>Tragen Sie es noch einmal ein, wenn es so ist.</translation>
+    </message>
+    <message>
+        <source>Wrong and left out: %1 of %2 lines.</source>
+        <translation>Fehlerhaft und ausgelassen: %1 von %2 Zeilen.</translation>
+    </message>
+    <message>
+        <source>Zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>Zone %1 is cut to what is left of its bench.</source>
+        <translation>Zone %1 wird auf den Rest ihres Tisches gekürzt.</translation>
+    </message>
+    <message>
+        <source>Zone %1 is taken away.</source>
+        <translation>Zone %1 fällt weg.</translation>
+    </message>
+    <message>
+        <source>Zone %1: rows %2 to %3, columns %4 to %5</source>
+        <translation>Zone %1: Reihen %2 bis %3, Spalten %4 bis %5</translation>
+    </message>
+    <message>
+        <source>Zone or house</source>
+        <translation>Zone oder Haus</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>&amp;Vergrößern</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>Ver&amp;kleinern</translation>
+    </message>
+    <message>
+        <source>Zoom in</source>
+        <translation>Vergrößern</translation>
+    </message>
+    <message>
+        <source>Zoom out</source>
+        <translation>Verkleinern</translation>
+    </message>
+    <message>
+        <source>a botanical or common name</source>
+        <translation>ein botanischer oder üblicher Name</translation>
+    </message>
+    <message>
+        <source>a holiday: nobody strikes</source>
+        <translation>ein Feiertag: niemand steckt</translation>
+    </message>
+    <message>
+        <source>a kilowatt-hour</source>
+        <translation>je Kilowattstunde</translation>
+    </message>
+    <message>
+        <source>a plan is shown that is not accepted yet; accept it or close it first</source>
+        <translation>gezeigt wird ein Plan, der noch nicht angenommen ist; nehmen Sie ihn an oder schließen Sie ihn</translation>
+    </message>
+    <message>
+        <source>a taxon by any of its names, how many plants, by which date; worth, wood, a name and a note where you have them.</source>
+        <translation>eine Art oder Sorte mit einem ihrer Namen, wie viele Pflanzen, bis zu welchem Tag; Wert, Holz, Name und Notiz, soweit vorhanden.</translation>
+    </message>
+    <message>
+        <source>a taxon, its wood, and figures of your own under their names, such as root_zone_ideal_c or take_percent; the rest stays as the built-in recipe has it.</source>
+        <translation>eine Art oder Sorte, ihr Holz und eigene Zahlen unter ihren Namen, etwa root_zone_ideal_c oder take_percent; das Übrige bleibt wie im eingebauten Rezept.</translation>
+    </message>
+    <message>
+        <source>a taxon, its wood, the day of striking, how many cuttings, how many plants came of them, the day of potting on; the stock and the hormone where you have them.</source>
+        <translation>eine Art oder Sorte, ihr Holz, der Stecktag, wie viele Stecklinge, wie viele Pflanzen daraus wurden, der Topftag; Mutterpflanzen und Bewurzelungshormon, soweit vorhanden.</translation>
+    </message>
+    <message>
+        <source>a taxon, the stock's name, how many plants; for each flush its wood, the days from and to which it is cut (05-10), cuttings a plant and days to regrow.</source>
+        <translation>eine Art oder Sorte, der Name der Mutterpflanzen, wie viele Pflanzen; für jeden Austrieb das Holz, von wann bis wann geschnitten wird (05-10), Stecklinge je Pflanze und Tage zum Nachwachsen.</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>about %1, likely %2 to %3</source>
+        <translation>etwa %1, wahrscheinlich %2 bis %3</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>darüber</translation>
+    </message>
+    <message>
+        <source>add the pots and trays that you strike in</source>
+        <translation>die Töpfe und Platten eingeben, in die Sie stecken</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>air %1</source>
+        <translation>Luft %1</translation>
+    </message>
+    <message>
+        <source>all years</source>
+        <translation>alle Jahre</translation>
+    </message>
+    <message>
+        <source>and %1 before</source>
+        <translation>und %1 davor</translation>
+    </message>
+    <message>
+        <source>and &amp;columns</source>
+        <translation>und &amp;Spalten</translation>
+    </message>
+    <message>
+        <source>another number of cuttings</source>
+        <translation>eine andere Zahl von Stecklingen</translation>
+    </message>
+    <message>
+        <source>any that meets the date</source>
+        <translation>jedes, das den Termin hält</translation>
+    </message>
+    <message>
+        <source>as it fits</source>
+        <translation>wie es passt</translation>
+    </message>
+    <message>
+        <source>as its head says</source>
+        <translation>wie der Kopf es sagt</translation>
+    </message>
+    <message>
+        <source>as its weekday says</source>
+        <translation>wie der Wochentag es sagt</translation>
+    </message>
+    <message>
+        <source>at %1 now</source>
+        <translation>jetzt auf %1</translation>
+    </message>
+    <message>
+        <source>bag</source>
+        <translation>Folienbeutel</translation>
+    </message>
+    <message>
+        <source>basal</source>
+        <translation>Grundtrieb</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>darunter</translation>
+    </message>
+    <message>
+        <source>callused</source>
+        <translation>kallusiert</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>kontrollieren</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>columns %1 to %2</source>
+        <translation>Spalten %1 bis %2</translation>
+    </message>
+    <message>
+        <source>container %1</source>
+        <translation>Gefäß %1</translation>
+    </message>
+    <message>
+        <source>containers %1</source>
+        <translation>Gefäße %1</translation>
+    </message>
+    <message>
+        <source>containers worth a look, in the order of the walk</source>
+        <translation>Gefäße, die einen Blick lohnen, in der Folge des Gangs</translation>
+    </message>
+    <message>
+        <source>cost, %1</source>
+        <translation>Kosten, %1</translation>
+    </message>
+    <message>
+        <source>covered</source>
+        <translation>gedeckt</translation>
+    </message>
+    <message>
+        <source>covered, by %1</source>
+        <translation>gedeckt, bis %1</translation>
+    </message>
+    <message>
+        <source>cuttings struck</source>
+        <translation>gesteckte Stecklinge</translation>
+    </message>
+    <message>
+        <source>day first: 1.3.2027</source>
+        <translation>Tag zuerst: 1.3.2027</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>days in a row</source>
+        <translation>Tage in Folge</translation>
+    </message>
+    <message>
+        <source>days until it is ready</source>
+        <translation>Tage, bis sie fertig ist</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>empty: the one that is kept</source>
+        <translation>leer: das aufbewahrte</translation>
+    </message>
+    <message>
+        <source>evergreen hardwood</source>
+        <translation>ausgereift, immergrün</translation>
+    </message>
+    <message>
+        <source>fog</source>
+        <translation>Feinnebel</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>from a plant</source>
+        <translation>je Pflanze</translation>
+    </message>
+    <message>
+        <source>fullest %1: %2</source>
+        <translation>am vollsten %1: %2</translation>
+    </message>
+    <message>
+        <source>glass</source>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>growing on</source>
+        <translation>Weiterkultur</translation>
+    </message>
+    <message>
+        <source>grows again in</source>
+        <translation>wächst nach in</translation>
+    </message>
+    <message>
+        <source>half a day</source>
+        <translation>ein halber Tag</translation>
+    </message>
+    <message>
+        <source>hardwood</source>
+        <translation>Steckholz</translation>
+    </message>
+    <message>
+        <source>health: %1</source>
+        <translation>Gesundheit: %1</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>holiday</source>
+        <translation>Feiertag</translation>
+    </message>
+    <message>
+        <source>hormone</source>
+        <translation>Hormon</translation>
+    </message>
+    <message>
+        <source>hormone for %1: %2</source>
+        <translation>Hormon für %1: %2</translation>
+    </message>
+    <message>
+        <source>houses %1 K</source>
+        <translation>Häuser %1 K</translation>
+    </message>
+    <message>
+        <source>in fog</source>
+        <translation>im Feinnebel</translation>
+    </message>
+    <message>
+        <source>it can't: %1</source>
+        <translation>es geht nicht: %1</translation>
+    </message>
+    <message>
+        <source>its recipe does not name this cover</source>
+        <translation>das Rezept nennt diese Abdeckung nicht</translation>
+    </message>
+    <message>
+        <source>kPa</source>
+        <translation>kPa</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>zu spät</translation>
+    </message>
+    <message>
+        <source>leaf-bud</source>
+        <translation>Blattknospe</translation>
+    </message>
+    <message>
+        <source>let the striking be planned (Ctrl L), look at it, accept it</source>
+        <translation>das Stecken planen lassen (Strg L), ansehen, annehmen</translation>
+    </message>
+    <message>
+        <source>likely %1, surely by %2</source>
+        <translation>wahrscheinlich %1, sicher bis %2</translation>
+    </message>
+    <message>
+        <source>litres</source>
+        <translation>Liter</translation>
+    </message>
+    <message>
+        <source>mat at %1</source>
+        <translation>Matte auf %1</translation>
+    </message>
+    <message>
+        <source>mat off</source>
+        <translation>Matte aus</translation>
+    </message>
+    <message>
+        <source>mat off, %1</source>
+        <translation>Matte aus, %1</translation>
+    </message>
+    <message>
+        <source>mat under %1 at %2</source>
+        <translation>Heizmatte unter %1 auf %2</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>Substrat</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation>erreicht</translation>
+    </message>
+    <message>
+        <source>met on %1, late</source>
+        <translation>erreicht am %1, zu spät</translation>
+    </message>
+    <message>
+        <source>mist</source>
+        <translation>Sprühnebel</translation>
+    </message>
+    <message>
+        <source>month</source>
+        <translation>Monat</translation>
+    </message>
+    <message>
+        <source>month first: 3/1/2027</source>
+        <translation>Monat zuerst: 3/1/2027</translation>
+    </message>
+    <message>
+        <source>more than a year</source>
+        <translation>mehr als ein Jahr</translation>
+    </message>
+    <message>
+        <source>never, as most loggers</source>
+        <translation>nie, wie die meisten Logger</translation>
+    </message>
+    <message>
+        <source>next ones free on %1</source>
+        <translation>nächste frei am %1</translation>
+    </message>
+    <message>
+        <source>no container is worth a look</source>
+        <translation>kein Gefäß lohnt einen Blick</translation>
+    </message>
+    <message>
+        <source>no day within two years</source>
+        <translation>kein Tag binnen zwei Jahren</translation>
+    </message>
+    <message>
+        <source>no hormone</source>
+        <translation>kein Hormon</translation>
+    </message>
+    <message>
+        <source>no mat, %1</source>
+        <translation>ohne Matte, %1</translation>
+    </message>
+    <message>
+        <source>no place</source>
+        <translation>kein Platz</translation>
+    </message>
+    <message>
+        <source>no place yet</source>
+        <translation>noch ohne Platz</translation>
+    </message>
+    <message>
+        <source>no slot is taken</source>
+        <translation>kein Stellplatz ist belegt</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>none of your recipes</source>
+        <translation>keines Ihrer Rezepte</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keine</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <comment>place</comment>
+        <translation>noch keiner</translation>
+    </message>
+    <message>
+        <source>not in a year</source>
+        <translation>nicht in einem Jahr</translation>
+    </message>
+    <message>
+        <source>not settled; if it stays so, %1 cuttings in each way would settle it</source>
+        <translation>nicht entschieden; bleibt es so, würden %1 Stecklinge je Weise es entscheiden</translation>
+    </message>
+    <message>
+        <source>not settled; they are too alike for any number of cuttings</source>
+        <translation>nicht entschieden; für jede Zahl von Stecklingen zu ähnlich</translation>
+    </message>
+    <message>
+        <source>not within two years of striking</source>
+        <translation>nicht binnen zwei Jahren nach dem Stecken</translation>
+    </message>
+    <message>
+        <source>nothing is to be done</source>
+        <translation>es ist nichts zu tun</translation>
+    </message>
+    <message>
+        <source>nothing on this day</source>
+        <translation>an diesem Tag nichts</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>off now</source>
+        <translation>jetzt aus</translation>
+    </message>
+    <message>
+        <source>off the benches on %1</source>
+        <translation>von den Tischen am %1</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <source>pot on</source>
+        <translation>topfen</translation>
+    </message>
+    <message>
+        <source>pot on, about %1</source>
+        <translation>topfen, etwa %1</translation>
+    </message>
+    <message>
+        <source>put in a house, its benches, and their zones</source>
+        <translation>ein Haus, seine Tische und deren Zonen eingeben</translation>
+    </message>
+    <message>
+        <source>range of what roots there</source>
+        <translation>Bereich dessen, was dort wurzelt</translation>
+    </message>
+    <message>
+        <source>ready to pot on</source>
+        <translation>topfreif</translation>
+    </message>
+    <message>
+        <source>room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>root zone</source>
+        <translation>Wurzelraum</translation>
+    </message>
+    <message>
+        <source>rooted</source>
+        <translation>bewurzelt</translation>
+    </message>
+    <message>
+        <source>rooting</source>
+        <translation>Bewurzelung</translation>
+    </message>
+    <message>
+        <source>roots in %1</source>
+        <translation>wurzelt in %1</translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <translation>Reihe %1</translation>
+    </message>
+    <message>
+        <source>rows %1 to %2</source>
+        <translation>Reihen %1 bis %2</translation>
+    </message>
+    <message>
+        <source>say what cuttings are taken from</source>
+        <translation>sagen, wovon Stecklinge geschnitten werden</translation>
+    </message>
+    <message>
+        <source>say which plants are wanted, how many, by when</source>
+        <translation>sagen, welche Pflanzen gewünscht sind, wie viele, bis wann</translation>
+    </message>
+    <message>
+        <source>semi-ripe</source>
+        <translation>halbreif</translation>
+    </message>
+    <message>
+        <source>set-point</source>
+        <translation>Sollwert</translation>
+    </message>
+    <message>
+        <source>softwood</source>
+        <translation>krautig</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation>Mutterpflanzen</translation>
+    </message>
+    <message>
+        <source>strike</source>
+        <translation>stecken</translation>
+    </message>
+    <message>
+        <source>strike %1 %2 cuttings from %3 to %4%5</source>
+        <translation>%1 Stecklinge (%2) stecken, %3 bis %4%5</translation>
+    </message>
+    <message>
+        <source>strike, left from %1</source>
+        <translation>stecken, übrig vom %1</translation>
+    </message>
+    <message>
+        <source>struck</source>
+        <translation>gesteckt</translation>
+    </message>
+    <message>
+        <source>such as anna</source>
+        <translation>etwa anna</translation>
+    </message>
+    <message>
+        <source>such as books.example, or books.example:5433</source>
+        <translation>etwa books.example oder books.example:5433</translation>
+    </message>
+    <message>
+        <source>such as nursery</source>
+        <translation>etwa betrieb</translation>
+    </message>
+    <message>
+        <source>take %1</source>
+        <translation>Ausbeute %1</translation>
+    </message>
+    <message>
+        <source>target %1</source>
+        <translation>Ziel %1</translation>
+    </message>
+    <message>
+        <source>target %1 by %2</source>
+        <translation>Ziel %1 bis %2</translation>
+    </message>
+    <message>
+        <source>target %1: %2</source>
+        <translation>Ziel %1: %2</translation>
+    </message>
+    <message>
+        <source>taxon</source>
+        <translation>Art/Sorte</translation>
+    </message>
+    <message>
+        <source>tent</source>
+        <translation>Folienzelt</translation>
+    </message>
+    <message>
+        <source>the first way gives more</source>
+        <translation>die erste Weise gibt mehr</translation>
+    </message>
+    <message>
+        <source>the same</source>
+        <translation>gleich viel</translation>
+    </message>
+    <message>
+        <source>the second way gives more</source>
+        <translation>die zweite Weise gibt mehr</translation>
+    </message>
+    <message>
+        <source>this is the house as it was; go back to now to change it</source>
+        <translation>dies ist das Haus, wie es war; gehen Sie zum Jetzt zurück, um es zu ändern</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>too cold</source>
+        <translation>zu kalt</translation>
+    </message>
+    <message>
+        <source>too cold: %1, needs at least %2</source>
+        <translation>zu kalt: %1, nötig sind mindestens %2</translation>
+    </message>
+    <message>
+        <source>too warm</source>
+        <translation>zu warm</translation>
+    </message>
+    <message>
+        <source>too warm: %1, at most %2 is right</source>
+        <translation>zu warm: %1, richtig sind höchstens %2</translation>
+    </message>
+    <message>
+        <source>tunnel</source>
+        <translation>Folientunnel</translation>
+    </message>
+    <message>
+        <source>under a tent</source>
+        <translation>unter dem Folienzelt</translation>
+    </message>
+    <message>
+        <source>under bags</source>
+        <translation>unter Folienbeuteln</translation>
+    </message>
+    <message>
+        <source>under mist</source>
+        <translation>unter Sprühnebel</translation>
+    </message>
+    <message>
+        <source>vapour pressure deficit</source>
+        <translation>Dampfdruckdefizit</translation>
+    </message>
+    <message>
+        <source>wean</source>
+        <translation>abhärten</translation>
+    </message>
+    <message>
+        <source>weaning</source>
+        <translation>Abhärtung</translation>
+    </message>
+    <message>
+        <source>what is still to do before the first strike</source>
+        <translation>was vor dem ersten Stecken noch zu tun ist</translation>
+    </message>
+    <message>
+        <source>which costs less than where it was</source>
+        <translation>was weniger kostet als dort, wo sie war</translation>
+    </message>
+    <message>
+        <source>with American daylight saving time</source>
+        <translation>mit amerikanischer Sommerzeit</translation>
+    </message>
+    <message>
+        <source>with European summer time</source>
+        <translation>mit europäischer Sommerzeit</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation>Holz</translation>
+    </message>
+    <message>
+        <source>you</source>
+        <translation>Sie</translation>
+    </message>
+    <message>
+        <source>zone %1</source>
+        <translation>Zone %1</translation>
+    </message>
+    <message>
+        <source>zone %1, %2&lt;br&gt;%3 to %4</source>
+        <translation>Zone %1, %2&lt;br&gt;%3 bis %4</translation>
+    </message>
+    <message>
+        <source>zones %1</source>
+        <translation>Zonen %1</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>▲ %1 late</source>
+        <translation>▲ %1 zu spät</translation>
+    </message>
+    <message>
+        <source>▲ %1 missing</source>
+        <translation>▲ %1 fehlen</translation>
+    </message>
+    <message>
+        <source>▲ Cut too hard: %1.</source>
+        <translation>▲ Zu stark geschnitten: %1.</translation>
+    </message>
+    <message>
+        <source>▲ on %1 %2 are to be taken and %3 stand</source>
+        <translation>▲ am %1 sind %2 zu schneiden, und %3 stehen</translation>
+    </message>
+</context>
+</TS>
