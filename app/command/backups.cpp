@@ -38,8 +38,9 @@ int restore(const BackupsOptions& options) {
         if (backup.day.iso() != options.restore) continue;
         const auto kept = restoreBackup(backup.path, options.book);
         if (!kept) return refuseFile(kept.refusal(), storageFailed);
-        std::cout << options.book << ": as it was at the beginning of " << options.restore
-                  << "; what stood there is kept as " << *kept << '\n';
+        std::cout << options.book << ": as it was at the beginning of " << options.restore;
+        if (!kept->empty()) std::cout << "; what stood there is kept as " << *kept;
+        std::cout << '\n';
         return done;
     }
     return refuse(

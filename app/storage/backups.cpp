@@ -2,6 +2,9 @@
 
 #include "app/storage/book_file.h"
 #include "app/storage/file_name.h"
+#include "app/storage/rows.h"
+
+#include <QUuid>
 
 #include <algorithm>
 #include <filesystem>
@@ -19,6 +22,30 @@ constexpr int monthsKept = 12;
 
 int monthOf(Day day) {
     return day.year() * 12 + static_cast<int>(day.month());
+}
+
+/// The first name beside the book that a book put aside can have.
+std::string nameToKeep(const std::string& book) {
+    std::error_code ignored;
+    for (int n = 1;; ++n) {
+        std::string name = book + ".before-restore-" + std::to_string(n);
+        if (!fs::exists(name, ignored)) return name;
+    }
+}
+
+/// Writes a sound book's log back into its file; the log goes with it unless another program has the book
+/// open.
+void settleLog(const std::string& book) {
+    std::error_code ignored;
+    if (!fs::exists(book + "-wal", ignored) || !BookFile::open(book, OpenMode::Read)) return;
+    const QString name = QUuid::createUuid().toString();
+    {
+        QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name);
+        database.setDatabaseName(QString::fromStdString(fs::absolute(book).string()));
+        if (database.open()) [[maybe_unused]]
+            const Outcome done = run(database, QStringLiteral("PRAGMA wal_checkpoint(TRUNCATE)"));
+    }
+    QSqlDatabase::removeDatabase(name);
 }
 
 /// Weeks begin on a Monday.
@@ -78,33 +105,45 @@ Outcome BookFile::backUpOn(Day today) {
     return std::nullopt;
 }
 
+Outcome copyBackup(const std::string& backup, const std::string& newBook) {
+    const auto sound = BookFile::open(backup, OpenMode::Read);
+    if (!sound) return sound.refusal();
+    if (const auto wrong = (*sound)->check(); !wrong.empty())
+        return Refusal{backup, "the backup is not sound: " + wrong.front().text()};
+    return (*sound)->backup(newBook);
+}
+
 Result<std::string> restoreBackup(const std::string& backup, const std::string& book) {
-    {
-        const auto sound = BookFile::open(backup, OpenMode::Read);
-        if (!sound) return sound.refusal();
-        if (const auto wrong = (*sound)->check(); !wrong.empty())
-            return Refusal{backup, "the backup is not sound: " + wrong.front().text()};
-    }
-    // A copy is made first, so that there is never no book.
     const std::string ready = temporaryName(book);
+    if (auto refusal = copyBackup(backup, ready)) return *refusal;
     std::error_code failed;
-    fs::copy_file(backup, ready, failed);
-    if (failed) return Refusal{book, "the backup can't be copied beside it: " + failed.message()};
-    int n = 1;
-    const auto keptName = [&] { return book + ".before-restore-" + std::to_string(n); };
-    while (fs::exists(keptName(), failed)) ++n;
-    const std::string kept = keptName();
-    // A log that was left belongs to the old file.
-    for (const char* part : {"-wal", "-shm"})
-        if (fs::exists(book + part, failed)) fs::rename(book + part, kept + part, failed);
-    if (fs::exists(book, failed)) {
-        fs::rename(book, kept, failed);
-        if (failed) return Refusal{book, "it can't be put aside: " + failed.message()};
+    if (!fs::exists(book, failed)) {
+        if (auto refusal = giveName(ready, book)) return *refusal;
+        return std::string();
     }
-    if (auto refusal = giveName(ready, book)) {
-        fs::rename(kept, book, failed);
-        return *refusal;
+    // A log that is left belongs to the old file: written back where that can be done, else kept with it.
+    settleLog(book);
+    const std::string kept = nameToKeep(book);
+    const auto undone = [&](const std::string& what) {
+        for (const std::string& name : {ready, kept, kept + "-wal"}) fs::remove(name, failed);
+        return Refusal{book, "it can't be put aside: " + what};
+    };
+    for (const char* part : {"-wal", ""}) {
+        if (!fs::exists(book + part, failed)) continue;
+        std::error_code refused;
+        fs::create_hard_link(book + part, kept + part, refused);
+        if (refused) return undone(refused.message());
     }
+    syncFolder(book);
+    for (const char* part : {"-wal", "-shm"}) fs::remove(book + part, failed);
+    syncFolder(book);
+    std::error_code refused;
+    fs::rename(ready, book, refused);
+    if (refused) {
+        fs::create_hard_link(kept + "-wal", book + "-wal", failed);
+        return undone(refused.message());
+    }
+    syncFolder(book);
     return kept;
 }
 

@@ -25,8 +25,13 @@ struct Backup {
 [[nodiscard]] std::vector<Day> daysToThin(std::vector<Day> days, Day today);
 
 /// Puts a backup in the place of the book. What was there is kept beside it (`BOOK.before-restore-1`, ...)
-/// and told as the result. Refused, and nothing changed, where the backup does not open sound. The book must
-/// not be open.
+/// and told as the result, which is empty where nothing was there. Refused, and nothing changed, where the
+/// backup does not open sound. The book must not be open. At each moment of it there is a whole book of the
+/// book's name, the old one or the backup.
 [[nodiscard]] Result<std::string> restoreBackup(const std::string& backup, const std::string& book);
+
+/// Puts a backup into a new file beside all others. Refused where there is a file of that name, or where the
+/// backup does not open sound.
+[[nodiscard]] Outcome copyBackup(const std::string& backup, const std::string& newBook);
 
 } // namespace warmbench::app

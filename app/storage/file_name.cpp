@@ -9,9 +9,9 @@
 #include <unistd.h>
 
 namespace warmbench::app {
-namespace {
 
-void syncFolder(const std::filesystem::path& file) {
+void syncFolder(const std::string& path) {
+    const std::filesystem::path file = path;
     const std::filesystem::path folder =
         file.parent_path().empty() ? std::filesystem::path(".") : file.parent_path();
     const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY);
@@ -19,8 +19,6 @@ void syncFolder(const std::filesystem::path& file) {
     ::fsync(descriptor);
     ::close(descriptor);
 }
-
-} // namespace
 
 std::string temporaryName(const std::string& path) {
     return path + ".part-" + QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();

@@ -79,3 +79,33 @@ TEST_CASE("A backup is put in the place of the book, which is kept; a damaged on
     CHECK(!app::restoreBackup(backup, file));
     CHECK(opened(file, OpenMode::Read)->book() == before);
 }
+
+TEST_CASE("A backup is put into a new file, and where the book is gone") {
+    const BookFolder folder;
+    const std::string file = folder.smallBookFile();
+    REQUIRE(!opened(file, OpenMode::Write)->backUpOn(day("2027-03-02")));
+    const std::string backup = app::backupsOf(file).front().path;
+    CHECK(app::copyBackup(backup, file)); // there is a file of that name
+    REQUIRE(!app::copyBackup(backup, folder.path("new.wbook")));
+    CHECK(opened(folder.path("new.wbook"), OpenMode::Write)->book() == smallBook().book);
+    std::filesystem::remove(file);
+    const auto kept = app::restoreBackup(backup, file);
+    REQUIRE(kept);
+    CHECK(kept->empty());
+    CHECK(opened(file, OpenMode::Write)->book() == smallBook().book);
+}
+
+TEST_CASE("A book that is put aside for a backup keeps what was in its log only") {
+    const BookFolder folder;
+    const std::string file = folder.smallBookFile();
+    // Another program that has the book open keeps its log from being written back and taken away.
+    const auto open = opened(file, OpenMode::Write);
+    REQUIRE(!open->backUpOn(day("2027-03-02")));
+    REQUIRE(!open->perform(handsOf(1)));
+    REQUIRE(std::filesystem::exists(file + "-wal"));
+    const auto kept = app::restoreBackup(app::backupsOf(file).front().path, file);
+    REQUIRE(kept);
+    CHECK(opened(file, OpenMode::Write)->book() == smallBook().book);
+    CHECK(opened(*kept, OpenMode::Read)->book().all<HandDay>().size() == 1);
+    CHECK(open->perform(handsOf(2))); // it does not write into what was put aside
+}

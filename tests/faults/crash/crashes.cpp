@@ -20,7 +20,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::array<const char*, 5> kinds{"kill", "torn", "power", "full", "error"};
+constexpr std::array<const char*, 6> kinds{"kill", "torn", "power", "after", "full", "error"};
 
 struct Counts {
     int runs = 0;
@@ -30,17 +30,9 @@ struct Counts {
 
 /// One run under one fault; says what is wrong after it, on standard output.
 bool strike(const Scenario& scenario, const Fault& fault, Counts& counts, int& acknowledged) {
-    fs::create_directories(fault.folder);
-    scenario.prepare(fault.folder);
-    const Ended ended = runUnder(fault, scenario.call(fault.folder));
-    std::string wrong = ended.crashed ? "the program crashed: " + ended.error : std::string();
-    // What did not work is said in words.
-    if (wrong.empty() && !ended.killed && ended.status != 0 && ended.error.empty())
-        wrong = "the program failed without a word";
-    if (wrong.empty()) wrong = scenario.judge(fault.folder, ended, acknowledged);
+    const auto [ended, wrong] = struck(scenario, fault, acknowledged);
     ++counts.runs;
     counts.struck += ended.killed || ended.status != 0 ? 1 : 0;
-    fs::remove_all(fault.folder);
     if (wrong.empty()) return true;
     ++counts.wrong;
     std::printf("%s, %s at call %ld: %s\n", scenario.name, fault.kind.c_str(), fault.at, wrong.c_str());

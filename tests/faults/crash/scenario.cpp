@@ -148,7 +148,60 @@ Scenario exporting(const char* name, const std::string& source, const std::strin
             }};
 }
 
+/// Going back to a backup of an empty book, from one whose last commands are in its log only.
+Scenario restoring(const std::string& old, const std::string& backup, const HouseBook& before) {
+    return {"restore",
+            [=](const std::string& folder) {
+                fs::create_directories(folder + "/book.backups");
+                fs::copy_file(backup, folder + "/book.backups/2026-03-01.warmbench");
+                for (const char* part : {"", "-wal"}) fs::copy_file(old + part, folder + "/book" + part);
+            },
+            [](const std::string& folder) {
+                return std::vector<std::string>{WARMBENCH_PROGRAM, "backups", folder + "/book", "--restore",
+                                                "2026-03-01"};
+            },
+            [=](const std::string& folder, const Ended& ended, int&) -> std::string {
+                const bool said = !ended.killed && ended.status == 0;
+                bool back = false;
+                const std::string wrong = unsound(folder + "/book", [&](const HouseBook& book) {
+                    back = book == HouseBook{};
+                    return back || (book == before && !said) ? ""
+                                                             : "it is neither the old book nor the backup";
+                });
+                if (!wrong.empty() || !back) return wrong;
+                return unsound(folder + "/book.before-restore-1",
+                               [&](const HouseBook& book) { return isThis(book, before); });
+            }};
+}
+
+/// A book with commands that are in its log only, as a program that was killed leaves it.
+HouseBook leaveLog(const std::string& small, const std::string& file) {
+    const std::string working = file + ".working";
+    fs::copy_file(small, working);
+    const auto book = BookFile::open(working, OpenMode::Write);
+    if (!book) throw std::runtime_error(book.refusal().text());
+    for (int n = 0; n < firstCommand; ++n)
+        if (const auto refusal = (*book)->perform(handsOf(n))) throw std::runtime_error(refusal->text());
+    for (const char* part : {"", "-wal"}) fs::copy_file(working + part, file + part);
+    return (*book)->book();
+}
+
 } // namespace
+
+Verdict struck(const Scenario& scenario, const Fault& fault, int& acknowledged) {
+    fs::create_directories(fault.folder);
+    scenario.prepare(fault.folder);
+    Verdict verdict{runUnder(fault, scenario.call(fault.folder)), {}};
+    const Ended& ended = verdict.ended;
+    if (ended.crashed)
+        verdict.wrong = "the program crashed: " + ended.error;
+    else if (!ended.killed && ended.status != 0 && ended.error.empty())
+        verdict.wrong = "the program failed without a word";
+    else
+        verdict.wrong = scenario.judge(fault.folder, ended, acknowledged);
+    fs::remove_all(fault.folder);
+    return verdict;
+}
 
 std::vector<Scenario> scenarios(const std::string& prototypes) {
     const std::string small = prototypes + "/small.wbook";
@@ -159,6 +212,8 @@ std::vector<Scenario> scenarios(const std::string& prototypes) {
     make(empty, HouseBook{});
     make(large, largeBook());
     std::ofstream(description) << writeBook(largeBook());
+    const std::string logged = prototypes + "/logged.wbook";
+    const HouseBook before = leaveLog(small, logged);
     const std::string program = WARMBENCH_PROGRAM;
     return {commands(small),
             upgrade(),
@@ -175,6 +230,7 @@ std::vector<Scenario> scenarios(const std::string& prototypes) {
                    [=](const std::string& made) {
                        return std::vector<std::string>{program, "copy", large, made};
                    }),
+            restoring(logged, empty, before),
             exporting("export", large, ""),
             exporting("export over", large, "an older export\n")};
 }

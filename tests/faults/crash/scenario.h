@@ -19,8 +19,17 @@ struct Scenario {
     std::function<std::string(const std::string& folder, const Ended& ended, int& acknowledged)> judge;
 };
 
+/// How a run under one fault ended, and what is wrong after it, in words.
+struct Verdict {
+    Ended ended;
+    std::string wrong;
+};
+/// Runs a scenario under a fault, in the fault's folder, which is empty before and gone afterwards.
+[[nodiscard]] Verdict struck(const Scenario& scenario, const Fault& fault, int& acknowledged);
+
 /// Every kind of writing to files: commands, bringing an old book up to date, imports, new books, backups,
-/// copies, exports to a new file and over an old one. `prototypes` is a folder for what they begin with.
+/// copies, going back to a backup, exports to a new file and over an old one. `prototypes` is a folder for
+/// what they begin with.
 [[nodiscard]] std::vector<Scenario> scenarios(const std::string& prototypes);
 
 } // namespace warmbench::tests

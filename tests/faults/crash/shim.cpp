@@ -4,6 +4,7 @@
 //   kill   SIGKILL before the call
 //   torn   half of the bytes are written, then SIGKILL
 //   power  what has not been synced is taken back, all or at random, then SIGKILL
+//   after  the same when the program has ended by itself, whatever the number
 //   full   the device is full from here on
 //   error  this one call fails with an input/output error
 #include <atomic>
@@ -53,6 +54,17 @@ struct Held {
     std::vector<Unsynced> changes;
 };
 
+/// A change of names that is not on the disk yet, and how to take it back.
+struct Renamed {
+    std::string from; ///< empty for one that was only taken away
+    std::string to;   ///< the name that was made; empty for one that was only taken away
+    std::string kept; ///< another link to what had the name before; empty where nothing had
+    std::string name; ///< the name that it had
+};
+
+struct State;
+void takeBack(State& s);
+
 struct State {
     std::string kind = text("FAULT_KIND");
     std::string folder = text("FAULT_FOLDER");
@@ -60,13 +72,17 @@ struct State {
     std::atomic<long> calls{0};
     std::mutex mutex;
     std::map<File, Held> unsynced;
-    std::vector<std::string> newNames; ///< links that are not on the disk yet
+    std::vector<Renamed> renamed; ///< in the order in which it was done
+    int links = 0;
 
     static std::string text(const char* name) {
         const char* value = std::getenv(name);
         return value ? value : "";
     }
+    [[nodiscard]] bool losesPower() const { return kind == "power" || kind == "after"; }
+
     ~State() {
+        if (kind == "after") takeBack(*this);
         if (kind != "count") return;
         const int file = ::open(text("FAULT_COUNT").c_str(), O_WRONLY | O_CREAT | O_APPEND, 0600);
         const std::string said = std::to_string(calls.load()) + "\n";
@@ -81,7 +97,7 @@ State& state() {
 
 bool isOurs(const std::string& path) {
     const State& s = state();
-    return !s.kind.empty() && path.compare(0, s.folder.size(), s.folder) == 0;
+    return !s.kind.empty() && (path + '/').compare(0, s.folder.size(), s.folder) == 0;
 }
 
 std::string pathOf(int descriptor) {
@@ -102,9 +118,9 @@ bool counts(int descriptor) {
     for (;;) ::pause();
 }
 
-/// Takes back what is not on the disk: all of it, or a random part, as disks write in an order of their own.
-[[noreturn]] void losePower() {
-    State& s = state();
+/// Takes back what is not on the disk. Of the bytes all, or a random part, as disks write in an order of
+/// their own; of the names the latest, as file systems keep these in order.
+void takeBack(State& s) {
     std::mt19937_64 random(static_cast<unsigned long>(s.at));
     const bool all = random() % 2 == 0;
     for (auto& [file, held] : s.unsynced)
@@ -114,8 +130,57 @@ bool counts(int descriptor) {
                                        change->offset);
             if (all) real<TruncateCall>("ftruncate")(held.descriptor, change->sizeBefore);
         }
-    for (const std::string& name : s.newNames) real<UnlinkCall>("unlink")(name.c_str());
+    const size_t last = all ? 0 : random() % (s.renamed.size() + 1);
+    for (size_t i = s.renamed.size(); i-- > last;) {
+        const Renamed& one = s.renamed[i];
+        if (!one.from.empty())
+            real<LinkCall>("rename")(one.to.c_str(), one.from.c_str());
+        else if (!one.to.empty())
+            real<UnlinkCall>("unlink")(one.to.c_str());
+        if (!one.kept.empty()) real<LinkCall>("rename")(one.kept.c_str(), one.name.c_str());
+    }
+}
+
+[[noreturn]] void losePower() {
+    takeBack(state());
     die();
+}
+
+/// Remembers a change of names before it is done: `from` becomes `to`, or `to` is made, or `gone` is taken
+/// away.
+Renamed before(const char* from, const char* to, const char* gone) {
+    State& s = state();
+    const std::string name = to ? to : gone;
+    Renamed one{from ? from : "", to ? to : "", {}, name};
+    struct stat status {};
+    if (::stat(name.c_str(), &status) != 0) return one;
+    one.kept = name + ".shim-" + std::to_string(++s.links);
+    if (real<LinkCall>("link")(name.c_str(), one.kept.c_str()) != 0) one.kept.clear();
+    return one;
+}
+
+/// Does a change of names, and keeps how to take it back.
+template <class Act>
+int changingNames(const char* from, const char* to, const char* gone, const Act& act) {
+    State& s = state();
+    if (!s.losesPower()) return act();
+    const std::lock_guard lock(s.mutex);
+    Renamed one = before(from, to, gone);
+    const int done = act();
+    if (done == 0)
+        s.renamed.push_back(std::move(one));
+    else if (!one.kept.empty())
+        real<UnlinkCall>("unlink")(one.kept.c_str());
+    return done;
+}
+
+/// A folder that is synced has all of its names on the disk.
+void syncNames(const std::string& folder) {
+    std::erase_if(state().renamed, [&](const Renamed& one) {
+        if (one.name.substr(0, one.name.rfind('/')) != folder) return false;
+        if (!one.kept.empty()) real<UnlinkCall>("unlink")(one.kept.c_str());
+        return true;
+    });
 }
 
 /// Whether this call is the one, or one after it.
@@ -124,7 +189,7 @@ enum class Moment { Before, Now, After };
 Moment count() {
     State& s = state();
     const long call = ++s.calls;
-    if (s.at <= 0 || call < s.at) return Moment::Before;
+    if (s.kind == "after" || s.at <= 0 || call < s.at) return Moment::Before;
     return call == s.at ? Moment::Now : Moment::After;
 }
 
@@ -140,7 +205,7 @@ int meets(Moment moment) {
 
 void remember(int descriptor, off_t offset, size_t length) {
     State& s = state();
-    if (s.kind != "power") return;
+    if (!s.losesPower()) return;
     struct stat status {};
     if (::fstat(descriptor, &status) != 0) return;
     const std::lock_guard lock(s.mutex);
@@ -185,7 +250,7 @@ int synced(const char* name, int descriptor) {
     ::fstat(descriptor, &status);
     const std::lock_guard lock(state().mutex);
     if (S_ISDIR(status.st_mode))
-        state().newNames.clear();
+        syncNames(pathOf(descriptor));
     else
         state().unsynced[{status.st_dev, status.st_ino}].changes.clear();
     return 0;
@@ -253,15 +318,17 @@ int ftruncate64(int descriptor, off_t size) {
 }
 int link(const char* from, const char* to) noexcept {
     return named(to, [&] {
-        const int done = real<LinkCall>("link")(from, to);
-        if (done == 0 && state().kind == "power") state().newNames.emplace_back(to);
-        return done;
+        return changingNames(nullptr, to, nullptr, [&] { return real<LinkCall>("link")(from, to); });
     });
 }
 int rename(const char* from, const char* to) noexcept {
-    return named(to, [&] { return real<LinkCall>("rename")(from, to); });
+    return named(to, [&] {
+        return changingNames(from, to, nullptr, [&] { return real<LinkCall>("rename")(from, to); });
+    });
 }
 int unlink(const char* path) noexcept {
-    return named(path, [&] { return real<UnlinkCall>("unlink")(path); });
+    return named(path, [&] {
+        return changingNames(nullptr, nullptr, path, [&] { return real<UnlinkCall>("unlink")(path); });
+    });
 }
 }
