@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/storage/store.h"
+#include "app/storage/undo_steps.h"
 #include "core/book/command.h"
 #include "core/book/house_book.h"
 
@@ -52,14 +53,15 @@ public:
     Outcome perform(const Command& command);
     /// Fills an empty book with all of another, as one step; refused where it is not empty.
     Outcome adopt(const HouseBook& other, const std::string& said);
+    /// Takes back what was done last by whom the journal names now, in this run of the program or before.
     Outcome undo();
     Outcome redo();
     /// What undo or redo would do, in words; empty where there is nothing.
     [[nodiscard]] std::string undoWords() const {
-        return m_done.empty() ? std::string{} : m_done.back().words;
+        return m_steps.toUndo() ? m_steps.toUndo()->words : std::string{};
     }
     [[nodiscard]] std::string redoWords() const {
-        return m_undone.empty() ? std::string{} : m_undone.back().words;
+        return m_steps.toRedo() ? m_steps.toRedo()->words : std::string{};
     }
     /// Takes over what others have written since; says how many changes that were.
     Result<int> catchUp();
@@ -101,11 +103,6 @@ public:
 private:
     class Transaction;
     struct News;
-    struct Step {
-        std::string words;
-        Change change;
-    };
-
     explicit BookFile(std::unique_ptr<Store> store);
     Outcome load();
     void backUpToday();
@@ -113,7 +110,7 @@ private:
     Outcome keepHere(const Change& change, const std::string& words, const News& news);
     Outcome keep(const Change& change, const std::string& words);
     Outcome keepNow(const Change& change, const std::string& words);
-    Outcome repeat(std::vector<Step>& from, std::vector<Step>& to, const std::string& verb);
+    Result<Change> reverse(const UndoSteps::Step& step, const std::string& said);
 
     std::unique_ptr<Store> m_store;
     HouseBook m_book;
@@ -122,8 +119,7 @@ private:
     bool m_keepsBackups = false;
     Day m_backedUpOn = Day::first();
     Outcome m_backupTrouble;
-    std::vector<Step> m_done;
-    std::vector<Step> m_undone;
+    UndoSteps m_steps;
     std::function<void(const Change&)> m_listener;
 };
 

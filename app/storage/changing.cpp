@@ -24,9 +24,6 @@ struct BookFile::News {
 
 namespace {
 
-/// A day's work of steps can be taken back, not all that a program that is never closed has done.
-constexpr std::size_t mostSteps = 500;
-
 constexpr std::int64_t julianDayOfEpoch = 2'440'588; // of 1970-01-01
 
 std::pair<std::size_t, std::int64_t> touchedBy(const AnyEdit& edit) {
@@ -115,8 +112,6 @@ Outcome BookFile::reopen() {
     }
     // It is not the book that it was, such as one restored from a backup.
     if (auto refusal = load()) return refusal;
-    m_done.clear();
-    m_undone.clear();
     if (m_listener) m_listener({});
     return std::nullopt;
 }
@@ -160,9 +155,7 @@ Outcome BookFile::perform(const Command& command) {
     if (!change) return change.refusal();
     if (auto refusal = keepHere(*change, said, news)) return refusal;
     transaction.ended();
-    m_done.push_back({said, *change});
-    if (m_done.size() > mostSteps) m_done.erase(m_done.begin());
-    m_undone.clear();
+    m_steps.add(m_seq, said);
     if (m_listener) m_listener(*change);
     return std::nullopt;
 }
@@ -176,34 +169,48 @@ Outcome BookFile::adopt(const HouseBook& other, const std::string& said) {
     m_book = other;
     if (auto refusal = keepNow(change, said)) return refusal;
     transaction.ended();
-    m_done.push_back({said, change});
-    m_undone.clear();
+    m_steps.add(m_seq, said);
     if (m_listener) m_listener(change);
     return std::nullopt;
 }
 
-/// Takes the last step of `from` back and lays its inverse on `to`.
-Outcome BookFile::repeat(std::vector<Step>& from, std::vector<Step>& to, const std::string& verb) {
-    if (from.empty()) return Refusal{{}, "there is nothing to " + verb};
+/// Does the inverse of a journal entry and keeps it.
+Result<Change> BookFile::reverse(const UndoSteps::Step& step, const std::string& said) {
     Transaction transaction(*this);
-    if (auto refusal = transaction.begin()) return refusal;
-    const Step step = from.back();
-    const Change back = step.change.inverse();
-    if (auto refusal = m_book.apply(back)) return refusal;
-    if (auto refusal = keepNow(back, (verb == "undo" ? "Undo: " : "Redo: ") + step.words)) return refusal;
+    if (auto refusal = transaction.begin()) return *refusal;
+    QSqlQuery query(m_store->database());
+    query.prepare(QStringLiteral("SELECT change FROM journal WHERE seq = ?"));
+    query.addBindValue(static_cast<qlonglong>(step.seq));
+    if (!query.exec() || !query.next())
+        return Refusal{path(), "the journal can't be read: " + wordsOf(query.lastError())};
+    const auto change = readChange(query.value(0).toString().toStdString());
+    query.clear();
+    if (!change) return Refusal{path(), "the journal is damaged: " + change.refusal().text()};
+    Change back = change->inverse();
+    if (auto refusal = m_book.apply(back)) return *refusal;
+    if (auto refusal = keepNow(back, said)) return *refusal;
     transaction.ended();
-    from.pop_back();
-    to.push_back({step.words, back});
-    if (m_listener) m_listener(back);
-    return std::nullopt;
+    return back;
 }
 
 Outcome BookFile::undo() {
-    return repeat(m_done, m_undone, "undo");
+    const UndoSteps::Step* step = m_steps.toUndo();
+    if (!step) return Refusal{{}, "there is nothing to undo"};
+    const auto back = reverse(*step, UndoSteps::undoWords(*step));
+    if (!back) return back.refusal();
+    Outcome refusal = m_steps.undone(m_seq);
+    if (m_listener) m_listener(*back);
+    return refusal;
 }
 
 Outcome BookFile::redo() {
-    return repeat(m_undone, m_done, "redo");
+    const UndoSteps::Step* step = m_steps.toRedo();
+    if (!step) return Refusal{{}, "there is nothing to redo"};
+    const auto back = reverse(*step, UndoSteps::redoWords(*step));
+    if (!back) return back.refusal();
+    m_steps.redone(m_seq);
+    if (m_listener) m_listener(*back);
+    return std::nullopt;
 }
 
 } // namespace warmbench::app

@@ -1,0 +1,111 @@
+#include "app/storage/undo_steps.h"
+
+#include "app/storage/rows.h"
+
+#include <QSqlError>
+#include <QSqlQuery>
+#include <QVariant>
+
+#include <algorithm>
+#include <limits>
+#include <string_view>
+
+namespace warmbench::app {
+namespace {
+
+constexpr std::string_view undoMark = "Undo: ";
+constexpr std::string_view redoMark = "Redo: ";
+constexpr int entriesAtOnce = 200;
+
+std::string without(std::string_view mark, const std::string& words) {
+    return words.substr(mark.size());
+}
+
+} // namespace
+
+std::string UndoSteps::undoWords(const Step& step) {
+    return std::string(undoMark) + step.words;
+}
+
+std::string UndoSteps::redoWords(const Step& step) {
+    return std::string(redoMark) + step.words;
+}
+
+void UndoSteps::clear() {
+    m_done.clear();
+    m_undone.clear();
+    m_more = false;
+    m_takenBack = 0;
+}
+
+Outcome UndoSteps::read(const QSqlDatabase& database, const std::string& who) {
+    clear();
+    m_database = database;
+    m_who = who;
+    m_readFrom = std::numeric_limits<std::int64_t>::max();
+    m_more = true;
+    return readEarlier();
+}
+
+/// From the latest entry to the earliest. Every entry but `Undo` puts a step on those done, and `Undo` takes
+/// the last away; so, backwards, an `Undo` is made good by the next that is not one. The same holds for those
+/// taken back, up to the first step of another kind, after which none could be done again.
+Outcome UndoSteps::readEarlier() {
+    bool canBeRedone = m_readFrom == std::numeric_limits<std::int64_t>::max();
+    int doneAgain = 0;
+    while (m_more && m_done.empty()) {
+        QSqlQuery query(m_database);
+        query.setForwardOnly(true);
+        query.prepare(QStringLiteral("SELECT seq, words FROM journal WHERE who = ? AND seq < ? AND seq > "
+                                     "(SELECT MIN(seq) FROM journal) "
+                                     "ORDER BY seq DESC LIMIT ?"));
+        query.addBindValue(QString::fromStdString(m_who));
+        query.addBindValue(static_cast<qlonglong>(m_readFrom));
+        query.addBindValue(entriesAtOnce);
+        if (!query.exec()) return Refusal{{}, "the journal can't be read: " + wordsOf(query.lastError())};
+        std::vector<Step> earlier;
+        int entries = 0;
+        for (; query.next(); ++entries) {
+            m_readFrom = query.value(0).toLongLong();
+            const std::string words = query.value(1).toString().toStdString();
+            if (words.starts_with(undoMark)) {
+                ++m_takenBack;
+                if (doneAgain > 0)
+                    --doneAgain;
+                else if (canBeRedone)
+                    m_undone.insert(m_undone.begin(), {m_readFrom, without(undoMark, words)});
+                continue;
+            }
+            const bool again = words.starts_with(redoMark);
+            if (again)
+                ++doneAgain;
+            else
+                canBeRedone = false;
+            if (m_takenBack > 0)
+                --m_takenBack;
+            else
+                earlier.push_back({m_readFrom, again ? without(redoMark, words) : words});
+        }
+        m_more = entries == entriesAtOnce;
+        m_done.assign(earlier.rbegin(), earlier.rend());
+    }
+    return std::nullopt;
+}
+
+void UndoSteps::add(std::int64_t seq, const std::string& words) {
+    m_done.push_back({seq, words});
+    m_undone.clear();
+}
+
+Outcome UndoSteps::undone(std::int64_t seq) {
+    m_undone.push_back({seq, m_done.back().words});
+    m_done.pop_back();
+    return readEarlier();
+}
+
+void UndoSteps::redone(std::int64_t seq) {
+    m_done.push_back({seq, m_undone.back().words});
+    m_undone.pop_back();
+}
+
+} // namespace warmbench::app
