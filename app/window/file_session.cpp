@@ -1,20 +1,30 @@
 #include "app/window/file_session.h"
 
 #include "app/resource/built_in_recipes.h"
+#include "app/storage/backups.h"
 #include "app/storage/shared_address.h"
 #include "app/window/open_shared.h"
 
 #include <QCoreApplication>
+#include <QCryptographicHash>
 #include <QFileInfo>
+#include <QStandardPaths>
 
 namespace warmbench::app {
 namespace {
 
 constexpr int lookMilliseconds = 1000;
 
+ui::JournalStep stepOf(const JournalLine& line) {
+    return {line.seq, QDateTime::fromString(QString::fromStdString(line.at), Qt::ISODateWithMs),
+            QString::fromStdString(line.who), QString::fromStdString(line.words)};
+}
+
 } // namespace
 
-FileSession::FileSession(std::unique_ptr<BookFile> file) : m_file(std::move(file)) {
+FileSession::FileSession(std::unique_ptr<BookFile> file, QString onlyLookWhy)
+    : m_file(std::move(file)), m_onlyReadWhy(std::move(onlyLookWhy)), m_onlyLook(!m_onlyReadWhy.isEmpty()) {
+    if (m_onlyLook) return; // nobody changes it, and it is not waited for
     m_file->onChange([this](const Change& change) { Q_EMIT changed(change); });
     m_file->listen([this] { catchUp(); });
     m_look.setInterval(lookMilliseconds);
@@ -33,6 +43,28 @@ QString FileSession::name() const {
     const QString database = QString::fromStdString(address->database);
     if (address->host.empty() || address->host.front() == '/') return database;
     return tr("%1 on %2").arg(database, QString::fromStdString(address->host));
+}
+
+QString FileSession::fileName() const {
+    return m_onlyLook || isShared(m_file->path()) ? QString() : QString::fromStdString(m_file->path());
+}
+
+/// Beside a file; of a shared book in the user's own folder, under a name that tells no address.
+QString FileSession::draftFile() const {
+    if (m_onlyLook) return {};
+    const QString name = QString::fromStdString(m_file->path());
+    if (!isShared(m_file->path())) return name + QStringLiteral(".unsaved");
+    const QByteArray hash = QCryptographicHash::hash(shownName(name).toUtf8(), QCryptographicHash::Sha256);
+    return QStandardPaths::writableLocation(QStandardPaths::AppLocalDataLocation) +
+           QStringLiteral("/unsaved/") + QString::fromLatin1(hash.toHex().left(24));
+}
+
+QString FileSession::backupTrouble() const {
+    const Outcome& trouble = m_file->lastBackupTrouble();
+    if (!trouble) return {};
+    return tr("Your changes are kept, but today's backup could not be made: %1. It is tried again with "
+              "tomorrow's first change.")
+        .arg(QString::fromStdString(trouble->text()));
 }
 
 void FileSession::setOnlyRead(const QString& why) {
@@ -106,9 +138,7 @@ Result<std::vector<ui::JournalStep>> FileSession::journal() {
     if (!lines) return lines.refusal();
     std::vector<ui::JournalStep> steps;
     steps.reserve(lines->size());
-    for (const JournalLine& line : *lines)
-        steps.push_back({line.seq, QDateTime::fromString(QString::fromStdString(line.at), Qt::ISODateWithMs),
-                         QString::fromStdString(line.who), QString::fromStdString(line.words)});
+    for (const JournalLine& line : *lines) steps.push_back(stepOf(line));
     return steps;
 }
 
@@ -121,6 +151,39 @@ Result<std::unique_ptr<ui::BookSession>> FileOpener::open(const QString& name) {
 Result<std::unique_ptr<ui::BookSession>> FileOpener::create(const QString& name) {
     if (auto refusal = BookFile::create(name.toStdString(), HouseBook())) return *refusal;
     return open(name);
+}
+
+Result<std::unique_ptr<ui::BookSession>> FileOpener::openToLook(const QString& backup, const QString& why) {
+    auto file = BookFile::open(backup.toStdString(), OpenMode::Read);
+    if (!file) return file.refusal();
+    return std::unique_ptr<ui::BookSession>(std::make_unique<FileSession>(std::move(*file), why));
+}
+
+std::vector<ui::KeptBackup> FileOpener::backupsOf(const QString& book) {
+    std::vector<ui::KeptBackup> kept;
+    for (const Backup& one : app::backupsOf(book.toStdString()))
+        kept.push_back({one.day, QString::fromStdString(one.path)});
+    return kept;
+}
+
+Result<ui::BackupContent> FileOpener::lookInto(const QString& backup) {
+    const auto file = BookFile::open(backup.toStdString(), OpenMode::Read);
+    if (!file) return file.refusal();
+    if (const auto wrong = (*file)->check(); !wrong.empty()) return wrong.front();
+    const auto lines = (*file)->journalLines();
+    if (!lines) return lines.refusal();
+    return ui::BackupContent{(*file)->book(),
+                             lines->empty() ? std::nullopt : std::optional(stepOf(lines->back()))};
+}
+
+Outcome FileOpener::copyTo(const QString& backup, const QString& newBook) {
+    return copyBackup(backup.toStdString(), newBook.toStdString());
+}
+
+Result<QString> FileOpener::putInPlaceOf(const QString& backup, const QString& book) {
+    const auto kept = restoreBackup(backup.toStdString(), book.toStdString());
+    if (!kept) return kept.refusal();
+    return QString::fromStdString(*kept);
 }
 
 const RecipeLibrary& FileOpener::recipes() {

@@ -16,7 +16,9 @@ namespace warmbench::app {
 class FileSession : public ui::BookSession {
     Q_OBJECT
 public:
-    explicit FileSession(std::unique_ptr<BookFile> file);
+    /// `onlyLookWhy` says why the book is only to be looked at, for good; empty for one that is to be
+    /// changed.
+    explicit FileSession(std::unique_ptr<BookFile> file, QString onlyLookWhy = {});
     ~FileSession() override;
 
     [[nodiscard]] const HouseBook& book() const override { return m_file->book(); }
@@ -27,6 +29,9 @@ public:
     [[nodiscard]] QString undoWords() const override { return QString::fromStdString(m_file->undoWords()); }
     [[nodiscard]] QString redoWords() const override { return QString::fromStdString(m_file->redoWords()); }
     [[nodiscard]] QString onlyReadWhy() const override { return m_onlyReadWhy; }
+    [[nodiscard]] QString fileName() const override;
+    [[nodiscard]] QString draftFile() const override;
+    [[nodiscard]] QString backupTrouble() const override;
     Result<std::vector<ui::JournalStep>> journal() override;
     Result<HouseBook> bookAfter(std::int64_t step) override { return m_file->bookAfter(step); }
 
@@ -40,20 +45,28 @@ private:
     std::unique_ptr<BookFile> m_file;
     QTimer m_look; ///< for what others have done; while the book is lost, for the book
     QString m_onlyReadWhy;
+    bool m_onlyLook;
     std::thread m_seeker; ///< waits for a server, so that the window need not
     bool m_seeking = false;
 };
 
 /// Opens house books for the window. Passwords of shared ones are looked up and kept by `keys`, which must
 /// outlive it.
-class FileOpener : public ui::BookOpener {
+class FileOpener : public ui::BookOpener, public ui::BackupShelf {
 public:
     explicit FileOpener(PasswordKeeper& keys) : m_keys(keys) {}
 
     Result<std::unique_ptr<ui::BookSession>> open(const QString& name) override;
     Result<std::unique_ptr<ui::BookSession>> create(const QString& name) override;
+    Result<std::unique_ptr<ui::BookSession>> openToLook(const QString& backup, const QString& why) override;
+    [[nodiscard]] ui::BackupShelf* backups() override { return this; }
     [[nodiscard]] const RecipeLibrary& recipes() override;
     [[nodiscard]] QString fileFilter() const override;
+
+    [[nodiscard]] std::vector<ui::KeptBackup> backupsOf(const QString& book) override;
+    [[nodiscard]] Result<ui::BackupContent> lookInto(const QString& backup) override;
+    [[nodiscard]] Outcome copyTo(const QString& backup, const QString& newBook) override;
+    [[nodiscard]] Result<QString> putInPlaceOf(const QString& backup, const QString& book) override;
 
 private:
     PasswordKeeper& m_keys;

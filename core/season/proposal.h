@@ -24,7 +24,6 @@ struct StrikeLine {
     std::vector<Stay> stays; ///< rooting first
     std::optional<Celsius> setPoint; ///< of the zone in which it roots; nothing when its mat is off
     bool late = false;               ///< potted on after the target's date
-    std::vector<std::string> why;    ///< what it loses by being late or off its ideal heat, and why, in words
 };
 
 /// Something that was wanted, or planned before, and has no place in the plan.
@@ -64,7 +63,6 @@ struct Proposal {
 
 /// Reads the planner's answer to a month's problem back into the book's terms.
 [[nodiscard]] Proposal proposalFrom(const HouseBook& book, const MonthProblem& month,
-                                    const planner::Answer& answer,
-                                    const std::vector<planner::Compromise>& compromises = {});
+                                    const planner::Answer& answer);
 
 } // namespace warmbench::season

@@ -84,6 +84,10 @@
         <translation>%1 % Arbeitskraft</translation>
     </message>
     <message>
+        <source>%1 % of those alive, likely %2 to %3 %</source>
+        <translation>%1 % der lebenden, wahrscheinlich %2 bis %3 %</translation>
+    </message>
+    <message>
         <source>%1 % sure</source>
         <translation>%1 % sicher</translation>
     </message>
@@ -120,6 +124,10 @@
         <translation>%1 Partien brauchen einen Blick</translation>
     </message>
     <message>
+        <source>%1 becomes what it was at the beginning of %2. What was put in since then is not in it: it is kept beside it, in a file of its own.</source>
+        <translation>%1 wird so, wie es am Anfang des %2 war. Was seither eingetragen wurde, steht nicht darin: Es bleibt daneben in einer eigenen Datei erhalten.</translation>
+    </message>
+    <message>
         <source>%1 can be relied on, at %2 % sureness</source>
         <translation>mit %1 kann man bei %2 % Sicherheit rechnen</translation>
     </message>
@@ -146,6 +154,10 @@
     <message>
         <source>%1 in %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 is as it was at the beginning of %2.</source>
+        <translation>%1 ist so, wie es am Anfang des %2 war.</translation>
     </message>
     <message>
         <source>%1 kWh, %2</source>
@@ -182,10 +194,6 @@
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>%1 of %2 can be counted on; the chance of all is %3 %</source>
-        <translation>auf %1 von %2 ist Verlass; die Aussicht auf alle ist %3 %</translation>
     </message>
     <message>
         <source>%1 of %2 containers: %3 plants, %4 lost</source>
@@ -476,6 +484,10 @@
         <translation>&amp;Hinzufügen</translation>
     </message>
     <message>
+        <source>&amp;Backups: look into one, go back to one…</source>
+        <translation>S&amp;icherungen: hineinsehen, zu einer zurückkehren …</translation>
+    </message>
+    <message>
         <source>&amp;Batches</source>
         <translation>&amp;Partien</translation>
     </message>
@@ -492,10 +504,6 @@
         <source>&amp;By</source>
         <comment>group</comment>
         <translation>&amp;Nach</translation>
-    </message>
-    <message>
-        <source>&amp;Cells apart by</source>
-        <translation>Zellen &amp;getrennt durch</translation>
     </message>
     <message>
         <source>&amp;Change it</source>
@@ -642,6 +650,10 @@
         <translation>&amp;Hell</translation>
     </message>
     <message>
+        <source>&amp;Look inside</source>
+        <translation>&amp;Hineinsehen</translation>
+    </message>
+    <message>
         <source>&amp;Measured</source>
         <translation>&amp;Gemessen</translation>
     </message>
@@ -721,6 +733,10 @@
     <message>
         <source>&amp;Print…</source>
         <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>&amp;Put it in place</source>
+        <translation>An die &amp;Stelle setzen</translation>
     </message>
     <message>
         <source>&amp;Put these lines in (%1)</source>
@@ -959,8 +975,8 @@
         <translation>; schon geplant und behalten: %1</translation>
     </message>
     <message>
-        <source>; the plan has %1, dashed</source>
-        <translation>; geplant ist der %1, gestrichelt</translation>
+        <source>; the plan has %1 (dashed)</source>
+        <translation>; der Plan hat %1 (gestrichelt)</translation>
     </message>
     <message>
         <source>; the plan is %1</source>
@@ -977,6 +993,14 @@
     <message>
         <source>&lt;b&gt;The house as it was&lt;/b&gt; on %1, after: %2 (%3). Nothing can be changed here.</source>
         <translation>&lt;b&gt;Das Haus, wie es war&lt;/b&gt; am %1, nach: %2 (%3). Hier lässt sich nichts ändern.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Typed, and not in the book yet&lt;/b&gt; when Warmbench last ended: %1, and %2 more.</source>
+        <translation>&lt;b&gt;Getippt und noch nicht im Buch&lt;/b&gt;, als Warmbench zuletzt endete: %1 und %2 weitere.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;Typed, and not in the book yet&lt;/b&gt; when Warmbench last ended: %1.</source>
+        <translation>&lt;b&gt;Getippt und noch nicht im Buch&lt;/b&gt;, als Warmbench zuletzt endete: %1.</translation>
     </message>
     <message>
         <source>&lt;b&gt;Yours: take %1 to %2 %, %3 to %4 days to root.&lt;/b&gt; %5 plants of %6 cuttings; as cuttings of one batch share its luck, they count as %7. Drawn towards the recipe where there are few. Nothing uses these figures until you say so, and undo brings the recipe's back.</source>
@@ -1123,12 +1147,24 @@
         <translation>Wie der Server will: nur in den eigenen vier Wänden</translation>
     </message>
     <message>
+        <source>At the beginning of</source>
+        <translation>Am Anfang des</translation>
+    </message>
+    <message>
         <source>Back to &amp;now from an earlier step</source>
         <translation>Von einem früheren Schritt zurück zum &amp;Jetzt</translation>
     </message>
     <message>
         <source>Back to now (%1)</source>
         <translation>Zurück zum Jetzt (%1)</translation>
+    </message>
+    <message>
+        <source>Backups of %1</source>
+        <translation>Sicherungen von %1</translation>
+    </message>
+    <message>
+        <source>Backups of the book, the newest first</source>
+        <translation>Sicherungen des Buchs, die neueste zuerst</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -1229,6 +1265,10 @@
     <message>
         <source>Clock put &amp;forward</source>
         <translation>Uhr &amp;vorgestellt</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Co&amp;ver</source>
@@ -1361,10 +1401,6 @@
     <message>
         <source>Dead</source>
         <translation>Tot</translation>
-    </message>
-    <message>
-        <source>Deci&amp;mals</source>
-        <translation>Dezi&amp;malzahlen</translation>
     </message>
     <message>
         <source>Difference</source>
@@ -1524,6 +1560,10 @@
         <translation>Lücken von mehr als 3 Stunden: %1, zusammen %2 Stunden; dort gelten die Sollwerte.</translation>
     </message>
     <message>
+        <source>Go on with it</source>
+        <translation>Damit weitermachen</translation>
+    </message>
+    <message>
         <source>Go to Nursery, above, and put in a house, its benches and their zones: the map of them will stand here. Then say under Targets which plants are wanted, and under Stocks what cuttings are taken from.</source>
         <translation>Gehen Sie oben zu „Betrieb“ und geben Sie ein Haus, seine Tische und deren Zonen ein: Hier steht dann ihr Plan. Sagen Sie danach unter „Ziele“, welche Pflanzen gewünscht sind, und unter „Mutterpflanzen“, wovon Stecklinge geschnitten werden.</translation>
     </message>
@@ -1628,6 +1668,10 @@
         <translation>Hausbücher (*.warmbench);;Alle Dateien (*)</translation>
     </message>
     <message>
+        <source>House: %1 benches, %2 zones, %3 slots taken on that day by %4 batches.</source>
+        <translation>Haus: %1 Tische, %2 Zonen, an diesem Tag %3 Stellplätze von %4 Partien belegt.</translation>
+    </message>
+    <message>
         <source>How it stands, and what can be done</source>
         <translation>Wie es steht und was zu tun ist</translation>
     </message>
@@ -1654,6 +1698,10 @@
     <message>
         <source>In time</source>
         <translation>Rechtzeitig</translation>
+    </message>
+    <message>
+        <source>It does not open: %1</source>
+        <translation>Sie lässt sich nicht öffnen: %1</translation>
     </message>
     <message>
         <source>It is %1; they need %2.</source>
@@ -1688,6 +1736,10 @@
         <translation>Journal</translation>
     </message>
     <message>
+        <source>Journal: %1 steps; the last by %2 on %3: %4</source>
+        <translation>Journal: %1 Schritte; der letzte von %2 am %3: %4</translation>
+    </message>
+    <message>
         <source>Keys</source>
         <translation>Tasten</translation>
     </message>
@@ -1710,6 +1762,10 @@
     <message>
         <source>Last on %1: %2 of %3 rooted, %4 callused, %5 dead</source>
         <translation>Zuletzt am %1: %2 von %3 bewurzelt, %4 mit Kallus, %5 tot</translation>
+    </message>
+    <message>
+        <source>Last step in it</source>
+        <translation>Letzter Schritt darin</translation>
     </message>
     <message>
         <source>Later</source>
@@ -1744,6 +1800,10 @@ Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</tr
     <message>
         <source>Look at</source>
         <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>Look at its &amp;backups…</source>
+        <translation>Seine &amp;Sicherungen ansehen …</translation>
     </message>
     <message>
         <source>Look for</source>
@@ -2034,6 +2094,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Gemeinsames Hausbuch öffnen</translation>
     </message>
     <message>
+        <source>Opens</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
         <source>Other hands than usual</source>
         <translation>Andere Arbeitskraft als sonst</translation>
     </message>
@@ -2102,8 +2166,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Erwartete Pflanzen, alle Ziele</translation>
     </message>
     <message>
-        <source>Plants in the end</source>
-        <translation>Pflanzen am Ende</translation>
+        <source>Plants in the end: about %1, nine times in ten %2 to %3; %4 can be counted on.</source>
+        <translation>Pflanzen am Ende: etwa %1, neunmal in zehn %2 bis %3; mit %4 kann man rechnen.</translation>
     </message>
     <message>
         <source>Plants of %1</source>
@@ -2182,6 +2246,22 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Ziel %1 eingeben</translation>
     </message>
     <message>
+        <source>Put it in the book's &amp;place…</source>
+        <translation>An die &amp;Stelle des Buchs setzen …</translation>
+    </message>
+    <message>
+        <source>Put it into a &amp;new file…</source>
+        <translation>In eine &amp;neue Datei legen …</translation>
+    </message>
+    <message>
+        <source>Put the backup in the book's place</source>
+        <translation>Die Sicherung an die Stelle des Buchs setzen</translation>
+    </message>
+    <message>
+        <source>Put the backup into a new file</source>
+        <translation>Die Sicherung in eine neue Datei legen</translation>
+    </message>
+    <message>
         <source>Put the selected batch &amp;elsewhere</source>
         <translation>Gewählte Partie &amp;umstellen</translation>
     </message>
@@ -2222,8 +2302,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Topfreif</translation>
     </message>
     <message>
-        <source>Ready to wean</source>
-        <translation>Bereit zum Abhärten</translation>
+        <source>Ready to wean likely on %1, with %2 % sureness by %3 (dotted)%4.</source>
+        <translation>Reif zum Abhärten: wahrscheinlich %1, mit %2 % Sicherheit bis %3 (gepunktet)%4.</translation>
     </message>
     <message>
         <source>Recipe</source>
@@ -2274,6 +2354,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Platz nur bis %1; sie stünden dort bis %2.</translation>
     </message>
     <message>
+        <source>Root checks</source>
+        <translation>Kontrollen</translation>
+    </message>
+    <message>
         <source>Root grade, 0 to 5</source>
         <translation>Wurzelnote, 0 bis 5</translation>
     </message>
@@ -2294,6 +2378,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Bewurzelt</translation>
     </message>
     <message>
+        <source>Rooted by now</source>
+        <translation>Bewurzelt bis jetzt</translation>
+    </message>
+    <message>
+        <source>Rooted of those alive: about %1 %, nine times in ten %2 to %3 %. Dots are checks.</source>
+        <translation>Bewurzelt von den lebenden: etwa %1 %, neunmal in zehn %2 bis %3 %. Punkte sind Kontrollen.</translation>
+    </message>
+    <message>
         <source>Roots in</source>
         <translation>Wurzelt in</translation>
     </message>
@@ -2308,6 +2400,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Round sheet</source>
         <translation>Blatt für den Rundgang</translation>
+    </message>
+    <message>
+        <source>Round: %1 batches in all, %2 root checks.</source>
+        <translation>Rundgang: %1 Partien insgesamt, %2 Kontrollen.</translation>
     </message>
     <message>
         <source>S&amp;ureness</source>
@@ -2551,6 +2647,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Ziel %1</translation>
     </message>
     <message>
+        <source>Target %1: %2 of %3 can be counted on, all with a chance of %4 %.</source>
+        <translation>Ziel %1: mit %2 von %3 kann man rechnen, mit allen zu %4 %.</translation>
+    </message>
+    <message>
         <source>Targets</source>
         <translation>Ziele</translation>
     </message>
@@ -2565,6 +2665,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Targets that no batch covers yet are planned round all that stands. Nothing is in the book until you accept it.</source>
         <translation>Ziele, die noch keine Partie deckt, werden um alles Stehende herum geplant. Nichts kommt ins Buch, bevor Sie es annehmen.</translation>
+    </message>
+    <message>
+        <source>Targets: %1. Stocks: %2. Recipes of your own: %3.</source>
+        <translation>Ziele: %1. Mutterpflanzen: %2. Eigene Rezepte: %3.</translation>
     </message>
     <message>
         <source>Taxon</source>
@@ -2587,6 +2691,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Temperaturen im Zeitlauf</translation>
     </message>
     <message>
+        <source>The backup is in %1</source>
+        <translation>Die Sicherung liegt in %1</translation>
+    </message>
+    <message>
+        <source>The backup is in place</source>
+        <translation>Die Sicherung steht an ihrer Stelle</translation>
+    </message>
+    <message>
         <source>The batch on the mat</source>
         <translation>Die Partie auf der Heizmatte</translation>
     </message>
@@ -2597,6 +2709,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>The book has %1 of them already, and for %2 minutes another value, which stays. A minute has one reading, the first; %3 more are left out for that.</source>
         <translation>%1 davon hat das Buch schon, und für %2 Minuten einen anderen Wert, der bleibt. Eine Minute hat einen Messwert, den ersten; %3 weitere sind deshalb ausgelassen.</translation>
+    </message>
+    <message>
+        <source>The book made these by itself, each before that day's first change. Look into one first. Whatever you do here, nothing is thrown away.</source>
+        <translation>Das Buch hat sie selbst gemacht, jede vor der ersten Änderung des Tages. Sehen Sie erst hinein. Was immer Sie hier tun, nichts wird weggeworfen.</translation>
     </message>
     <message>
         <source>The book's file has been moved, removed or replaced. You can read the book as it was; it can be changed again when the file is back in its place.</source>
@@ -2621,6 +2737,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>The first readings as they are understood</source>
         <translation>Die ersten Messwerte, wie sie verstanden sind</translation>
+    </message>
+    <message>
+        <source>The house book whose backups you want to see</source>
+        <translation>Das Hausbuch, dessen Sicherungen Sie sehen möchten</translation>
     </message>
     <message>
         <source>The house in plan</source>
@@ -2653,6 +2773,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>The recipe's own figures don't fit together, so yours can't be weighed with them.</source>
         <translation>Die Zahlen des Rezepts passen nicht zusammen, also lassen sich Ihre nicht damit abwägen.</translation>
+    </message>
+    <message>
+        <source>There is no backup of this book yet. It makes one by itself before each day's first change, in a folder beside it.</source>
+        <translation>Von diesem Buch gibt es noch keine Sicherung. Es macht selbst eine vor der ersten Änderung jedes Tages, in einem Ordner daneben.</translation>
     </message>
     <message>
         <source>There is no house in this book yet</source>
@@ -2699,8 +2823,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Dieser Tag kommt erst noch; nichts davon ist getan.</translation>
     </message>
     <message>
+        <source>This is the backup of %1 from the beginning of %2, to be looked at only.</source>
+        <translation>Dies ist die Sicherung von %1 vom Anfang des %2; sie ist nur zum Ansehen.</translation>
+    </message>
+    <message>
         <source>Throw all &amp;away</source>
         <translation>Alle ver&amp;werfen</translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation>Wegwerfen</translation>
     </message>
     <message>
         <source>Throws the whole container away; the reason is what stands in the note</source>
@@ -2827,8 +2959,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Warmbench</translation>
     </message>
     <message>
-        <source>Warmth</source>
-        <translation>Wärme</translation>
+        <source>Warmth measured on %1 of %2 days, else by set-points.</source>
+        <translation>Wärme an %1 von %2 Tagen gemessen, sonst nach Sollwerten.</translation>
     </message>
     <message>
         <source>Was</source>
@@ -2845,6 +2977,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Week from</source>
         <translation>Woche ab</translation>
+    </message>
+    <message>
+        <source>What %1 was about is not there any more.</source>
+        <translation>Worum es ging (%1), gibt es nicht mehr.</translation>
     </message>
     <message>
         <source>What &amp;if…</source>
@@ -2889,6 +3025,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>What stands there</source>
         <translation>Was dort steht</translation>
+    </message>
+    <message>
+        <source>What stood there is kept beside it as %1.</source>
+        <translation>Was dort stand, bleibt daneben als %1 erhalten.</translation>
     </message>
     <message>
         <source>What the colours of the map mean</source>
@@ -3027,6 +3167,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Fehlerhaft und ausgelassen: %1 von %2 Zeilen.</translation>
     </message>
     <message>
+        <source>Your changes are kept, but today's backup could not be made: %1. It is tried again with tomorrow's first change.</source>
+        <translation>Ihre Änderungen sind aufbewahrt, aber die heutige Sicherung ging nicht: %1. Mit der ersten Änderung von morgen wird es wieder versucht.</translation>
+    </message>
+    <message>
         <source>Zone %1</source>
         <translation>Zone %1</translation>
     </message>
@@ -3075,6 +3219,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>je Kilowattstunde</translation>
     </message>
     <message>
+        <source>a new stock</source>
+        <translation>eine neue Mutterpflanze</translation>
+    </message>
+    <message>
+        <source>a new target</source>
+        <translation>ein neues Ziel</translation>
+    </message>
+    <message>
         <source>a plan is shown that is not accepted yet; accept it or close it first</source>
         <translation>gezeigt wird ein Plan, der noch nicht angenommen ist; nehmen Sie ihn an oder schließen Sie ihn</translation>
     </message>
@@ -3099,16 +3251,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>etwa %1</translation>
     </message>
     <message>
-        <source>about %1 % of those alive, nine times in ten %2 to %3 %; dots are checks</source>
-        <translation>etwa %1 % der lebenden, in neun von zehn Fällen %2 bis %3 %; Punkte sind Kontrollen</translation>
-    </message>
-    <message>
         <source>about %1, likely %2 to %3</source>
         <translation>etwa %1, wahrscheinlich %2 bis %3</translation>
-    </message>
-    <message>
-        <source>about %1, nine times in ten %2 to %3; %4 can be counted on</source>
-        <translation>etwa %1, in neun von zehn Fällen %2 bis %3; auf %4 ist Verlass</translation>
     </message>
     <message>
         <source>above</source>
@@ -3163,10 +3307,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>jetzt auf %1</translation>
     </message>
     <message>
-        <source>at its ideal heat</source>
-        <translation>bei idealer Wärme</translation>
-    </message>
-    <message>
         <source>bag</source>
         <translation>Folienbeutel</translation>
     </message>
@@ -3195,14 +3335,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Spalten %1 bis %2</translation>
     </message>
     <message>
-        <source>comma</source>
-        <translation>Komma</translation>
-    </message>
-    <message>
-        <source>comma: 21,5</source>
-        <translation>Komma: 21,5</translation>
-    </message>
-    <message>
         <source>container %1</source>
         <translation>Gefäß %1</translation>
     </message>
@@ -3229,6 +3361,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>cuttings struck</source>
         <translation>gesteckte Stecklinge</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>beschädigt</translation>
     </message>
     <message>
         <source>day first: 1.3.2027</source>
@@ -3323,12 +3459,12 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>im Feinnebel</translation>
     </message>
     <message>
-        <source>it can't: %1</source>
-        <translation>es geht nicht: %1</translation>
+        <source>is being looked at</source>
+        <translation>wird angesehen</translation>
     </message>
     <message>
-        <source>its ideal heat is %1</source>
-        <translation>ideal wären %1</translation>
+        <source>it can't: %1</source>
+        <translation>es geht nicht: %1</translation>
     </message>
     <message>
         <source>its recipe does not name this cover</source>
@@ -3355,10 +3491,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>wahrscheinlich %1, sicher bis %2</translation>
     </message>
     <message>
-        <source>likely on %1, surely (%2 %) by %3, dotted%4</source>
-        <translation>wahrscheinlich am %1, sicher (%2 %) bis %3, gepunktet%4</translation>
-    </message>
-    <message>
         <source>litres</source>
         <translation>Liter</translation>
     </message>
@@ -3377,10 +3509,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>mat under %1 at %2</source>
         <translation>Heizmatte unter %1 auf %2</translation>
-    </message>
-    <message>
-        <source>measured on %1 of %2 days, else by set-points</source>
-        <translation>an %1 von %2 Tagen gemessen, sonst nach Sollwerten</translation>
     </message>
     <message>
         <source>medium</source>
@@ -3520,16 +3648,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Pflanzen</translation>
     </message>
     <message>
-        <source>point: 21.5</source>
-        <translation>Punkt: 21.5</translation>
-    </message>
-    <message>
         <source>pot on</source>
         <translation>topfen</translation>
     </message>
     <message>
         <source>pot on, about %1</source>
         <translation>topfen, etwa %1</translation>
+    </message>
+    <message>
+        <source>potting on or weaning of %1</source>
+        <translation>Topfen oder Abhärten von %1</translation>
     </message>
     <message>
         <source>put in a house, its benches, and their zones</source>
@@ -3584,10 +3712,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>halbreif</translation>
     </message>
     <message>
-        <source>semicolon</source>
-        <translation>Strichpunkt</translation>
-    </message>
-    <message>
         <source>set-point</source>
         <translation>Sollwert</translation>
     </message>
@@ -3596,8 +3720,20 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>krautig</translation>
     </message>
     <message>
+        <source>something new for the nursery</source>
+        <translation>etwas Neues für die Gärtnerei</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
         <source>stock</source>
         <translation>Mutterpflanzen</translation>
+    </message>
+    <message>
+        <source>stock %1</source>
+        <translation>Mutterpflanze %1</translation>
     </message>
     <message>
         <source>strike</source>
@@ -3626,10 +3762,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>such as nursery</source>
         <translation>etwa betrieb</translation>
-    </message>
-    <message>
-        <source>tab</source>
-        <translation>Tabulator</translation>
     </message>
     <message>
         <source>take %1</source>
@@ -3712,10 +3844,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>unter Sprühnebel</translation>
     </message>
     <message>
-        <source>upright bar</source>
-        <translation>senkrechter Strich</translation>
-    </message>
-    <message>
         <source>vapour pressure deficit</source>
         <translation>Dampfdruckdefizit</translation>
     </message>
@@ -3730,6 +3858,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>what is still to do before the first strike</source>
         <translation>was vor dem ersten Stecken noch zu tun ist</translation>
+    </message>
+    <message>
+        <source>what was found in %1</source>
+        <translation>was in %1 gefunden wurde</translation>
     </message>
     <message>
         <source>which costs less than where it was</source>

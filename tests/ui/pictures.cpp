@@ -3,6 +3,7 @@
 #include "core/exchange/book/book_json.h"
 #include "core/exchange/file/file.h"
 #include "tests/core/season/season_book.h"
+#include "tests/ui/backup_pictures.h"
 #include "tests/ui/root_pictures.h"
 #include "tests/ui/window.h"
 #include "ui/form/form_style.h"
@@ -360,6 +361,7 @@ int main(int argc, char** argv) {
     warmbench::tests::writeTrials(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writeTrials(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writeSeason(folder);
+    warmbench::tests::writeBackupPictures(folder);
     warmbench::tests::writeRootPictures(folder);
     warmbench::tests::writeWindows(folder);
 }

@@ -3,6 +3,7 @@
 #include "core/book/command.h"
 #include "core/book/house_book.h"
 #include "core/crop/library/library.h"
+#include "ui/draft/drafts.h"
 #include "ui/map/letters.h"
 #include "ui/map/map_scene.h"
 #include "ui/place/forecast_keeper.h"
@@ -10,6 +11,7 @@
 #include "ui/theme/type.h"
 #include "ui/words/wording.h"
 
+#include <QPointer>
 #include <QWidget>
 
 #include <functional>
@@ -48,6 +50,11 @@ public:
     /// Palette, type and wording must outlive the place or be set anew; `showBook` follows.
     void setLook(const Palette& palette, const TypeSizes& type, const Wording& wording);
     void setPerformer(Performer performer) { m_performer = std::move(performer); }
+    /// Where forms of the place keep what is typed and not in the book yet; none where nothing is kept.
+    void setDrafts(Drafts* drafts) { m_drafts = drafts; }
+    /// Opens the form of a draft again, with what was typed in it; false where there is no such form any
+    /// more. The place is in sight, on the draft's day.
+    virtual bool resume(const Draft& /*draft*/) { return false; }
 
 Q_SIGNALS:
     /// Wants a batch or zone to be shown on the map.
@@ -59,6 +66,7 @@ protected:
     /// The outcome is told by the place itself, where it was asked for; what was done stands in the window's
     /// status bar.
     Outcome perform(const Command& command) { return m_performer(command); }
+    [[nodiscard]] Drafts* drafts() const { return m_drafts; }
     [[nodiscard]] const Palette& look() const { return *m_palette; }
     [[nodiscard]] const TypeSizes& type() const { return *m_type; }
     [[nodiscard]] const Wording& wording() const { return *m_wording; }
@@ -67,6 +75,7 @@ private:
     QString m_name;
     QString m_title;
     Performer m_performer;
+    QPointer<Drafts> m_drafts;
     const Palette* m_palette = nullptr;
     const TypeSizes* m_type = nullptr;
     const Wording* m_wording = nullptr;

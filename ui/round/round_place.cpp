@@ -5,6 +5,7 @@
 #include "core/book/whereabouts.h"
 #include "core/crop/safety.h"
 #include "core/round/weaning.h"
+#include "ui/draft/draft_watch.h"
 #include "ui/form/table.h"
 #include "ui/round/check_card.h"
 #include "ui/round/due_card.h"
@@ -28,6 +29,7 @@ RoundPlace::RoundPlace(QWidget* parent)
     : Place(QStringLiteral("round"), tr("Round"), parent), m_title(new QLabel(this)),
       m_count(new QLabel(this)), m_bar(new QProgressBar(this)), m_dueTitle(new QLabel(tr("Due"), this)),
       m_cards(new QStackedWidget(this)), m_check(new CheckCard(m_cards)), m_dueCard(new DueCard(m_cards)),
+      m_checkWatch(new DraftWatch(*m_check)), m_dueWatch(new DraftWatch(*m_dueCard)),
       m_nothing(new QLabel(m_cards)) {
     m_title->setObjectName(QStringLiteral("roundTitle"));
     m_count->setObjectName(QStringLiteral("roundCount"));
@@ -229,11 +231,13 @@ void RoundPlace::showProgress() {
 }
 
 void RoundPlace::showCard() {
+    m_checkWatch->leave();
+    m_dueWatch->leave();
     const int dueRow = m_dueList->indexOfTopLevelItem(m_dueList->currentItem());
     if (m_onDue && dueRow >= 0) {
         const QSignalBlocker quiet(m_stopList);
         m_stopList->setCurrentItem(nullptr);
-        m_dueCard->showDue(*m_book, m_due[static_cast<std::size_t>(dueRow)], m_day, wording());
+        showDueCard(m_due[static_cast<std::size_t>(dueRow)]);
         m_cards->setCurrentWidget(m_dueCard);
         setFocusProxy(m_dueList);
         return;
@@ -255,7 +259,7 @@ void RoundPlace::showCard() {
         const QSignalBlocker quiet(m_stopList);
         m_stopList->setCurrentItem(m_stopList->topLevelItem(static_cast<int>(m_at)));
     }
-    m_check->showStop(*m_book, m_stops[m_at], m_day, m_today, wording());
+    showCheckCard(m_stops[m_at]);
     m_cards->setCurrentWidget(m_check);
     setFocusProxy(m_check);
 }
@@ -295,19 +299,25 @@ void RoundPlace::discardContainer(const QString& reason) {
 
 void RoundPlace::performAndGoOn(const Command& command) {
     m_ahead = true;
+    m_checkWatch->end();
     const Outcome refusal = perform(command);
     m_ahead = false;
-    if (refusal)
+    if (refusal) {
+        m_checkWatch->again();
         m_check->tell(text(refusal->text()));
-    else
+    } else {
         m_check->begin();
+    }
 }
 
 void RoundPlace::doDue(const Command& command) {
-    if (const Outcome refusal = perform(command))
+    m_dueWatch->end();
+    if (const Outcome refusal = perform(command)) {
+        m_dueWatch->again();
         m_dueCard->tell(text(refusal->text()));
-    else
+    } else {
         m_dueList->setFocus();
+    }
 }
 
 void RoundPlace::wean(BatchId batch) {

@@ -12,6 +12,7 @@ class QTreeWidget;
 namespace warmbench::ui {
 
 class CheckCard;
+class DraftWatch;
 class DueCard;
 
 /// The round of a day: the containers worth a look in walking order, what is due, and a card to enter what
@@ -21,6 +22,7 @@ class RoundPlace : public Place {
 public:
     explicit RoundPlace(QWidget* parent);
     void showBook(const BookView& view) override;
+    bool resume(const Draft& draft) override;
 
 private:
     void setStops(const BookView& view);
@@ -28,6 +30,8 @@ private:
     void listDue();
     void showProgress();
     void showCard();
+    void showDueCard(const round::Due& due);
+    void showCheckCard(const round::Stop& stop);
     void goTo(std::size_t stop);
     void goToNext();
     void step(int stops);
@@ -57,6 +61,8 @@ private:
     QStackedWidget* m_cards;
     CheckCard* m_check;
     DueCard* m_dueCard;
+    DraftWatch* m_checkWatch;
+    DraftWatch* m_dueWatch;
     QLabel* m_nothing;
 };
 

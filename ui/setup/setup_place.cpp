@@ -2,6 +2,7 @@
 
 #include "core/book/starting_figures.h"
 #include "core/crop/usual_containers.h"
+#include "ui/draft/draft_watch.h"
 #include "ui/form/labels.h"
 #include "ui/setup/bench_form.h"
 #include "ui/setup/container_form.h"
@@ -234,16 +235,23 @@ void SetupPlace::showChosen() {
     m_content = m_shown ? contentOf(*m_shown) : Content{};
     if (std::holds_alternative<std::monostate>(m_content)) {
         m_shown.reset();
-        showForm(nullptr, {});
+        showForm(nullptr, {}, {});
         return;
     }
-    showForm(formOf(m_content), m_list->currentItem()->text(0));
+    showForm(formOf(m_content), m_list->currentItem()->text(0), keyOf(*m_shown));
 }
 
-void SetupPlace::showForm(ThingForm* form, const QString& title) {
+void SetupPlace::showForm(ThingForm* form, const QString& title, const QString& key) {
+    // What is left for another thing without its being kept is given up.
+    if (m_watch) m_watch->end();
     m_form = form;
     delete m_room->takeWidget();
-    if (form) m_room->setWidget(form);
+    if (form) {
+        m_room->setWidget(form);
+        m_watch = new DraftWatch(*form);
+        m_watch->begin(drafts(),
+                       {name(), key, m_shown ? title : tr("something new for the nursery"), {}, {}});
+    }
     m_title->setText(title);
     m_keep->setVisible(form);
     m_keep->setText(form && !m_shown ? tr("&Add it") : tr("&Keep"));
@@ -254,22 +262,26 @@ void SetupPlace::showForm(ThingForm* form, const QString& title) {
 
 void SetupPlace::startHouse() {
     m_shown.reset();
-    showForm(formOf(firstHouse(*m_book)), tr("A new house: the figures are only a start, put your own"));
+    showForm(formOf(firstHouse(*m_book)), tr("A new house: the figures are only a start, put your own"),
+             newKey("house", 0));
 }
 
 void SetupPlace::startBench() {
     m_shown.reset();
-    showForm(formOf(firstBench(*m_book, *chosenHouse())), tr("A new bench"));
+    const HouseId house = *chosenHouse();
+    showForm(formOf(firstBench(*m_book, house)), tr("A new bench"), newKey("bench", house.number));
 }
 
 void SetupPlace::startZone() {
     m_shown.reset();
-    showForm(formOf(firstZone(*m_book, *chosenBench())), tr("A new zone: put your mat's own figures"));
+    const BenchId bench = *chosenBench();
+    showForm(formOf(firstZone(*m_book, bench)), tr("A new zone: put your mat's own figures"),
+             newKey("zone", bench.number));
 }
 
 void SetupPlace::startContainer() {
     m_shown.reset();
-    showForm(formOf(ContainerType{}), tr("A new kind of container"));
+    showForm(formOf(ContainerType{}), tr("A new kind of container"), newKey("container", 0));
 }
 
 void SetupPlace::keep() {

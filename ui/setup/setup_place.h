@@ -14,6 +14,7 @@ class QTreeWidgetItem;
 
 namespace warmbench::ui {
 
+class DraftWatch;
 class ThingForm;
 class TroubleLabel;
 
@@ -25,6 +26,7 @@ public:
     explicit SetupPlace(QWidget* parent);
     ~SetupPlace() override;
     void showBook(const BookView& view) override;
+    bool resume(const Draft& draft) override;
 
 private:
     /// What a row of the list is.
@@ -32,6 +34,10 @@ private:
     using Content = std::variant<std::monostate, Nursery, House, Bench, Zone, ContainerType>;
 
     void build();
+    bool resumeWith(const Thing& thing, const Draft& draft);
+    /// The key of a thing's draft, and that of something new in a thing of a number.
+    [[nodiscard]] static QString keyOf(const Thing& thing);
+    [[nodiscard]] static QString newKey(const char* kind, std::int64_t in);
     [[nodiscard]] QWidget* makePlan();
     void showPlan();
     void takeDrawn(const PlanShape& shape);
@@ -39,7 +45,7 @@ private:
     void fillList();
     void addRow(QTreeWidgetItem* under, const QString& words, const Thing& thing);
     void showChosen();
-    void showForm(ThingForm* form, const QString& title);
+    void showForm(ThingForm* form, const QString& title, const QString& key);
     [[nodiscard]] ThingForm* formOf(const Content& content);
     [[nodiscard]] Content contentOf(const Thing& thing) const;
     void keep();
@@ -72,6 +78,7 @@ private:
     QLabel* m_planWords;
     QScrollArea* m_room;
     ThingForm* m_form = nullptr;
+    QPointer<DraftWatch> m_watch; ///< of the form
     QPushButton* m_keep;
     QPushButton* m_remove;
     TroubleLabel* m_refusal;

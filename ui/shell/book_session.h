@@ -3,6 +3,7 @@
 #include "core/book/command.h"
 #include "core/book/house_book.h"
 #include "core/crop/library/library.h"
+#include "ui/backups/backup_shelf.h"
 #include "ui/place/journal_step.h"
 
 #include <QObject>
@@ -32,6 +33,12 @@ public:
     [[nodiscard]] virtual QString redoWords() const = 0;
     /// Why the book can only be read just now, in a sentence for the window; empty where it can be changed.
     [[nodiscard]] virtual QString onlyReadWhy() const { return {}; }
+    /// The file that it is kept in; empty where it is none, or a backup that is only looked into.
+    [[nodiscard]] virtual QString fileName() const { return {}; }
+    /// Where what is typed and not in the book yet can be kept beside it; empty where nowhere.
+    [[nodiscard]] virtual QString draftFile() const { return {}; }
+    /// Why the last backup that the book wanted to make of itself could not be made; empty where it was.
+    [[nodiscard]] virtual QString backupTrouble() const { return {}; }
     /// All that was ever done in the book, the first step first.
     virtual Result<std::vector<JournalStep>> journal() = 0;
     /// The book as it was after a step of its journal.
@@ -55,10 +62,18 @@ public:
     virtual Result<std::unique_ptr<BookSession>> open(const QString& name) = 0;
     /// Makes an empty book of this name and opens it; refused where there is one already.
     virtual Result<std::unique_ptr<BookSession>> create(const QString& name) = 0;
+    /// Opens a backup to be looked at only; `why` says so in the window.
+    virtual Result<std::unique_ptr<BookSession>> openToLook(const QString& backup, const QString& why);
+    /// Where books keep their backups; none for books that keep none.
+    [[nodiscard]] virtual BackupShelf* backups() { return nullptr; }
     /// The built-in recipes, for planning.
     [[nodiscard]] virtual const RecipeLibrary& recipes() = 0;
     /// Files that it opens, as a file dialog wants them: `House books (*.wbook)`.
     [[nodiscard]] virtual QString fileFilter() const = 0;
 };
+
+inline Result<std::unique_ptr<BookSession>> BookOpener::openToLook(const QString& backup, const QString&) {
+    return Refusal{backup.toStdString(), "there are no backups here"};
+}
 
 } // namespace warmbench::ui

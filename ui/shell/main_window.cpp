@@ -3,8 +3,10 @@
 #include "core/book/load.h"
 #include "core/book/query.h"
 #include "core/placing/other_days.h"
+#include "ui/backups/backups_dialog.h"
 #include "ui/climate/climate_place.h"
 #include "ui/dayline/stay_bars.h"
+#include "ui/draft/draft_bar.h"
 #include "ui/form/labels.h"
 #include "ui/journal/journal_place.h"
 #include "ui/journal/past_bar.h"
@@ -33,9 +35,11 @@ namespace warmbench::ui {
 MainWindow::MainWindow(BookOpener& opener, Day today)
     : m_opener(opener), m_today(today), m_palette(&lightPalette()), m_type(typeSizes(QApplication::font())),
       m_menus(*this), m_pages(new QStackedWidget(this)), m_start(new StartPage(m_pages)),
-      m_placeRow(new PlaceRow(this)), m_onlyRead(new TroubleLabel(QStringLiteral("onlyRead"), this)),
-      m_places(new QStackedWidget(this)), m_house(new HousePage(m_menus, m_places)),
-      m_dayBar(new DayBar(today, this)), m_pastBar(new PastBar(*m_menus.now, this)),
+      m_placeRow(new PlaceRow(this)),
+      m_backupTrouble(new TroubleLabel(QStringLiteral("backupTrouble"), this)),
+      m_onlyRead(new TroubleLabel(QStringLiteral("onlyRead"), this)), m_places(new QStackedWidget(this)),
+      m_house(new HousePage(m_menus, m_places)), m_dayBar(new DayBar(today, this)),
+      m_pastBar(new PastBar(*m_menus.now, this)), m_draftBar(new DraftBar(this)),
       m_proposedWords(new QLabel(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setWindowTitle(tr("Warmbench"));
@@ -58,11 +62,13 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     column->setSpacing(0);
     column->addWidget(m_placeRow);
     column->addWidget(m_onlyRead);
+    column->addWidget(m_backupTrouble);
     m_proposedWords->setObjectName(QStringLiteral("proposedWords"));
     m_proposedWords->setText(
         tr("<b>As it is planned</b>, with what is ticked. Nothing of it is in the book yet."));
     m_proposedWords->setWordWrap(true);
     m_proposedWords->hide();
+    column->addWidget(m_draftBar);
     column->addWidget(m_pastBar);
     column->addWidget(m_proposedWords);
     column->addWidget(m_places, 1);
@@ -75,10 +81,8 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     connect(journal, &JournalPlace::pastWanted, this, &MainWindow::showPast);
     connect(m_pastBar, &PastBar::earlierWanted, this, [this] { stepPast(-1); });
     connect(m_pastBar, &PastBar::laterWanted, this, [this] { stepPast(1); });
+    connect(m_draftBar, &DraftBar::goOnWanted, this, &MainWindow::goOnWith);
     connect(m_house, &HousePage::strikeWanted, this, &MainWindow::strikeSelected);
-    connect(m_house, &HousePage::planWanted, this, [this] {
-        if (!m_past) planDays();
-    });
     connect(m_house, &HousePage::placed, this, &MainWindow::performOnMap);
     connect(&m_dayBar->line(), &DayLine::dayChanged, this, &MainWindow::showDay);
     connect(&m_dayBar->line(), &DayLine::stayDaysWanted, this, [this](StayId stay, Day from, Day to) {
@@ -118,11 +122,14 @@ void MainWindow::addPlace(Place* place) {
 void MainWindow::setSession(std::unique_ptr<BookSession> session) {
     m_dayBar->line().setSource({});
     delete m_plan;
+    if (m_backups) m_backups->close();
     m_past.reset();
     m_proposed.reset();
     m_proposedWords->hide();
     m_pastBar->hide();
+    if (m_drafts) m_drafts->flush(); // while the forms still show the book that is left
     m_session = std::move(session);
+    openDrafts();
     m_forecasts.forget();
     m_selection = {};
     m_pages->setCurrentIndex(m_session ? 1 : 0);
@@ -193,7 +200,6 @@ void MainWindow::showFacts() {
     m_house->select(m_selection, batch  ? batchFacts(book, *batch, day(), m_wording)
                                  : zone ? zoneFacts(book, *zone, day(), m_letters, m_wording)
                                         : bookFacts(book, day(), m_wording));
-    if (batch) m_house->foresee(book, m_opener.recipes(), *batch, day());
     updateActions();
 }
 

@@ -14,7 +14,9 @@ class QStackedWidget;
 
 namespace warmbench::ui {
 
+class BackupsDialog;
 class DayBar;
+class DraftBar;
 class HousePage;
 class PastBar;
 class PlaceRow;
@@ -44,6 +46,9 @@ public:
     Outcome openBook(const QString& name);
     /// Makes an empty book of a name and opens it; a refusal is told in the window as well.
     Outcome createBook(const QString& name);
+
+    /// Lists the backups of a book by its file's name, whether or not it is the one that is open.
+    void showBackupsOf(const QString& book);
 
     void setTheme(Theme theme);
     void setFahrenheit(bool on);
@@ -95,7 +100,15 @@ private:
     void performOnMap(const Command& command);
     void tell(const Outcome& refusal, const QString& done);
     void strikeSelected();
-    Outcome showOpened(Result<std::unique_ptr<BookSession>> opened);
+    Outcome showOpened(Result<std::unique_ptr<BookSession>> opened, const QString& name);
+    void tellRefused(const Refusal& refusal, const QString& book);
+    void chooseBackups();
+    void lookInside(const KeptBackup& backup, const QString& book);
+    void copyBackup(const KeptBackup& backup);
+    void askToPutInPlace(const KeptBackup& backup, const QString& book);
+    void putInPlace(const KeptBackup& backup, const QString& book);
+    void openDrafts();
+    void goOnWith(const Draft& draft);
     void planDays();
     void printOnPaper();
     void chooseFileToCreate();
@@ -130,13 +143,17 @@ private:
     QStackedWidget* m_pages;
     StartPage* m_start;
     PlaceRow* m_placeRow;
-    TroubleLabel* m_onlyRead; ///< why the book can't be changed just now
+    TroubleLabel* m_backupTrouble; ///< why the last backup was not made
+    TroubleLabel* m_onlyRead;      ///< why the book can't be changed just now
     QStackedWidget* m_places;
     HousePage* m_house;
     DayBar* m_dayBar;
     PastBar* m_pastBar;
+    DraftBar* m_draftBar;
+    std::unique_ptr<Drafts> m_drafts; ///< of the book that is open
     std::optional<Past> m_past;
     QPointer<PlanDialog> m_plan;
+    QPointer<BackupsDialog> m_backups;
     QLabel* m_proposedWords;
     std::optional<HouseBook> m_proposed; ///< with what is ticked of a plan
     std::vector<Place*> m_listed;        ///< all places but the house

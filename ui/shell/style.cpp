@@ -43,6 +43,8 @@ QWidget#sidePanel, QWidget#dayBar, QWidget#places { background: @panel; }
 QWidget#places { border-bottom: 1px solid @rule; }
 QWidget#dayBar { border-top: 1px solid @rule; }
 QLabel#proposedWords { background: @accentGround; border-bottom: 3px dashed @accentColour; padding: 6px 16px; }
+QLabel#backupTrouble { color: @ink; background: @panel; border-bottom: 1px solid @rule; border-radius: 0; padding: 6px 16px; }
+QFrame#draftBar { background: @accentGround; border: none; border-bottom: 1px solid @accentColour; }
 QFrame#pastBar { background: @accentGround; border: none; border-bottom: 3px solid @accentColour; }
 QLabel[rank="quiet"] { color: @quietInk; }
 QLabel[rank="trouble"] { color: @troubleColour; background: @troubleGround; border-radius: 4px; padding: 4px 8px; }

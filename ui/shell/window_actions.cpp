@@ -1,4 +1,5 @@
 #include "core/book/query.h"
+#include "ui/form/labels.h"
 #include "ui/shell/day_bar.h"
 #include "ui/shell/find_box.h"
 #include "ui/shell/house_page.h"
@@ -17,6 +18,7 @@ void MainWindow::connectMenus() {
     connect(m_menus.create, &QAction::triggered, this, &MainWindow::chooseFileToCreate);
     connect(m_menus.open, &QAction::triggered, this, &MainWindow::chooseFileToOpen);
     connect(m_menus.openShared, &QAction::triggered, this, &MainWindow::askForSharedBook);
+    connect(m_menus.backups, &QAction::triggered, this, &MainWindow::chooseBackups);
     connect(m_menus.saveMap, &QAction::triggered, this, &MainWindow::chooseFileForMap);
     connect(m_menus.print, &QAction::triggered, this, &MainWindow::printOnPaper);
     connect(m_menus.quit, &QAction::triggered, this, &QWidget::close);
@@ -76,6 +78,8 @@ void MainWindow::updateActions() {
                             m_menus.dayBack, m_menus.dayOn, m_menus.today, m_menus.play})
         action->setEnabled(open);
     m_menus.places->setEnabled(open);
+    m_menus.backups->setEnabled(m_opener.backups() != nullptr);
+    m_backupTrouble->tell(open ? m_session->backupTrouble() : QString());
     for (QAction* action : {m_menus.print, m_menus.planDays}) action->setEnabled(open && !m_past);
     m_menus.now->setEnabled(m_past.has_value());
     m_menus.languages->setEnabled(m_plan.isNull()); // a plan that is being looked at would be lost

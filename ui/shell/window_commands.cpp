@@ -17,18 +17,16 @@
 namespace warmbench::ui {
 
 Outcome MainWindow::openBook(const QString& name) {
-    return showOpened(m_opener.open(name));
+    return showOpened(m_opener.open(name), name);
 }
 
 Outcome MainWindow::createBook(const QString& name) {
-    return showOpened(m_opener.create(name));
+    return showOpened(m_opener.create(name), name);
 }
 
-Outcome MainWindow::showOpened(Result<std::unique_ptr<BookSession>> opened) {
+Outcome MainWindow::showOpened(Result<std::unique_ptr<BookSession>> opened, const QString& name) {
     if (!opened) {
-        QMessageBox box(QMessageBox::Warning, tr("Warmbench"),
-                        QString::fromStdString(opened.refusal().text()), QMessageBox::Ok, this);
-        box.exec();
+        tellRefused(opened.refusal(), name);
         return opened.refusal();
     }
     setSession(std::move(*opened));

@@ -45,6 +45,7 @@ void MainWindow::restoreState() {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     delete m_plan;
+    if (m_drafts) m_drafts->flush();
     QSettings kept = settings();
     kept.setValue(QStringLiteral("theme"), static_cast<int>(m_theme));
     kept.setValue(QStringLiteral("fahrenheit"), m_fahrenheit);

@@ -26,6 +26,7 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     create = add(file, "new", say("&New house book…"), QKeySequence::New);
     open = add(file, "open", say("&Open a house book…"), QKeySequence::Open);
     openShared = add(file, "openShared", say("Open a &shared house book…"));
+    backups = add(file, "backups", say("&Backups: look into one, go back to one…"));
     saveMap = add(file, "saveMap", say("Save the &map as a picture…"));
     print = add(file, "print", say("&Print labels, lists and sheets…"), QKeySequence::Print);
     file->addSeparator();

@@ -17,6 +17,7 @@ struct WindowMenus {
     QAction* create;
     QAction* open;
     QAction* openShared;
+    QAction* backups;
     QAction* saveMap;
     QAction* print;
     QAction* quit;

@@ -60,6 +60,7 @@ void FlushRows::add(const Flush& flush) {
     row.each->setAccessibleName(tr("Cuttings from a plant at flush %1").arg(number));
     row.regrowth->setRange(0, 3650);
     row.regrowth->setValue(flush.regrowthDays);
+    row.regrowth->setObjectName(QStringLiteral("flushRegrowth%1").arg(number));
     row.regrowth->setSuffix(tr(" days"));
     row.regrowth->setAccessibleName(tr("Days until flush %1 has grown again").arg(number));
     m_grid->addWidget(row.wood, number, 0);

@@ -28,6 +28,11 @@ enum StockColumn : int {
 constexpr int firstPlants = 10;
 constexpr int daysOfYear = 365;
 
+/// Of the field for the wood of a flush, counted from 1.
+QString flushName(int flush) {
+    return QStringLiteral("flushWood%1").arg(flush);
+}
+
 } // namespace
 
 StocksPlace::StocksPlace(QWidget* parent)
@@ -147,21 +152,27 @@ void StocksPlace::renew() {
     dialog.exec();
 }
 
-void StocksPlace::ask(const Stock& stock) {
+void StocksPlace::askFor(const Stock& stock) {
     StockDialog dialog(
         book(), recipes(), stock, wording(), [this](const Command& command) { return perform(command); },
         this);
-    dialog.exec();
+    // A form of as many flushes as were typed.
+    const QJsonObject typed = typedFor(stock.id.number);
+    auto* more = dialog.findChild<QPushButton*>(QStringLiteral("addFlush"));
+    for (int flush = 1; typed.contains(flushName(flush)); ++flush)
+        if (!dialog.findChild<QWidget*>(flushName(flush))) more->click();
+    ask(dialog, stock.id.number,
+        stock.id.number == 0 ? tr("a new stock") : tr("stock %1").arg(text(stock.name)));
 }
 
 void StocksPlace::putIn() {
     Stock stock;
     stock.plants = firstPlants;
-    ask(stock);
+    askFor(stock);
 }
 
 void StocksPlace::change(std::int64_t number) {
-    ask(book().get<Stock>({number}));
+    askFor(book().get<Stock>({number}));
 }
 
 Command StocksPlace::removal(std::int64_t number) const {

@@ -23,7 +23,7 @@ protected:
     [[nodiscard]] Command removal(std::int64_t number) const override;
 
 private:
-    void ask(const Stock& stock);
+    void askFor(const Stock& stock);
     /// Asks for a target that renews the stock chosen.
     void renew();
     /// What a stock gives and where it is cut too hard, in words.

@@ -1,5 +1,6 @@
 #include "ui/wants/table_place.h"
 
+#include "ui/draft/draft_watch.h"
 #include "ui/form/labels.h"
 #include "ui/form/table.h"
 #include "ui/wants/list_dialog.h"
@@ -65,6 +66,35 @@ void TablePlace::addListButton(season::ListKind kind) {
                     [this](const Command& command) { return perform(command); }, this);
                 dialog.exec();
             });
+}
+
+QJsonObject TablePlace::typedFor(std::int64_t number) const {
+    const Draft* draft = drafts() ? drafts()->find(name(), QString::number(number)) : nullptr;
+    return draft ? draft->fields : QJsonObject();
+}
+
+void TablePlace::ask(QDialog& dialog, std::int64_t number, const QString& words) {
+    auto* watch = new DraftWatch(dialog);
+    watch->begin(drafts(), {name(), QString::number(number), words, {}, {}});
+    dialog.exec();
+    watch->end();
+}
+
+bool TablePlace::resume(const Draft& draft) {
+    const std::int64_t number = draft.key.toLongLong();
+    for (int row = 0; number != 0 && row < m_table->topLevelItemCount(); ++row)
+        if (m_table->topLevelItem(row)->data(0, idNumber).toLongLong() == number) {
+            change(number);
+            return true;
+        }
+    // A thing that is gone meanwhile can only be a new one.
+    Draft fresh = draft;
+    fresh.key = QString::number(0);
+    fresh.left = false;
+    drafts()->drop(draft.place, draft.key);
+    drafts()->keep(fresh);
+    putIn();
+    return true;
 }
 
 QPushButton* TablePlace::addButton(const QString& objectName, const QString& words) {

@@ -3,6 +3,7 @@
 #include "core/season/list/thing_list.h"
 #include "ui/place/place.h"
 
+class QDialog;
 class QHBoxLayout;
 class QVBoxLayout;
 class QLabel;
@@ -21,6 +22,7 @@ class TablePlace : public Place {
 public:
     TablePlace(const QString& name, const QString& title, const QStringList& columns, QWidget* parent);
     void showBook(const BookView& view) final;
+    bool resume(const Draft& draft) final;
 
 protected:
     /// Adds an item to `table` for each thing, with its id's number as data of the first column.
@@ -39,6 +41,12 @@ protected:
     void addUnderTable(QWidget* widget);
     /// The thing chosen; 0 where none is.
     [[nodiscard]] std::int64_t chosen() const;
+    /// What was typed into the form of a thing (0: a new one) and is not in the book; empty where nothing
+    /// was.
+    [[nodiscard]] QJsonObject typedFor(std::int64_t number) const;
+    /// Runs a dialog that asks for a thing (0: a new one); what is typed is kept as a draft, called by these
+    /// words.
+    void ask(QDialog& dialog, std::int64_t number, const QString& words);
 
     /// One more button behind the usual ones.
     QPushButton* addButton(const QString& objectName, const QString& words);

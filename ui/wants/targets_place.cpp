@@ -189,11 +189,12 @@ void TargetsPlace::showChosen(std::int64_t number) {
                       answerWords(found->second));
 }
 
-void TargetsPlace::ask(const Target& target) {
+void TargetsPlace::askFor(const Target& target) {
     TargetDialog dialog(
         book(), recipes(), target, wording(), [this](const Command& command) { return perform(command); },
         this);
-    dialog.exec();
+    ask(dialog, target.id.number,
+        target.id.number == 0 ? tr("a new target") : tr("target %1").arg(text(target.name)));
 }
 
 void TargetsPlace::putIn() {
@@ -202,11 +203,11 @@ void TargetsPlace::putIn() {
     target.plants = firstWanted;
     target.due = today() + usualLead;
     target.worth = season::usualWorth;
-    ask(target);
+    askFor(target);
 }
 
 void TargetsPlace::change(std::int64_t number) {
-    ask(book().get<Target>({number}));
+    askFor(book().get<Target>({number}));
 }
 
 Command TargetsPlace::removal(std::int64_t number) const {

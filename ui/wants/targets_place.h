@@ -27,7 +27,7 @@ private:
     [[nodiscard]] QString stateWords(const season::TargetCoverage& coverage) const;
     /// The nursery's own sureness, in percent.
     [[nodiscard]] QString surenessText(const HouseBook& book) const;
-    void ask(const Target& target);
+    void askFor(const Target& target);
 
     /// How the chosen target can be met, at once and before anything is planned.
     [[nodiscard]] QString answerWords(const season::TargetCoverage& coverage) const;

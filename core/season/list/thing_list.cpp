@@ -7,10 +7,17 @@
 namespace warmbench::season {
 namespace {
 
+template <class Names>
+std::vector<ListColumn> named(const Names& names) {
+    std::vector<ListColumn> columns;
+    for (const char* name : names) columns.push_back({name});
+    return columns;
+}
+
 std::vector<ListColumn> columnsOf(ListKind kind) {
     switch (kind) {
     case ListKind::Targets:
-        return {targetColumnNames.begin(), targetColumnNames.end()};
+        return named(targetColumnNames);
     case ListKind::Stocks:
         return stockColumns();
     case ListKind::Recipes:

@@ -1,16 +1,14 @@
 #include "app/window/file_session.h"
 #include "tests/app/storage/book_folder.h"
 #include "tests/app/storage/postgres_server.h"
+#include "tests/app/window/comes.h"
 #include "tests/support/small_book.h"
 #include "ui/shell/main_window.h"
 
 #include <catch2/catch.hpp>
 
-#include <QDeadlineTimer>
-#include <QEventLoop>
 #include <QLabel>
 #include <QStatusBar>
-#include <QTimer>
 
 #include <filesystem>
 
@@ -18,28 +16,6 @@ using namespace warmbench;
 using namespace warmbench::tests;
 using app::FileSession;
 using app::OpenMode;
-
-namespace {
-
-/// Lets the event loop run until it is so; gives up after a time that no sound run needs.
-bool comes(const std::function<bool()>& so) {
-    const QDeadlineTimer end(60'000);
-    while (!so() && !end.hasExpired()) {
-        QEventLoop loop;
-        QTimer::singleShot(20, &loop, &QEventLoop::quit);
-        loop.exec();
-    }
-    return so();
-}
-
-/// No key store.
-class NoKeys : public app::PasswordKeeper {
-public:
-    std::string find(const std::string&) override { return {}; }
-    Outcome keep(const std::string& address, const std::string&) override { return Refusal{address, "none"}; }
-};
-
-} // namespace
 
 TEST_CASE("What others do in a book comes to a session by itself") {
     const BookFolder folder(GENERATE(Kept::InFiles, Kept::Shared));
