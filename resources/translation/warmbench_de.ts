@@ -1227,6 +1227,14 @@
         <translation>Tischplan</translation>
     </message>
     <message>
+        <source>Block slo&amp;ts</source>
+        <translation>Stellplät&amp;ze sperren</translation>
+    </message>
+    <message>
+        <source>Blocked slots, row/column</source>
+        <translation>Gesperrte Stellplätze, Reihe/Spalte</translation>
+    </message>
+    <message>
         <source>By</source>
         <translation>Bis</translation>
     </message>
@@ -1257,6 +1265,10 @@
     <message>
         <source>Checks</source>
         <translation>Kontrollen</translation>
+    </message>
+    <message>
+        <source>Click slots of a zone that take no container, or drag over them; by keys, arrows go from slot to slot, Space blocks one or frees it, Enter keeps that.</source>
+        <translation>Stellplätze einer Zone anklicken oder überstreichen, die kein Gefäß aufnehmen; mit Tasten: Pfeile gehen von Platz zu Platz, die Leertaste sperrt einen oder gibt ihn frei, Enter behält es so.</translation>
     </message>
     <message>
         <source>Climate</source>
@@ -3183,6 +3195,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Zone %1 fällt weg.</translation>
     </message>
     <message>
+        <source>Zone %1: %2 slots blocked; row %3, column %4 is %5</source>
+        <translation>Zone %1: %2 Stellplätze gesperrt; Reihe %3, Spalte %4 ist %5</translation>
+    </message>
+    <message>
         <source>Zone %1: rows %2 to %3, columns %4 to %5</source>
         <translation>Zone %1: Reihen %2 bis %3, Spalten %4 bis %5</translation>
     </message>
@@ -3319,6 +3335,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>darunter</translation>
     </message>
     <message>
+        <source>blocked</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
         <source>callused</source>
         <translation>kallusiert</translation>
     </message>
@@ -3397,6 +3417,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>fog</source>
         <translation>Feinnebel</translation>
+    </message>
+    <message>
+        <source>free</source>
+        <translation>frei</translation>
     </message>
     <message>
         <source>from</source>
@@ -3590,6 +3614,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <source>none yet</source>
         <comment>place</comment>
         <translation>noch keiner</translation>
+    </message>
+    <message>
+        <source>none; such as 1/3; 4/12</source>
+        <translation>keine; etwa 1/3; 4/12</translation>
     </message>
     <message>
         <source>not in a year</source>

@@ -10,6 +10,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <QSpinBox>
@@ -123,6 +124,62 @@ TEST_CASE("By keys alone a zone is made smaller: arrows draw it, Escape leaves i
     open.answer("refitChange");
     QTest::keyClick(open.plan, Qt::Key_Return);
     CHECK(open.book.get<Zone>(open.zone).cols == before.get<Zone>(open.zone).cols - 1);
+}
+
+TEST_CASE("Slots are blocked with the mouse, by keys and by numbers; what stands there is told first") {
+    WindowWithPlan open;
+    const HouseBook before = open.book;
+    const Zone zone = before.get<Zone>(open.zone);
+    const auto centre = [&](Slot slot) {
+        return open.at(open.zone, (slot.col + 0.5) / zone.cols, (slot.row + 0.5) / zone.rows);
+    };
+    const auto blocked = [&]() -> const std::vector<Slot>& { return open.book.get<Zone>(open.zone).blocked; };
+    std::vector<Slot> free;
+    for (int row = 0; row < zone.rows; ++row)
+        for (int col = 0; col < zone.cols; ++col) {
+            bool taken = std::count(zone.blocked.begin(), zone.blocked.end(), Slot{row, col}) > 0;
+            for (const StayId id : before.staysIn(open.zone))
+                for (const warmbench::Place& place : before.get<Stay>(id).places)
+                    taken = taken || place.slots.covers({row, col});
+            if (!taken) free.push_back({row, col});
+        }
+    REQUIRE(free.size() >= 2);
+    open.child<QPushButton>("blockSlots")->click();
+    QTest::mouseClick(open.plan, Qt::LeftButton, {}, centre(free.back()));
+    CHECK(blocked().size() == zone.blocked.size() + 1);
+    CHECK(std::count(blocked().begin(), blocked().end(), free.back()) == 1);
+    CHECK(open.plan->tool() == HousePlan::Tool::BlockSlots);
+    QTest::mouseClick(open.plan, Qt::LeftButton, {}, centre(free.back()));
+    CHECK(open.book == before);
+
+    // By keys: to the first free slot, Space, Enter.
+    open.child<QPushButton>("blockSlots")->click();
+    open.child<QPushButton>("blockSlots")->click();
+    open.plan->setFocus();
+    for (int i = 0; i < free.front().row; ++i) QTest::keyClick(open.plan, Qt::Key_Down);
+    for (int i = 0; i < free.front().col; ++i) QTest::keyClick(open.plan, Qt::Key_Right);
+    QTest::keyClick(open.plan, Qt::Key_Space);
+    CHECK(open.child<QLabel>("planWords")->text().contains(QStringLiteral("is blocked")));
+    QTest::keyClick(open.plan, Qt::Key_Return);
+    CHECK(std::count(blocked().begin(), blocked().end(), free.front()) == 1);
+    QTest::keyClick(open.plan, Qt::Key_Escape);
+    CHECK(open.plan->tool() == HousePlan::Tool::Choose);
+
+    // By numbers, over what stands there.
+    const auto standing = open.book.staysMeeting(open.zone, smallNurseryToday(), smallNurseryToday() + 1);
+    REQUIRE(!standing.empty());
+    const Stay& stay = open.book.get<Stay>(*standing.begin());
+    const Slot taken{stay.places.front().slots.row, stay.places.front().slots.col};
+    auto* field = open.child<QLineEdit>("zoneBlocked");
+    field->setText(QStringLiteral("1 by 3"));
+    open.child<QPushButton>("keepThing")->click();
+    CHECK(open.child<QLabel>("setupRefusal")->text().contains(QStringLiteral("expected row/column")));
+    field->setText(QStringLiteral("%1/%2").arg(taken.row + 1).arg(taken.col + 1));
+    open.answer("refitChange");
+    open.child<QPushButton>("keepThing")->click();
+    CHECK(!open.told.isEmpty());
+    CHECK(blocked() == std::vector<Slot>{taken});
+    CHECK(audit(open.book).empty());
 }
 
 TEST_CASE("A bench is drawn on the floor and a zone on it, with the mouse") {

@@ -62,6 +62,9 @@ void HousePlan::choose(const PlanThing& thing) {
 void HousePlan::setTool(Tool tool) {
     m_tool = tool;
     setCursor(tool == Tool::Choose ? Qt::ArrowCursor : Qt::CrossCursor);
+    m_slot = {};
+    setDrawn(std::nullopt);
+    if (tool == Tool::BlockSlots) setFocus();
     Q_EMIT toolChanged(tool);
 }
 
@@ -85,6 +88,14 @@ QPointF HousePlan::inHouse(QPointF at) const {
 }
 
 QString HousePlan::wordsOf(const PlanShape& shape) const {
+    if (const auto* zone = std::get_if<Zone>(&shape); zone && m_tool == Tool::BlockSlots) {
+        const bool isBlocked =
+            std::find(zone->blocked.begin(), zone->blocked.end(), m_slot) != zone->blocked.end();
+        return tr("Zone %1: %2 slots blocked; row %3, column %4 is %5")
+            .arg(text(zone->name), m_wording.number(static_cast<int>(zone->blocked.size())),
+                 m_wording.number(m_slot.row + 1), m_wording.number(m_slot.col + 1),
+                 isBlocked ? tr("blocked") : tr("free"));
+    }
     if (const auto* zone = std::get_if<Zone>(&shape))
         return tr("Zone %1: rows %2 to %3, columns %4 to %5")
             .arg(text(zone->name), m_wording.number(zone->row + 1), m_wording.number(zone->row + zone->rows),
@@ -117,6 +128,11 @@ void HousePlan::drawNew(QPointF to) {
         if (const auto bench = benchBetween(like, m_pressed, to)) return setDrawn(*bench);
         return setDrawn(std::nullopt);
     }
+    if (m_tool == Tool::BlockSlots) {
+        const Zone& zone = m_book->get<Zone>(std::get<ZoneId>(*m_chosen));
+        m_slot = slotNear(*m_book, zone, to);
+        return setDrawn(blockedBetween(zone, slotNear(*m_book, zone, m_pressed), m_slot));
+    }
     const auto bench = std::get_if<BenchId>(&*m_chosen);
     if (bench) setDrawn(zoneBetween(m_book->get<Bench>(*bench), firstZone(*m_book, *bench), m_pressed, to));
 }
@@ -125,7 +141,8 @@ void HousePlan::ask() {
     if (!m_drawn) return;
     const PlanShape shape = *m_drawn;
     setDrawn(std::nullopt);
-    if (m_tool != Tool::Choose) setTool(Tool::Choose);
+    // A corner is seldom all that is blocked, so that tool stays in hand.
+    if (m_tool != Tool::Choose && m_tool != Tool::BlockSlots) setTool(Tool::Choose);
     Q_EMIT wanted(shape);
 }
 
@@ -135,6 +152,13 @@ void HousePlan::mousePressEvent(QMouseEvent* event) {
     m_drawing = m_tool != Tool::Choose;
     if (m_drawing) {
         if (m_tool == Tool::DrawBench) return;
+        if (m_tool == Tool::BlockSlots) {
+            const PlanThing under = thingAt(*m_book, *m_house, m_pressed);
+            m_drawing = std::holds_alternative<ZoneId>(under);
+            if (!m_drawing) return;
+            m_chosen = under;
+            return drawNew(m_pressed);
+        }
         // A zone is drawn on the bench under the hand, whatever lies there already.
         for (const BenchId bench : m_book->benchesOf(*m_house))
             if (planRect(m_book->get<Bench>(bench)).contains(m_pressed)) m_chosen = bench;
@@ -204,7 +228,31 @@ void HousePlan::chooseNext(int by) {
     Q_EMIT chosen(next);
 }
 
+const Zone* HousePlan::blockedZone() const {
+    if (m_drawn) return std::get_if<Zone>(&*m_drawn);
+    const auto* id = m_house && m_chosen ? std::get_if<ZoneId>(&*m_chosen) : nullptr;
+    return id ? &m_book->get<Zone>(*id) : nullptr;
+}
+
+/// Whether the key meant a slot to be blocked.
+bool HousePlan::blockByKey(int key) {
+    const Zone* zone = m_tool == Tool::BlockSlots ? blockedZone() : nullptr;
+    if (!zone) return false;
+    if (key == Qt::Key_Space) {
+        setDrawn(blockedBetween(*zone, m_slot, m_slot));
+        return true;
+    }
+    const int right = key == Qt::Key_Right ? 1 : key == Qt::Key_Left ? -1 : 0;
+    const int front = key == Qt::Key_Down ? 1 : key == Qt::Key_Up ? -1 : 0;
+    if (right == 0 && front == 0) return false;
+    m_slot = {std::clamp(m_slot.row + front, 0, zone->rows - 1),
+              std::clamp(m_slot.col + right, 0, zone->cols - 1)};
+    setDrawn(m_drawn);
+    return true;
+}
+
 void HousePlan::keyPressEvent(QKeyEvent* event) {
+    if (blockByKey(event->key())) return;
     const bool resize = event->modifiers() & Qt::ShiftModifier;
     switch (event->key()) {
     case Qt::Key_Left:

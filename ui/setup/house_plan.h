@@ -13,12 +13,13 @@ namespace warmbench::ui {
 /// what there is, and asked for when it is let go; the plan itself changes nothing.
 ///
 /// Mouse: press chooses; dragging moves it, or its edges; with a tool, dragging draws a bench on the floor or
-/// a zone on a bench. Keys: N and P go to the next and the previous thing; arrows move what is chosen, with
-/// Shift its right and front edges; Enter asks for it so, Escape leaves it as it was.
+/// a zone on a bench, or blocks slots of a zone. Keys: N and P go to the next and the previous thing; arrows
+/// move what is chosen, with Shift its right and front edges; while slots are blocked arrows go from slot to
+/// slot and Space blocks one or frees it; Enter asks for it so, Escape leaves it as it was.
 class HousePlan : public QWidget {
     Q_OBJECT
 public:
-    enum class Tool { Choose, DrawBench, DrawZone };
+    enum class Tool { Choose, DrawBench, DrawZone, BlockSlots };
 
     explicit HousePlan(QWidget* parent = nullptr);
     /// Palette and type must outlive the widget or be set anew.
@@ -62,6 +63,8 @@ private:
     void ask();
     void step(int right, int front, bool resize);
     void chooseNext(int by);
+    bool blockByKey(int key);
+    [[nodiscard]] const Zone* blockedZone() const;
     void setCursorAt(QPointF at);
     void paintBench(QPainter& painter, const Bench& bench) const;
     void paintZone(QPainter& painter, const Zone& zone) const;
@@ -78,6 +81,7 @@ private:
     std::optional<PlanShape> m_held;  ///< what the mouse took hold of, as it was
     Grip m_grip;
     QPointF m_pressed; ///< in the house
+    Slot m_slot;       ///< of the chosen zone, on which keys block
     bool m_drawing = false;
 };
 

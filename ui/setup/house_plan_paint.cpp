@@ -28,6 +28,19 @@ void HousePlan::paintEvent(QPaintEvent*) {
         painter.setBrush(veil);
         painter.drawRect(onWidget(planRect(*m_book, *m_drawn)));
     }
+    if (const Zone* zone = m_tool == Tool::BlockSlots ? blockedZone() : nullptr) {
+        const QRectF rect = onWidget(planRect(*m_book, *zone));
+        const double slot = rect.width() / zone->cols;
+        const auto at = [&](Slot one) {
+            return QRectF(rect.left() + slot * one.col, rect.top() + slot * one.row, slot, slot);
+        };
+        painter.setPen(QPen(m_palette->ink, 1));
+        painter.setBrush(QBrush(m_palette->ink, Qt::DiagCrossPattern));
+        for (const Slot one : zone->blocked) painter.drawRect(at(one));
+        painter.setPen(QPen(m_palette->accent, 2));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(at(m_slot));
+    }
     if (hasFocus()) {
         painter.setPen(QPen(m_palette->accent, 2));
         painter.setBrush(Qt::NoBrush);

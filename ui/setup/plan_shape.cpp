@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace warmbench::ui {
 namespace {
@@ -156,6 +157,30 @@ std::optional<Bench> benchBetween(const Bench& like, QPointF from, QPointF to) {
     bench.cols = static_cast<int>(drawn.width() / mm(bench.slot));
     bench.rows = static_cast<int>(drawn.height() / mm(bench.slot));
     return bench.cols > 0 && bench.rows > 0 ? std::optional(bench) : std::nullopt;
+}
+
+Slot slotNear(const HouseBook& book, const Zone& zone, QPointF at) {
+    const QPointF inZone = at - planRect(book, zone).topLeft();
+    const double slot = mm(book.get<Bench>(zone.bench).slot);
+    const auto index = [&](double along, int most) {
+        return std::clamp(static_cast<int>(std::floor(along / slot)), 0, most - 1);
+    };
+    return {index(inZone.y(), zone.rows), index(inZone.x(), zone.cols)};
+}
+
+Zone blockedBetween(const Zone& zone, Slot from, Slot to) {
+    std::set<Slot> blocked(zone.blocked.begin(), zone.blocked.end());
+    const bool frees = blocked.contains(from);
+    for (int row = std::min(from.row, to.row); row <= std::max(from.row, to.row); ++row)
+        for (int col = std::min(from.col, to.col); col <= std::max(from.col, to.col); ++col) {
+            if (frees)
+                blocked.erase({row, col});
+            else
+                blocked.insert({row, col});
+        }
+    Zone changed = zone;
+    changed.blocked.assign(blocked.begin(), blocked.end());
+    return changed;
 }
 
 Zone zoneBetween(const Bench& bench, const Zone& like, QPointF from, QPointF to) {

@@ -53,4 +53,9 @@ struct Grip {
 /// A zone over the slots of a bench from corner to corner.
 [[nodiscard]] Zone zoneBetween(const Bench& bench, const Zone& like, QPointF from, QPointF to);
 
+/// The slot of a zone that is nearest to a point.
+[[nodiscard]] Slot slotNear(const HouseBook& book, const Zone& zone, QPointF at);
+/// A zone with the slots from corner to corner blocked; free again where the first of them is blocked.
+[[nodiscard]] Zone blockedBetween(const Zone& zone, Slot from, Slot to);
+
 } // namespace warmbench::ui

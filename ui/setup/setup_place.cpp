@@ -68,6 +68,7 @@ SetupPlace::SetupPlace(QWidget* parent)
       m_title(new QLabel(this)), m_planPart(new QWidget(this)), m_plan(new HousePlan(m_planPart)),
       m_drawBench(smallButton(tr("Draw a b&ench"), "drawBench", m_planPart)),
       m_drawZone(smallButton(tr("Draw a z&one"), "drawZone", m_planPart)),
+      m_blockSlots(smallButton(tr("Block slo&ts"), "blockSlots", m_planPart)),
       m_planWords(new QLabel(m_planPart)), m_room(new QScrollArea(this)),
       m_keep(smallButton(tr("&Keep"), "keepThing", this)),
       m_remove(smallButton(tr("&Remove"), "removeThing", this)),

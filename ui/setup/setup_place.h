@@ -75,6 +75,7 @@ private:
     HousePlan* m_plan;
     QPushButton* m_drawBench;
     QPushButton* m_drawZone;
+    QPushButton* m_blockSlots;
     QLabel* m_planWords;
     QScrollArea* m_room;
     ThingForm* m_form = nullptr;

@@ -35,10 +35,14 @@ QWidget* SetupPlace::makePlan() {
     m_planWords->setObjectName(QStringLiteral("planWords"));
     m_planWords->setProperty("rank", QStringLiteral("quiet"));
     m_planWords->setWordWrap(true);
-    for (QPushButton* tool : {m_drawBench, m_drawZone}) tool->setCheckable(true);
+    m_blockSlots->setToolTip(
+        tr("Click slots of a zone that take no container, or drag over them; by keys, arrows go from "
+           "slot to slot, Space blocks one or frees it, Enter keeps that."));
+    for (QPushButton* tool : {m_drawBench, m_drawZone, m_blockSlots}) tool->setCheckable(true);
     auto* tools = new QHBoxLayout;
     tools->addWidget(m_drawBench);
     tools->addWidget(m_drawZone);
+    tools->addWidget(m_blockSlots);
     tools->addWidget(m_planWords, 1);
     auto* column = new QVBoxLayout(m_planPart);
     column->setContentsMargins(0, 0, 0, 0);
@@ -51,11 +55,14 @@ QWidget* SetupPlace::makePlan() {
     connect(m_plan, &HousePlan::toolChanged, this, [this](HousePlan::Tool tool) {
         m_drawBench->setChecked(tool == HousePlan::Tool::DrawBench);
         m_drawZone->setChecked(tool == HousePlan::Tool::DrawZone);
+        m_blockSlots->setChecked(tool == HousePlan::Tool::BlockSlots);
     });
     connect(m_drawBench, &QPushButton::clicked, this,
             [this](bool on) { m_plan->setTool(on ? HousePlan::Tool::DrawBench : HousePlan::Tool::Choose); });
     connect(m_drawZone, &QPushButton::clicked, this,
             [this](bool on) { m_plan->setTool(on ? HousePlan::Tool::DrawZone : HousePlan::Tool::Choose); });
+    connect(m_blockSlots, &QPushButton::clicked, this,
+            [this](bool on) { m_plan->setTool(on ? HousePlan::Tool::BlockSlots : HousePlan::Tool::Choose); });
     return m_planPart;
 }
 

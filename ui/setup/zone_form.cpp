@@ -36,6 +36,31 @@ Result<std::vector<Celsius>> setPointsIn(const QString& words, const Wording& wo
     return found;
 }
 
+QString blockedWords(const Zone& zone) {
+    QStringList words;
+    for (const Slot slot : zone.blocked) words += QStringLiteral("%1/%2").arg(slot.row + 1).arg(slot.col + 1);
+    return words.join(QStringLiteral("; "));
+}
+
+/// Slots such as `1/3; 4/12`, row and column counted from 1.
+Result<std::vector<Slot>> slotsIn(const QString& words) {
+    std::vector<Slot> found;
+    for (const QString& word : words.split(u';', Qt::SkipEmptyParts)) {
+        const QStringList parts = word.split(u'/');
+        bool rowGiven = false;
+        bool colGiven = false;
+        const int row = parts.front().trimmed().toInt(&rowGiven);
+        const int col = parts.back().trimmed().toInt(&colGiven);
+        if (parts.size() != 2 || !rowGiven || !colGiven || row < 1 || col < 1)
+            return Refusal{"blocked slots", "found '" + word.trimmed().toStdString() +
+                                                "', expected row/column such as 1/3, with semicolons between "
+                                                "several"};
+        found.push_back({row - 1, col - 1});
+    }
+    std::sort(found.begin(), found.end());
+    return found;
+}
+
 } // namespace
 
 ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWidget* parent)
@@ -44,7 +69,10 @@ ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWi
       m_row(addCount(fields(), "zoneRow", tr("First &row, counted from the back"), zone.row + 1, 1, 1000)),
       m_col(addCount(fields(), "zoneCol", tr("First &column, from the left"), zone.col + 1, 1, 1000)),
       m_rows(addCount(fields(), "zoneRows", tr("Ro&ws"), zone.rows, 1, 1000)),
-      m_cols(addCount(fields(), "zoneCols", tr("Col&umns"), zone.cols, 1, 1000)) {
+      m_cols(addCount(fields(), "zoneCols", tr("Col&umns"), zone.cols, 1, 1000)),
+      m_blocked(addText(fields(), "zoneBlocked", tr("Blocked slots, row/column"),
+                        blockedWords(zone).toStdString())) {
+    m_blocked->setPlaceholderText(tr("none; such as 1/3; 4/12"));
     QStringList covers;
     for (std::size_t cover = 0; cover < coverNames.size(); ++cover)
         covers += wording.coverName(static_cast<Cover>(cover));
@@ -85,6 +113,9 @@ Result<Command> ZoneForm::command() const {
     zone.col = m_col->value() - 1;
     zone.rows = m_rows->value();
     zone.cols = m_cols->value();
+    auto blocked = slotsIn(m_blocked->text());
+    if (!blocked) return blocked.refusal();
+    zone.blocked = std::move(*blocked);
     zone.cover = static_cast<Cover>(m_cover->currentIndex());
     zone.mat.reset();
     if (m_hasMat->isChecked()) {

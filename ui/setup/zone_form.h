@@ -28,6 +28,7 @@ private:
     QSpinBox* m_col;
     QSpinBox* m_rows;
     QSpinBox* m_cols;
+    QLineEdit* m_blocked;
     QComboBox* m_cover;
     QCheckBox* m_hasMat;
     QLineEdit* m_matName;
