@@ -4,6 +4,7 @@
 #include "core/exchange/file/file.h"
 #include "tests/core/season/season_book.h"
 #include "tests/ui/backup_pictures.h"
+#include "tests/ui/carry_pictures.h"
 #include "tests/ui/root_pictures.h"
 #include "tests/ui/window.h"
 #include "ui/form/form_style.h"
@@ -363,5 +364,6 @@ int main(int argc, char** argv) {
     warmbench::tests::writeSeason(folder);
     warmbench::tests::writeBackupPictures(folder);
     warmbench::tests::writeRootPictures(folder);
+    warmbench::tests::writeCarryPictures(folder);
     warmbench::tests::writeWindows(folder);
 }

@@ -5,6 +5,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <QAccessible>
 #include <QAction>
 #include <QApplication>
 #include <QLabel>
@@ -12,6 +13,10 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QTest>
+
+#include <private/qguiapplication_p.h>
+#include <qpa/qplatformaccessibility.h>
+#include <qpa/qplatformintegration.h>
 
 using namespace warmbench;
 using namespace warmbench::ui;
@@ -215,4 +220,73 @@ TEST_CASE("Assistive programs find in the bar what is carried and what is aimed 
     CHECK(hands.words.accessibleName().contains(QStringLiteral("Ribes sanguineum")));
     CHECK(hands.words.accessibleName().contains(QStringLiteral("suits")));
     CHECK(hands.window.focusWidget() == &hands.map);
+}
+
+namespace {
+
+/// What assistive programs are told while it lives, one alert after the other, in words.
+class Alerts {
+public:
+    Alerts() : m_before(QAccessible::installUpdateHandler(hear)) {
+        heard().clear();
+        platform().setActive(true);
+    }
+    Alerts(const Alerts&) = delete;
+    Alerts& operator=(const Alerts&) = delete;
+    ~Alerts() {
+        QAccessible::installUpdateHandler(m_before);
+        platform().setActive(false);
+    }
+    /// The last one; empty where there was none since it was asked for.
+    [[nodiscard]] QString takeLast() {
+        const QString last = heard().isEmpty() ? QString() : heard().last();
+        heard().clear();
+        return last;
+    }
+
+private:
+    /// What a running screen reader would switch on.
+    static QPlatformAccessibility& platform() {
+        return *QGuiApplicationPrivate::platformIntegration()->accessibility();
+    }
+    static QStringList& heard() {
+        static QStringList words;
+        return words;
+    }
+    static void hear(QAccessibleEvent* event) {
+        if (event->type() == QAccessible::Alert)
+            heard() += event->accessibleInterface()->text(QAccessible::Name);
+    }
+    QAccessible::UpdateHandler m_before;
+};
+
+} // namespace
+
+TEST_CASE("Assistive programs are told of each step of placing by hand as it is done") {
+    Hands hands;
+    hands.window.choose(hands.batchOf("Ribes sanguineum"));
+    hands.map.setFocus();
+    Alerts alerts;
+    hands.press(Qt::Key_Space);
+    CHECK(alerts.takeLast().contains(QStringLiteral("Ribes sanguineum")));
+    hands.press(Qt::Key_Tab);
+    const QString first = alerts.takeLast();
+    CHECK(first.contains(QStringLiteral("suits")));
+    hands.press(Qt::Key_Tab);
+    const QString second = alerts.takeLast();
+    CHECK(!second.isEmpty());
+    CHECK(second != first);
+    hands.press(Qt::Key_Return);
+    CHECK(!hands.bar.isVisible());
+    CHECK(!hands.book().staysOf(hands.batchOf("Ribes sanguineum")).empty());
+    // What has been struck asks first, and that is told too.
+    const BatchId struck = hands.map.scene().stays.front().batch;
+    hands.window.choose(struck);
+    hands.map.setFocus();
+    hands.press(Qt::Key_Space);
+    hands.press(Qt::Key_Tab);
+    (void)alerts.takeLast();
+    hands.press(Qt::Key_Return);
+    CHECK(alerts.takeLast().contains(QStringLiteral("struck")));
+    hands.press(Qt::Key_Escape);
 }

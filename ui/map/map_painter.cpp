@@ -175,38 +175,9 @@ void MapPainter::paintGrid(const Canvas& canvas, int index, const QRect& area) c
 }
 
 void MapPainter::paintHeading(const Canvas& canvas, int index) const {
-    const SceneZone& zone = canvas.scene.zones[nth(index)];
-    const QRect strip = canvas.layout.heading(canvas.scene, index);
-    const bool outside = canvas.layout.headingOutside(canvas.scene, index);
-    const ZoneLabel label = zoneLabel(zone, strip.width(), m_kit);
-    const QFontMetrics& quiet = m_kit.quiet;
-    const QFontMetrics& strong = m_kit.strong;
-    if (!outside && (label.name.isEmpty() || strip.height() < strong.height())) return;
-    QPainter& painter = canvas.painter;
-    const QColor ground = m_kit.palette.heatAt(zone.setPoint);
-    painter.fillRect(outside ? strip.adjusted(1, 0, 0, -1) : strip, ground);
-    const QColor colour = m_kit.palette.textOn(ground);
-    const double baseline = strip.center().y() + strong.ascent() / 2.0;
-    double x = strip.left() + headingGap;
-    const auto put = [&](const QString& words, const QFont& font, const QFontMetrics& metrics) {
-        if (words.isEmpty()) return;
-        painter.setFont(font);
-        painter.setPen(colour);
-        painter.drawText(QPointF(x, baseline), words);
-        x += metrics.horizontalAdvance(words) + headingGap;
-    };
-    put(label.name, m_kit.type.strong, strong);
-    put(label.heat, m_kit.type.quiet, quiet);
-    if (!label.trouble.isEmpty()) {
-        const QRectF chip(x - 2, strip.top() + 3, quiet.horizontalAdvance(label.trouble) + headingGap,
-                          strip.height() - 6);
-        painter.fillRect(chip, m_kit.palette.troubleGround);
-        painter.setPen(m_kit.palette.trouble);
-        painter.setFont(m_kit.type.quiet);
-        painter.drawText(QPointF(chip.left() + headingGap / 2.0, baseline), label.trouble);
-    }
-    x = strip.right() - headingGap - quiet.horizontalAdvance(label.taken) + 1;
-    put(label.taken, m_kit.type.quiet, quiet);
+    paintZoneHeading(canvas.painter, canvas.layout.heading(canvas.scene, index),
+                     canvas.layout.headingOutside(canvas.scene, index), canvas.scene.zones[nth(index)],
+                     m_kit);
 }
 
 void MapPainter::paintSelectedZone(const Canvas& canvas, int index) const {

@@ -2,6 +2,7 @@
 
 #include "ui/words/say.h"
 
+#include <QPainter>
 #include <QStringList>
 
 #include <array>
@@ -87,6 +88,38 @@ QString potSentence(const ScenePot& pot, const Wording& wording) {
         words += say("; %1 of %2 rooted at its last check")
                      .arg(wording.number(pot.rooted), wording.number(pot.examined));
     return words;
+}
+
+void paintZoneHeading(QPainter& painter, const QRect& strip, bool outside, const SceneZone& zone,
+                      const PaintKit& kit, int keptFree) {
+    const ZoneLabel label = zoneLabel(zone, strip.width() - keptFree, kit);
+    const QFontMetrics& quiet = kit.quiet;
+    const QFontMetrics& strong = kit.strong;
+    if (!outside && (label.name.isEmpty() || strip.height() < strong.height())) return;
+    const QColor ground = kit.palette.heatAt(zone.setPoint);
+    painter.fillRect(outside ? strip.adjusted(1, 0, 0, -1) : strip, ground);
+    const QColor colour = kit.palette.textOn(ground);
+    const double baseline = strip.center().y() + strong.ascent() / 2.0;
+    double x = strip.left() + headingGap;
+    const auto put = [&](const QString& words, const QFont& font, const QFontMetrics& metrics) {
+        if (words.isEmpty()) return;
+        painter.setFont(font);
+        painter.setPen(colour);
+        painter.drawText(QPointF(x, baseline), words);
+        x += metrics.horizontalAdvance(words) + headingGap;
+    };
+    put(label.name, kit.type.strong, strong);
+    put(label.heat, kit.type.quiet, quiet);
+    if (!label.trouble.isEmpty()) {
+        const QRectF chip(x - 2, strip.top() + 3, quiet.horizontalAdvance(label.trouble) + headingGap,
+                          strip.height() - 6);
+        painter.fillRect(chip, kit.palette.troubleGround);
+        painter.setPen(kit.palette.trouble);
+        painter.setFont(kit.type.quiet);
+        painter.drawText(QPointF(chip.left() + headingGap / 2.0, baseline), label.trouble);
+    }
+    x = strip.right() - keptFree - headingGap - quiet.horizontalAdvance(label.taken) + 1;
+    put(label.taken, kit.type.quiet, quiet);
 }
 
 } // namespace warmbench::ui

@@ -3,6 +3,8 @@
 #include "ui/map/map_scene.h"
 #include "ui/map/paint_kit.h"
 
+class QPainter;
+
 namespace warmbench::ui {
 
 /// The words of a zone's heading, cut down to what a width holds; never elided.
@@ -17,6 +19,11 @@ struct ZoneLabel {
 inline constexpr int headingGap = 8;
 
 [[nodiscard]] ZoneLabel zoneLabel(const SceneZone& zone, int width, const PaintKit& kit);
+
+/// Paints a zone's heading into its strip, `keptFree` pixels at its end left for something else. `outside`:
+/// over the slots; else on them, and not at all where they are too small for it.
+void paintZoneHeading(QPainter& painter, const QRect& strip, bool outside, const SceneZone& zone,
+                      const PaintKit& kit, int keptFree = 0);
 
 /// `18 °C`, `mat off, 11 °C` or `no mat, 11 °C`.
 [[nodiscard]] QString heatWords(const SceneZone& zone, const Wording& wording);

@@ -120,7 +120,7 @@ void PlacingBar::refresh() {
 void PlacingBar::tellWords() {
     const QString words = m_title->text() + QStringLiteral(". ") + m_words->text();
     m_words->setAccessibleName(words);
-    if (words == m_told || !QAccessible::isActive()) return;
+    if (words == m_told) return;
     m_told = words;
     QAccessibleEvent said(m_words, QAccessible::Alert);
     QAccessible::updateAccessibility(&said);

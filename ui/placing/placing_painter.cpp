@@ -1,4 +1,5 @@
 #include "ui/map/map_hand.h"
+#include "ui/map/zone_label.h"
 #include "ui/placing/placing_hand.h"
 
 #include <QPainter>
@@ -52,6 +53,10 @@ void PlacingHand::paintZones(QPainter& painter, const View& view) const {
         if (!area.intersects(view.visible)) continue;
         const placing::ZoneVerdict* verdict = m_suitability->find(view.scene.zones[nth(i)].id);
         const bool suits = verdict && verdict->suits();
+        // Its heading once more, with room for the mark at its end.
+        paintZoneHeading(painter, view.layout.heading(view.scene, i),
+                         view.layout.headingOutside(view.scene, i), view.scene.zones[nth(i)], view.kit,
+                         chipSide);
         if (suits) {
             painter.setPen(QPen(palette.accent, frameWidth, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
             painter.setBrush(Qt::NoBrush);

@@ -72,6 +72,7 @@ ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWi
       m_cols(addCount(fields(), "zoneCols", tr("Col&umns"), zone.cols, 1, 1000)),
       m_blocked(addText(fields(), "zoneBlocked", tr("Blocked slots, row/column"),
                         blockedWords(zone).toStdString())) {
+    m_blocked->setMinimumWidth(220);
     m_blocked->setPlaceholderText(tr("none; such as 1/3; 4/12"));
     QStringList covers;
     for (std::size_t cover = 0; cover < coverNames.size(); ++cover)
