@@ -146,6 +146,35 @@ TEST_CASE("A container is thrown away only with a reason") {
     CHECK(round.cell(0, 5) == "empty");
 }
 
+TEST_CASE("A batch that is due is weaned with one key, and undo puts it back under its cover") {
+    OpenRound round;
+    // All pots of one batch were looked at, and all have rooted.
+    for (const auto& [id, batch] : round.book().all<Batch>()) {
+        const Stay* stay = stayOn(round.book(), id, smallNurseryToday());
+        if (batch.state != BatchState::Struck || !stay || stay->stage != Stage::Rooting) continue;
+        if (!round.book().checksOf(id).empty()) continue;
+        std::vector<Command> checks;
+        for (const BatchContainer& one : batch.containers)
+            checks.push_back({RecordCheck{
+                {{}, id, one.number, smallNurseryToday(), one.cuttings, one.cuttings, 0, 0, 0, 4, ""}}});
+        REQUIRE(!round.window.session()->perform({Group{"Look at all", checks}}));
+        break;
+    }
+    auto* due = round.child<QTreeWidget>("roundDue");
+    int row = 0;
+    while (row < due->topLevelItemCount() && due->topLevelItem(row)->text(1) != "wean") ++row;
+    REQUIRE(row < due->topLevelItemCount());
+    const BatchId id = findBatch(round.book(), due->topLevelItem(row)->text(0).toStdString())->id;
+    const HouseBook before = round.book();
+    REQUIRE(stayOn(before, id, smallNurseryToday())->stage == Stage::Rooting);
+    due->setFocus();
+    due->setCurrentItem(due->topLevelItem(row));
+    QTest::keyClick(due, Qt::Key_Enter);
+    CHECK(stayOn(round.book(), id, smallNurseryToday())->stage == Stage::Weaning);
+    round.child<QAction>("undo")->trigger();
+    CHECK(round.book() == before);
+}
+
 TEST_CASE("Potting on counts containers one by one, and leaves those that are left empty") {
     OpenRound round;
     round.chooseDue("pot on");

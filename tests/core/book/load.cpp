@@ -43,6 +43,22 @@ TEST_CASE("Cuttings struck stand on their strike day") {
     CHECK(load.cuttingsStruck == std::vector<int>{0, 8 * (24 + 30), 0, 0, 8 * (18 + 20), 0, 0, 0, 0, 8 * 16});
 }
 
+TEST_CASE("Batches count on the day on which their rooting is to end, whichever zone they stand in by then") {
+    const HouseBook book = tests::smallNursery();
+    const Day from = tests::smallNurseryToday() - 60;
+    constexpr int days = 200;
+    std::vector<int> expected(days, 0);
+    for (const auto& [id, batch] : book.all<Batch>()) {
+        std::optional<Day> ends;
+        for (const StayId stay : book.staysOf(id))
+            if (const Stay& one = book.get<Stay>(stay); one.stage == Stage::Rooting)
+                ends = std::max(ends.value_or(one.to), one.to);
+        if (ends && *ends >= from && *ends < from + days) ++expected[static_cast<std::size_t>(*ends - from)];
+    }
+    REQUIRE(std::count(expected.begin(), expected.end(), 0) < days);
+    CHECK(slotLoad(book, from, from + days).batchesRooted == expected);
+}
+
 TEST_CASE("No days and an empty book have an empty load") {
     const Day day = tests::smallNurseryToday();
     CHECK(slotLoad(tests::smallNursery(), day, day).days() == 0);

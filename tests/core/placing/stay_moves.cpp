@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "core/book/rules.h"
 #include "core/book/whereabouts.h"
+#include "core/placing/other_days.h"
 #include "tests/support/small_book.h"
 
 #include <catch2/catch.hpp>
@@ -164,6 +165,42 @@ TEST_CASE("A stay is stretched and shortened, and what comes after it moves alon
     CHECK(told(book, small.struck) ==
           Lines{"A 2027-02-15 to 2027-03-25: 1 2 3 4", "B 2027-03-25 to 2027-04-22: 1 2 3 4"});
     CHECK(book.get<Stay>(small.rooting).to == day("2027-03-25"));
+}
+
+TEST_CASE(
+    "A planned batch whose first stay gets other days is struck on the first, and the rest moves along") {
+    SmallBook small = smallBook();
+    HouseBook& book = small.book;
+    const Stay before = book.get<Stay>(small.plannedStay);
+    const Day strikes = before.from;
+    const int rooting = before.to - before.from;
+    REQUIRE(strikes == book.get<Batch>(small.planned).strikeDay);
+    perform(book, {AddStay{{{},
+                            small.planned,
+                            Stage::Weaning,
+                            small.cool,
+                            before.to,
+                            before.to + 10,
+                            {{1, {2, 0, 1, 3}}, {2, {3, 0, 1, 3}}}}}});
+    const auto command = otherDays(book, small.plannedStay, strikes + 3, before.to + 9);
+    REQUIRE(command);
+    movesThroughAndBack(book, command, words(book, *command));
+    CHECK(book.get<Batch>(small.planned).strikeDay == strikes + 3);
+    const auto line = [](const char* zone, Day from, Day to) {
+        return std::string(zone) + " " + from.iso() + " to " + to.iso() + ": 1 2";
+    };
+    CHECK(told(book, small.planned) == Lines{line("A", strikes + 3, strikes + rooting + 9),
+                                             line("B", strikes + rooting + 9, strikes + rooting + 19)});
+    // Its end alone leaves the strike day.
+    const StayId again = staysInOrder(book, small.planned).front()->id;
+    perform(book, *otherDays(book, again, strikes + 3, strikes + rooting + 5));
+    CHECK(book.get<Batch>(small.planned).strikeDay == strikes + 3);
+    CHECK(told(book, small.planned) == Lines{line("A", strikes + 3, strikes + rooting + 5),
+                                             line("B", strikes + rooting + 5, strikes + rooting + 15)});
+    // What has been struck keeps its day.
+    perform(book, *otherDays(book, small.rooting, day("2027-02-15"), day("2027-04-05")));
+    CHECK(book.get<Batch>(small.struck).strikeDay == day("2027-02-15"));
+    CHECK(audit(book).empty());
 }
 
 TEST_CASE("Moves and days that can't be are refused in words") {
