@@ -3,7 +3,7 @@
 #include "app/command/open_book.h"
 #include "app/command/round_words.h"
 #include "core/exchange/table/table_text.h"
-#include "core/round/entry.h"
+#include "core/round/merge.h"
 #include "core/round/results.h"
 
 #include <iostream>
@@ -61,7 +61,15 @@ int merge(const RoundOptions& options) {
                "--anyway\n";
         return answerIsNo;
     }
-    return record(**file, merge.checks, "Bring home the round in " + options.merge);
+    if (!merge.commands.empty())
+        if (auto refusal =
+                (*file)->perform({Group{"Bring home the round in " + options.merge, merge.commands}}))
+            return refuseFile(*refusal);
+    std::cout << (*file)->path() << ": " << counted(merge.checks, "check", "checks");
+    if (merge.losses > 0) std::cout << ", " << counted(merge.losses, "loss", "losses");
+    if (merge.pottings > 0) std::cout << ", " << counted(merge.pottings, "potting on", "pottings on");
+    std::cout << " entered\n";
+    return done;
 }
 
 int print(const RoundOptions& options, Day day) {
@@ -96,7 +104,8 @@ void addRound(CLI::App& program, Work& work) {
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--day", options->day, "The day, such as 2027-02-01; today without it");
     CLI::Option* entering = call->add_option("--enter", options->enter, "Enter the results in this CSV file");
-    call->add_option("--merge", options->merge, "Bring home the checks entered in a copy of the book")
+    call->add_option("--merge", options->merge,
+                     "Bring home the checks, losses and pottings on entered in a copy of the book")
         ->excludes(entering);
     call->add_flag("--anyway", options->anyway,
                    "Enter results that raise questions; bring home all but what is in conflict");

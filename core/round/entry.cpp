@@ -6,7 +6,6 @@
 #include "core/rooting/proportion.h"
 
 #include <algorithm>
-#include <tuple>
 
 namespace warmbench::round {
 namespace {
@@ -27,26 +26,6 @@ bool rootsVanish(const RootCheck& before, const RootCheck& check, int standing) 
     constexpr double level = 0.95;
     return rooting::wilsonInterval(rootedOf(check), level).high <
            rooting::wilsonInterval(rootedOf(before), level).low;
-}
-
-/// What keeps a check of a copy out of the book.
-Outcome conflictOf(const HouseBook& book, const RootCheck& check) {
-    if (auto refusal = wrongWith(book, check, Day::last())) return refusal;
-    for (const RootCheckId id : book.checksOf(check.batch)) {
-        const RootCheck& other = book.get<RootCheck>(id);
-        if (other.container != check.container || other.day != check.day) continue;
-        return Refusal{containerWords(book, check),
-                       "it was looked at on " + check.day.iso() +
-                           " in both books: " + std::to_string(other.rooted) + " of " +
-                           std::to_string(other.examined) + " rooted here, " + std::to_string(check.rooted) +
-                           " of " + std::to_string(check.examined) + " in the copy"};
-    }
-    return std::nullopt;
-}
-
-auto contentOf(const std::string& code, const RootCheck& check) {
-    return std::tuple(code, check.container, check.day, check.examined, check.rooted, check.callused,
-                      check.alive, check.dead, check.grade, check.note);
 }
 
 } // namespace
@@ -76,44 +55,6 @@ std::optional<std::string> questionAbout(const HouseBook& book, const RootCheck&
                " rooted, but " + std::to_string(before->rooted) + " of " + std::to_string(before->examined) +
                " on " + before->day.iso() + "; have roots vanished?";
     return std::nullopt;
-}
-
-RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy) {
-    const auto codeIn = [](const HouseBook& one, const RootCheck& check) {
-        return one.get<Batch>(check.batch).code;
-    };
-    std::vector<decltype(contentOf({}, {}))> known;
-    for (const auto& [id, check] : book.all<RootCheck>())
-        known.push_back(contentOf(codeIn(book, check), check));
-    std::sort(known.begin(), known.end());
-    std::vector<const RootCheck*> added;
-    for (const auto& [id, check] : copy.all<RootCheck>()) {
-        const auto content = contentOf(codeIn(copy, check), check);
-        const auto found = std::lower_bound(known.begin(), known.end(), content);
-        if (found != known.end() && *found == content)
-            known.erase(found);
-        else
-            added.push_back(&check);
-    }
-    std::stable_sort(added.begin(), added.end(),
-                     [](const RootCheck* a, const RootCheck* b) { return a->day < b->day; });
-    RoundMerge merge;
-    for (const RootCheck* check : added) {
-        const std::string code = codeIn(copy, *check);
-        const Batch* batch = findBatch(book, code);
-        if (!batch) {
-            merge.conflicts.push_back({containerCode(code, check->container), "this book has no such batch"});
-            continue;
-        }
-        RootCheck made = *check;
-        made.id = {};
-        made.batch = batch->id;
-        if (auto refusal = conflictOf(book, made))
-            merge.conflicts.push_back(*refusal);
-        else
-            merge.checks.push_back(std::move(made));
-    }
-    return merge;
 }
 
 } // namespace warmbench::round

@@ -17,13 +17,4 @@ namespace warmbench::round {
 /// raises no question.
 [[nodiscard]] std::optional<std::string> questionAbout(const HouseBook& book, const RootCheck& check);
 
-/// The checks of a copy that was carried along on a round, brought home.
-struct RoundMerge {
-    std::vector<RootCheck> checks;  ///< that the book does not have yet, with its own batches' ids
-    std::vector<Refusal> conflicts; ///< why others are not among them, in order of their days
-};
-/// In conflict is a check of a batch or container that the book has not, one of more cuttings than stand
-/// there now, or one of a container that was looked at in both books on one day, with another result.
-[[nodiscard]] RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy);
-
 } // namespace warmbench::round

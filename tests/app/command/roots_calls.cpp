@@ -115,7 +115,8 @@ TEST_CASE("A round worked on a copy is brought home once") {
     REQUIRE(entered(book.path, "2,1") == 0);
     const ProgramRun conflict = runWith({"round", book.path, "--merge", copy});
     CHECK(conflict.status == 1);
-    CHECK(conflict.out.find("in both books: 1 of 2 rooted here, 2 of 2 in the copy") != std::string::npos);
+    CHECK(conflict.out.find("in both books: 1 of 2 rooted here, 2 of 2 rooted in the copy") !=
+          std::string::npos);
     CHECK(checksIn(book.path) == before + 2);
     CHECK(runWith({"round", book.path, "--merge", copy, "--anyway"}).status == 0);
     CHECK(checksIn(book.path) == before + 2);

@@ -1,4 +1,5 @@
 #include "core/round/entry.h"
+#include "core/round/merge.h"
 
 #include "tests/support/small_book.h"
 
@@ -56,11 +57,12 @@ TEST_CASE("Checks entered in a copy are brought home, once") {
     perform(small.book, {RecordCheck{check(small, "2027-03-12", 5, 1)}});
     const RoundMerge found = mergeRound(small.book, copy);
     CHECK(found.conflicts.empty());
-    REQUIRE(found.checks.size() == 2);
-    CHECK(found.checks.front().rooted == 2);
-    CHECK(found.checks.back().rooted == 4);
-    for (const RootCheck& one : found.checks) perform(small.book, {RecordCheck{one}});
-    CHECK(mergeRound(small.book, copy).checks.empty());
+    REQUIRE(found.commands.size() == 2);
+    CHECK(found.checks == 2);
+    CHECK(std::get<RecordCheck>(found.commands.front().what).check.rooted == 2);
+    CHECK(std::get<RecordCheck>(found.commands.back().what).check.rooted == 4);
+    perform(small.book, {Group{"Bring home", found.commands}});
+    CHECK(mergeRound(small.book, copy).commands.empty());
 }
 
 TEST_CASE("What both books say otherwise, or the book can't hold any more, is told and left out") {
@@ -82,13 +84,48 @@ TEST_CASE("What both books say otherwise, or the book can't hold any more, is to
     perform(small.book, {RecordCheck{check(small, "2027-03-20", 5, 3)}});
     perform(small.book, {RecordLoss{{{}, small.struck, 2, day("2027-03-18"), 2, "rot"}}});
     const RoundMerge found = mergeRound(small.book, copy);
-    REQUIRE(found.checks.size() == 1);
-    CHECK(found.checks.front().day == day("2027-03-10"));
+    REQUIRE(found.commands.size() == 1);
+    CHECK(std::get<RecordCheck>(found.commands.front().what).check.day == day("2027-03-10"));
     REQUIRE(found.conflicts.size() == 3);
     CHECK(found.conflicts[0].text() ==
           "27-046-A/01: it was looked at on 2027-03-20 in both books: 3 of 5 rooted "
-          "here, 4 of 5 in the copy");
+          "here, 4 of 5 rooted in the copy");
     CHECK(found.conflicts[1].place == "27-046-A, container 2");
     CHECK(found.conflicts[1].what.find("only 3 stand in it") != std::string::npos);
     CHECK(found.conflicts[2].what == "this book has no such batch");
+}
+
+TEST_CASE("What was thrown away and potted on with a copy is brought home with its freed slots, once") {
+    SmallBook small = smallBook();
+    HouseBook copy = small.book;
+    perform(copy, {RecordLoss{{{}, small.struck, 1, day("2027-03-10"), 1, "rot"}}});
+    perform(copy, {Discard{small.struck, day("2027-03-12"), {2}, "grey mould"}});
+    perform(copy, {PotOn{small.struck, day("2027-04-10"), {{3, 4, 1}}, "early"}});
+    const RoundMerge found = mergeRound(small.book, copy);
+    CHECK(found.conflicts.empty());
+    CHECK(found.losses == 2);
+    CHECK(found.pottings == 1);
+    perform(small.book, {Group{"Bring home", found.commands}});
+    CHECK(small.book.all<Loss>() == copy.all<Loss>());
+    CHECK(small.book.all<Potting>() == copy.all<Potting>());
+    CHECK(small.book.all<Stay>() == copy.all<Stay>());
+    CHECK(mergeRound(small.book, copy).commands.empty());
+    CHECK(mergeRound(small.book, copy).conflicts.empty());
+}
+
+TEST_CASE("A container of which the books tell different ends is left out, with both") {
+    SmallBook small = smallBook();
+    HouseBook copy = small.book;
+    perform(copy, {PotOn{small.struck, day("2027-04-10"), {{3, 4, 1}}, ""}});
+    perform(copy, {Discard{small.struck, day("2027-04-11"), {2}, "grey mould"}});
+    perform(small.book, {PotOn{small.struck, day("2027-04-10"), {{3, 5, 0}}, ""}});
+    perform(small.book, {RecordLoss{{{}, small.struck, 2, day("2027-04-01"), 2, "rot"}}});
+    const HouseBook before = small.book;
+    const RoundMerge found = mergeRound(small.book, copy);
+    CHECK(found.commands.empty());
+    REQUIRE(found.conflicts.size() == 2);
+    CHECK(found.conflicts[0].text() == "27-046-A/03: it was potted on on 2027-04-10 in both books: 5 potted "
+                                       "on here, 4 potted on in the copy");
+    CHECK(found.conflicts[1].text() == "27-046-A/02: 5 were thrown away in the copy, but 3 stand in it here");
+    CHECK(small.book == before);
 }

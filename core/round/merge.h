@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/book/command.h"
+#include "core/book/house_book.h"
+
+#include <vector>
+
+namespace warmbench::round {
+
+/// What was done on a round with a copy of the book that was carried along, to be done in the book.
+struct RoundMerge {
+    std::vector<Command> commands; ///< in order of their days, for the book's own batches
+    std::size_t checks = 0;        ///< of them
+    std::size_t losses = 0;        ///< cuttings that died, containers thrown away
+    std::size_t pottings = 0;
+    std::vector<Refusal> conflicts; ///< why others are not among them, in the same order
+};
+
+/// Brings home the checks, losses and pottings of a copy that the book does not have yet. In conflict is what
+/// concerns a batch or container that the book has not, what it can't hold any more, such as a check of more
+/// cuttings than stand there now, and a container that was looked at, thrown away or potted on on one day in
+/// both books with another result. Weaning is not brought home: a stay that begins earlier may as well be an
+/// older plan.
+[[nodiscard]] RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy);
+
+} // namespace warmbench::round
