@@ -69,7 +69,10 @@ void TakeBarHeader::paintSection(QPainter* painter, const QRect& rect, int colum
     painter->save();
     QHeaderView::paintSection(painter, rect, column);
     painter->restore();
-    if (column != m_column) return;
+    // A table without rows gives the bars no room, and its head no scale.
+    if (column != m_column ||
+        rect.width() < (marks + 1) * fontMetrics().horizontalAdvance(QStringLiteral("100 %")))
+        return;
     painter->save();
     painter->setPen(palette().color(QPalette::ButtonText));
     for (int i = 0; i <= marks; ++i) {
