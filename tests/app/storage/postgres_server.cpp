@@ -17,8 +17,10 @@
 #include <thread>
 #include <vector>
 
+#include <arpa/inet.h>
 #include <fcntl.h>
 #include <pwd.h>
+#include <sys/socket.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -77,6 +79,20 @@ int ended(pid_t child) {
     return status;
 }
 
+/// A port of this machine that nobody listens on.
+int freePort() {
+    const int socket = ::socket(AF_INET, SOCK_STREAM, 0);
+    sockaddr_in at{};
+    at.sin_family = AF_INET;
+    at.sin_addr.s_addr = htonl(INADDR_LOOPBACK);
+    socklen_t length = sizeof at;
+    auto* address = reinterpret_cast<sockaddr*>(&at);
+    const bool found = ::bind(socket, address, length) == 0 && ::getsockname(socket, address, &length) == 0;
+    ::close(socket);
+    if (!found) throw std::runtime_error("no port of this machine is free");
+    return ntohs(at.sin_port);
+}
+
 std::string textOf(const std::string& file) {
     std::ifstream in(file);
     return {std::istreambuf_iterator<char>(in), {}};
@@ -105,9 +121,12 @@ PostgresServer::PostgresServer(Options options)
     fs::permissions(m_folder + "/log", fs::perms(0666));
     try {
         make();
-        if (options.asksPassword)
+        if (options.onPort) m_port = freePort();
+        if (options.speaksTls) makeCertificate();
+        if (options.asksPassword || options.onPort)
             std::ofstream(m_folder + "/data/pg_hba.conf")
-                << "local all keeper trust\nlocal all all scram-sha-256\n";
+                << "local all keeper trust\nlocal all all scram-sha-256\n"
+                << (options.speaksTls ? "hostssl" : "host") << " all all 127.0.0.1/32 scram-sha-256\n";
         start();
     } catch (...) {
         std::error_code ignored;
@@ -130,10 +149,40 @@ void PostgresServer::make() {
     if (status != 0) throw std::runtime_error("initdb failed: " + textOf(m_folder + "/log"));
 }
 
+void PostgresServer::makeCertificate() {
+    const int status = ended(begin({"openssl", "req", "-x509", "-newkey", "rsa:2048", "-nodes", "-days", "2",
+                                    "-subj", "/CN=localhost", "-addext", "subjectAltName=DNS:localhost",
+                                    "-keyout", m_folder + "/server.key", "-out", certificate()},
+                                   m_user, m_folder));
+    if (status != 0) throw std::runtime_error("openssl failed: " + log());
+}
+
+std::string PostgresServer::log() const {
+    return textOf(m_folder + "/log");
+}
+
 void PostgresServer::start() {
-    m_server = begin({m_programs + "/postgres", "-D", m_folder + "/data", "-k", m_folder, "-c",
-                      "listen_addresses=", "-c", m_options.syncs ? "fsync=on" : "fsync=off", "-c",
-                      "max_connections=60", "-c", "shared_buffers=16MB"},
+    m_server = begin({m_programs + "/postgres",
+                      "-D",
+                      m_folder + "/data",
+                      "-k",
+                      m_folder,
+                      "-c",
+                      m_port ? "listen_addresses=127.0.0.1" : "listen_addresses=",
+                      "-p",
+                      std::to_string(m_port ? m_port : 5432),
+                      "-c",
+                      m_options.speaksTls ? "ssl=on" : "ssl=off",
+                      "-c",
+                      "ssl_cert_file=" + certificate(),
+                      "-c",
+                      "ssl_key_file=" + m_folder + "/server.key",
+                      "-c",
+                      m_options.syncs ? "fsync=on" : "fsync=off",
+                      "-c",
+                      "max_connections=60",
+                      "-c",
+                      "shared_buffers=16MB"},
                      m_user, m_folder);
     for (int i = 0; i < 600; ++i) {
         // The last line of this file says what the server is at.
@@ -152,7 +201,13 @@ void PostgresServer::stop() {
 }
 
 std::string PostgresServer::address(const std::string& database, const std::string& user) const {
-    return "postgresql://" + user + "@/" + database + "?host=" + m_folder;
+    return "postgresql://" + user + "@" + (m_port ? ":" + std::to_string(m_port) : "") + "/" + database +
+           "?host=" + m_folder;
+}
+
+std::string PostgresServer::portAddress(const std::string& host, const std::string& database,
+                                        const std::string& user) const {
+    return "postgresql://" + user + "@" + host + ":" + std::to_string(m_port) + "/" + database;
 }
 
 std::string PostgresServer::newDatabase() {
@@ -173,6 +228,7 @@ std::string PostgresServer::ask(const std::string& database, const std::string& 
     {
         QSqlDatabase open = QSqlDatabase::addDatabase(QStringLiteral("QPSQL"), connection);
         open.setHostName(QString::fromStdString(m_folder));
+        if (m_port) open.setPort(m_port);
         open.setUserName(user.empty() ? QStringLiteral("keeper") : QString::fromStdString(user));
         open.setDatabaseName(QString::fromStdString(database));
         bool done = open.open();

@@ -18,6 +18,9 @@ public:
     struct Options {
         bool asksPassword = false; ///< of all but its administrator
         bool syncs = false;        ///< to the disk, as a server at work does
+        bool onPort = false; ///< of this machine alone, as well as on the socket; asks for passwords there
+        bool speaksTls =
+            false; ///< on the port, and there nothing else, with a certificate made for `localhost`
     };
 
     explicit PostgresServer(Options options);
@@ -30,6 +33,13 @@ public:
     [[nodiscard]] std::string newDatabase();
     /// The address of a database for a user.
     [[nodiscard]] std::string address(const std::string& database, const std::string& user = "keeper") const;
+    /// The address of a database for a user by the port, without any settings.
+    [[nodiscard]] std::string portAddress(const std::string& host, const std::string& database,
+                                          const std::string& user) const;
+    /// The file of the certificate that it shows.
+    [[nodiscard]] std::string certificate() const { return m_folder + "/server.crt"; }
+    /// What it has written down: every statement, where it was told to log those.
+    [[nodiscard]] std::string log() const;
     /// The database of an address.
     [[nodiscard]] static std::string databaseOf(const std::string& address);
     /// Plain SQL of a user in the schema of the book: what the database says against it, and the first value
@@ -47,6 +57,7 @@ public:
 
 private:
     void make();
+    void makeCertificate();
 
     Options m_options;
     pid_t m_owner; ///< the process that stops it; children of that one leave it alone
@@ -54,6 +65,7 @@ private:
     std::string m_programs;
     std::string m_user; ///< whom it runs as; empty: as this process does
     pid_t m_server = 0;
+    int m_port = 0;
     int m_databases = 0;
 };
 
