@@ -20,7 +20,7 @@ int refuse(const Refusal& refusal, ExitStatus status) {
     return refuseFile(refusal, status);
 }
 
-int runProgram(int argc, char** argv) {
+Call readCall(int argc, char** argv) {
     CLI::App program{"Warmbench plans the work of a propagation house.", "warmbench"};
     program.set_version_flag("--version", "warmbench 0.1.0");
     program.require_subcommand(0, 1);
@@ -50,11 +50,16 @@ int runProgram(int argc, char** argv) {
     try {
         program.parse(argc, argv);
     } catch (const CLI::Success& success) {
-        return program.exit(success);
+        return {{}, program.exit(success)};
     } catch (const CLI::ParseError& error) {
-        return refuse(refusalOf(program, error));
+        return {{}, refuse(refusalOf(program, error))};
     }
-    return work ? work() : done;
+    return {work, done};
+}
+
+int runProgram(int argc, char** argv) {
+    const Call call = readCall(argc, argv);
+    return call.work ? call.work() : call.status;
 }
 
 } // namespace warmbench::app

@@ -93,6 +93,11 @@ Outcome FileStore::open() {
     m_opened = identityOf(name());
     if (auto failed = connect(name())) return failed;
     QSqlQuery query(database());
+    // What somebody else has put into the file may do nothing when it is read.
+    query.exec(QStringLiteral("PRAGMA trusted_schema = OFF"));
+    if (const std::string foreign = foreignPart(database()); !foreign.empty())
+        return refusal("something stands in it that no house book has (" + foreign +
+                       "); open a backup, and keep this file as it is");
     const bool whole = query.exec(QStringLiteral("PRAGMA quick_check(1)")) && query.next() &&
                        query.value(0).toString() == QStringLiteral("ok");
     if (!whole) return refusal("the file is damaged; open a backup, and keep this file as it is");

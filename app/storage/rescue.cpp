@@ -77,6 +77,14 @@ HouseBook prune(Things things, Rescue& rescue) {
     }
 }
 
+/// Takes what would run statements of its own out of the copy; false where that can't be done.
+bool dropForeignParts(const QSqlDatabase& database) {
+    for (std::string before, part; !(part = foreignPart(database)).empty(); before = part)
+        if (part == before || run(database, QStringLiteral("DROP %1").arg(QString::fromStdString(part))))
+            return false;
+    return !run(database, QStringLiteral("PRAGMA trusted_schema = OFF"));
+}
+
 Outcome save(const QSqlDatabase& database, const std::string& damaged, const std::string& newBook,
              Rescue& rescue) {
     const Told told = retell(database);
@@ -130,8 +138,10 @@ Result<Rescue> rescueBook(const std::string& damaged, const std::string& newBook
     {
         QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), connection);
         database.setDatabaseName(QString::fromStdString(copy));
-        if (database.open())
+        if (database.open() && dropForeignParts(database))
             refusal = save(database, damaged, newBook, rescue);
+        else if (database.isOpen())
+            refusal = Refusal{damaged, "something stands in it that no house book has"};
         else
             refusal = Refusal{damaged, "it can't be opened at all: " + wordsOf(database.lastError())};
         database.close();

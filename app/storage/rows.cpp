@@ -149,6 +149,14 @@ Outcome run(const QSqlDatabase& database, const QString& statement) {
     return query.exec(statement) ? std::nullopt : failure(query);
 }
 
+std::string foreignPart(const QSqlDatabase& database) {
+    QSqlQuery query(database);
+    const bool found = query.exec(QStringLiteral(
+        "SELECT type || ' ' || quote(name) FROM sqlite_master WHERE type NOT IN ('table', 'index') OR "
+        "sql LIKE 'CREATE VIRTUAL%' LIMIT 1"));
+    return found && query.next() ? query.value(0).toString().toStdString() : std::string();
+}
+
 Outcome copyInto(const QSqlDatabase& database, const std::string& path) {
     QSqlQuery query(database);
     query.prepare(QStringLiteral("VACUUM INTO ?"));

@@ -21,6 +21,10 @@ namespace warmbench::app {
 /// Writes a consistent copy of the whole database to a new file; leaves none where that fails.
 [[nodiscard]] Outcome copyInto(const QSqlDatabase& database, const std::string& path);
 
+/// A part of a file's schema that runs statements of its own as soon as tables are read or written, which no
+/// house book has: a view or trigger by its kind and name. Empty where there is none.
+[[nodiscard]] std::string foreignPart(const QSqlDatabase& database);
+
 /// Brings the tables from before a change to after it. Inside the caller's transaction.
 [[nodiscard]] Outcome writeRows(const QSqlDatabase& database, const Change& change);
 

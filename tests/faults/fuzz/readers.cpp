@@ -21,13 +21,14 @@
 #include <sstream>
 
 namespace warmbench::tests {
-namespace {
 
 void mustBe(bool so, const char* what) {
     if (so) return;
     std::fprintf(stderr, "not so: %s\n", what);
     std::abort();
 }
+
+namespace {
 
 const HouseBook& bookToReadInto() {
     static const HouseBook book = smallBook().book;

@@ -13,6 +13,11 @@ struct FuzzedReader {
     void (*feed)(std::string_view text);
 };
 
+/// Those of the core, and of addresses.
 [[nodiscard]] const std::vector<FuzzedReader>& fuzzedReaders();
+/// Those of the program: a book's file, and the command line.
+[[nodiscard]] const std::vector<FuzzedReader>& programReaders();
+/// Ends the program at once, loudly, unless it is so.
+void mustBe(bool so, const char* what);
 
 } // namespace warmbench::tests

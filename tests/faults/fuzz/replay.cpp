@@ -37,26 +37,30 @@ std::string broken(std::string text, std::uint64_t number) {
 
 } // namespace
 
+/// Feeds a reader what is kept for it, as it is and broken; false where nothing is kept.
+bool feedAll(const warmbench::tests::FuzzedReader& reader, std::uint64_t waysToBreak) {
+    const std::filesystem::path folder =
+        std::filesystem::path(WARMBENCH_TEST_DATA "/faults/corpus") / reader.name;
+    std::size_t files = 0;
+    std::size_t texts = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+        std::ostringstream content;
+        content << std::ifstream(entry.path(), std::ios::binary).rdbuf();
+        reader.feed(content.str());
+        ++files;
+        for (std::uint64_t number = 0; number < waysToBreak; ++number, ++texts)
+            reader.feed(broken(content.str(), number * 1000 + files));
+    }
+    std::printf("%-10s %3zu files, %5zu broken texts\n", reader.name, files, texts);
+    return files > 0;
+}
+
 /// Feeds each reader what is kept in its folder of tests/faults/corpus, as it is and broken in ways that are
 /// the same each time. Prints how much that was; a reader that crashes ends it.
 int main() {
     constexpr std::uint64_t waysToBreak = 30;
     bool all = true;
-    for (const auto& reader : warmbench::tests::fuzzedReaders()) {
-        const std::filesystem::path folder =
-            std::filesystem::path(WARMBENCH_TEST_DATA "/faults/corpus") / reader.name;
-        std::size_t files = 0;
-        std::size_t texts = 0;
-        for (const auto& entry : std::filesystem::directory_iterator(folder)) {
-            std::ostringstream content;
-            content << std::ifstream(entry.path(), std::ios::binary).rdbuf();
-            reader.feed(content.str());
-            ++files;
-            for (std::uint64_t number = 0; number < waysToBreak; ++number, ++texts)
-                reader.feed(broken(content.str(), number * 1000 + files));
-        }
-        std::printf("%-10s %3zu files, %5zu broken texts\n", reader.name, files, texts);
-        all = all && files > 0;
-    }
+    for (const auto& reader : warmbench::tests::fuzzedReaders()) all = feedAll(reader, waysToBreak) && all;
+    for (const auto& reader : warmbench::tests::programReaders()) all = feedAll(reader, waysToBreak) && all;
     return all ? 0 : 1;
 }
