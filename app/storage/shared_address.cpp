@@ -166,7 +166,7 @@ std::string SharedAddress::withPassword() const {
     }
     if (!folder) {
         const bool six = host.find(':') != std::string::npos;
-        text += six ? '[' + host + ']' : encoded(host, "-._~");
+        text += six ? '[' + encoded(host, "-._~:") + ']' : encoded(host, "-._~");
     }
     if (port > 0) text += ':' + std::to_string(port);
     text += '/' + encoded(database, "-._~");

@@ -115,10 +115,10 @@ AnyEdit readEdit(json::Reader& reader, json::Value value, const json::Pointer& a
         if (!edit.before && !edit.after) reader.refuse(at, "neither before nor after, expected one or both");
         any = std::move(edit);
     });
-    if (!any)
-        reader.refuse(at / std::string_view("kind"),
-                      "found " + json::inQuotes(kind) + ", expected a kind of thing");
-    return *std::move(any);
+    if (any) return *std::move(any);
+    reader.refuse(at / std::string_view("kind"),
+                  "found " + json::inQuotes(kind) + ", expected a kind of thing");
+    return Edit<Nursery>{}; // nobody sees it, as the reader has failed
 }
 
 } // namespace
