@@ -91,7 +91,8 @@ Outcome readHost(std::string_view text, SharedAddress& address) {
         host = cut(text, ':');
     }
     const auto plain = decoded(host);
-    if (!plain) return noAddress("its host is not written right");
+    // A semicolon separates settings further on.
+    if (!plain || plain->find(';') != std::string::npos) return noAddress("its host is not written right");
     address.host = *plain;
     if (text.empty()) return std::nullopt;
     if (text.size() > 5 ||

@@ -15,8 +15,10 @@ struct FuzzedReader {
 
 /// Those of the core, and of addresses.
 [[nodiscard]] const std::vector<FuzzedReader>& fuzzedReaders();
-/// Those of the program: a book's file, and the command line.
-[[nodiscard]] const std::vector<FuzzedReader>& programReaders();
+/// A book's file.
+[[nodiscard]] const std::vector<FuzzedReader>& fileReaders();
+/// The command line.
+[[nodiscard]] const std::vector<FuzzedReader>& commandReaders();
 /// Ends the program at once, loudly, unless it is so.
 void mustBe(bool so, const char* what);
 

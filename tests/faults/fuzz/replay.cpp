@@ -58,9 +58,10 @@ bool feedAll(const warmbench::tests::FuzzedReader& reader, std::uint64_t waysToB
 /// Feeds each reader what is kept in its folder of tests/faults/corpus, as it is and broken in ways that are
 /// the same each time. Prints how much that was; a reader that crashes ends it.
 int main() {
+    namespace tests = warmbench::tests;
     constexpr std::uint64_t waysToBreak = 30;
     bool all = true;
-    for (const auto& reader : warmbench::tests::fuzzedReaders()) all = feedAll(reader, waysToBreak) && all;
-    for (const auto& reader : warmbench::tests::programReaders()) all = feedAll(reader, waysToBreak) && all;
+    for (const auto* readers : {&tests::fuzzedReaders(), &tests::fileReaders(), &tests::commandReaders()})
+        for (const auto& reader : *readers) all = feedAll(reader, waysToBreak) && all;
     return all ? 0 : 1;
 }

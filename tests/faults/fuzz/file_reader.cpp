@@ -1,4 +1,3 @@
-#include "app/command/program.h"
 #include "app/storage/book_file.h"
 #include "app/storage/rescue.h"
 #include "core/book/rules.h"
@@ -9,7 +8,6 @@
 
 #include <filesystem>
 #include <fstream>
-#include <iostream>
 #include <sstream>
 
 #include <unistd.h>
@@ -86,33 +84,10 @@ void feedFile(std::string_view bytes) {
     for (const auto& entry : fs::directory_iterator(folder())) fs::remove_all(entry.path());
 }
 
-/// The words of a line, parted by line ends. Only calls that touch no file are done.
-void feedCommand(std::string_view text) {
-    std::vector<std::string> words{"warmbench"};
-    std::istringstream lines{std::string(text)};
-    for (std::string word; words.size() < 40 && std::getline(lines, word);)
-        words.push_back(word.substr(0, word.find('\0')));
-    std::vector<char*> call;
-    for (std::string& word : words) call.push_back(word.data());
-    call.push_back(nullptr);
-    std::ostringstream said;
-    std::streambuf* const out = std::cout.rdbuf(said.rdbuf());
-    std::streambuf* const error = std::cerr.rdbuf(said.rdbuf());
-    const app::Call read = app::readCall(static_cast<int>(words.size()), call.data());
-    const bool harmless = words.size() > 1 && (words[1] == "reckon" || words[1] == "recipes") &&
-                          text.find('/') == std::string_view::npos &&
-                          text.find("--out") == std::string_view::npos;
-    const int status = read.work && harmless ? read.work() : read.status;
-    std::cout.rdbuf(out);
-    std::cerr.rdbuf(error);
-    mustBe(status >= 0 && status <= 3, "a call ends with one of the four exit statuses");
-    mustBe(status != 2 || !said.str().empty(), "a call that can't be read is told why");
-}
-
 } // namespace
 
-const std::vector<FuzzedReader>& programReaders() {
-    static const std::vector<FuzzedReader> readers{{"command", feedCommand}, {"file", feedFile}};
+const std::vector<FuzzedReader>& fileReaders() {
+    static const std::vector<FuzzedReader> readers{{"file", feedFile}};
     return readers;
 }
 
