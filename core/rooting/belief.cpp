@@ -20,39 +20,49 @@ RootingBelief::RootingBelief(const RootingPrior& prior, const Evidence& evidence
     const PosteriorGrid grid = posteriorGrid(density, quadrature);
     m_logEvidence = grid.logEvidence;
     m_nodes.reserve(grid.nodes.size());
-    for (const GridNode& node : grid.nodes)
-        m_nodes.push_back(
-            {1 / (1 + std::exp(-node.place[2])), node.place[0], std::exp(node.place[1]), node.weight});
+    for (const GridNode& node : grid.nodes) {
+        const Timing timing{node.place[0], std::exp(node.place[1]), 0};
+        if (m_timings.empty() || m_timings.back().mu != timing.mu || m_timings.back().sigma != timing.sigma)
+            m_timings.push_back(timing);
+        m_timings.back().weight += node.weight;
+        m_nodes.push_back({1 / (1 + std::exp(-node.place[2])), m_timings.size() - 1, node.weight});
+    }
 }
 
-double RootingBelief::timingBy(const Node& node, double time) const {
-    if (!(time > 0)) return 0;
-    return std::exp(lawPoint(m_family, (std::log(time) - node.mu) / node.sigma).logBelow);
+std::vector<double> RootingBelief::timingsBy(double time) const {
+    std::vector<double> by(m_timings.size(), 0);
+    if (!(time > 0)) return by;
+    const double logTime = std::log(time);
+    std::transform(m_timings.begin(), m_timings.end(), by.begin(), [&](const Timing& timing) {
+        return lawBelow(m_family, (logTime - timing.mu) / timing.sigma);
+    });
+    return by;
 }
 
-template <class Figure>
-Moments RootingBelief::moments(Figure figure) const {
+namespace {
+
+/// Mean and deviation of figures with weights that are 1 in sum.
+template <class Weighted, class Figure>
+Moments momentsOf(const std::vector<Weighted>& all, Figure figure) {
     double mean = 0;
-    for (const Node& node : m_nodes) mean += node.weight * figure(node);
+    for (const Weighted& one : all) mean += one.weight * figure(one);
     double variance = 0;
-    for (const Node& node : m_nodes) {
-        const double distance = figure(node) - mean;
-        variance += node.weight * distance * distance;
+    for (const Weighted& one : all) {
+        const double distance = figure(one) - mean;
+        variance += one.weight * distance * distance;
     }
     return {mean, std::sqrt(variance)};
 }
 
-/// Between the two nodes about the probability, on a straight line.
-template <class Figure>
-double RootingBelief::quantile(Figure figure, double probability) const {
-    std::vector<std::pair<double, double>> values;
-    values.reserve(m_nodes.size());
-    for (const Node& node : m_nodes) values.emplace_back(figure(node), node.weight);
-    std::sort(values.begin(), values.end());
+/// Figures with their weights, from the smallest on.
+using Ranked = std::vector<std::pair<double, double>>;
+
+/// Between the two figures about the probability, on a straight line.
+double quantile(const Ranked& ranked, double probability) {
     double before = 0;
-    double last = values.front().first;
+    double last = ranked.front().first;
     double reached = 0;
-    for (const auto& [value, weight] : values) {
+    for (const auto& [value, weight] : ranked) {
         const double middle = before + weight / 2;
         if (middle >= probability) {
             const double part = middle > reached ? (probability - reached) / (middle - reached) : 1;
@@ -65,37 +75,49 @@ double RootingBelief::quantile(Figure figure, double probability) const {
     return last;
 }
 
+} // namespace
+
 Moments RootingBelief::share() const {
-    return moments([](const Node& node) { return node.share; });
+    return momentsOf(m_nodes, [](const Node& node) { return node.share; });
 }
 
 Moments RootingBelief::mu() const {
-    return moments([](const Node& node) { return node.mu; });
+    return momentsOf(m_timings, [](const Timing& timing) { return timing.mu; });
 }
 
 Moments RootingBelief::logSigma() const {
-    return moments([](const Node& node) { return std::log(node.sigma); });
+    return momentsOf(m_timings, [](const Timing& timing) { return std::log(timing.sigma); });
 }
 
 Moments RootingBelief::rootedBy(double time) const {
-    return moments([&](const Node& node) { return node.share * timingBy(node, time); });
+    const std::vector<double> timing = timingsBy(time);
+    return momentsOf(m_nodes, [&](const Node& node) { return node.share * timing[node.timing]; });
 }
 
 Interval RootingBelief::rootedInterval(double time, double level) const {
-    const auto figure = [&](const Node& node) { return node.share * timingBy(node, time); };
-    return {quantile(figure, (1 - level) / 2), quantile(figure, (1 + level) / 2)};
+    const std::vector<double> timing = timingsBy(time);
+    Ranked ranked;
+    ranked.reserve(m_nodes.size());
+    for (const Node& node : m_nodes) ranked.emplace_back(node.share * timing[node.timing], node.weight);
+    std::sort(ranked.begin(), ranked.end());
+    return {quantile(ranked, (1 - level) / 2), quantile(ranked, (1 + level) / 2)};
 }
 
 double RootingBelief::readyTime(double part, double sure) const {
     const double place = lawQuantile(m_family, part);
-    return std::exp(quantile([place](const Node& node) { return node.mu + node.sigma * place; }, sure));
+    Ranked ranked;
+    ranked.reserve(m_timings.size());
+    for (const Timing& timing : m_timings)
+        ranked.emplace_back(timing.mu + timing.sigma * place, timing.weight);
+    std::sort(ranked.begin(), ranked.end());
+    return std::exp(quantile(ranked, sure));
 }
 
 namespace {
 
 /// Cuttings that stand together, looked at once more at the horizon, all of them.
 struct LastLook {
-    std::vector<double> times;
+    std::vector<std::vector<double>> timings; ///< by each of its looks, the part of those that root
     LookTerm term;
     double others = 0; ///< not known to be rooted
 };
@@ -136,7 +158,7 @@ CountForecast RootingBelief::forecast(const std::vector<CuttingsLeft>& left, dou
         LookSeries series = one.looks;
         series.push_back({horizon, one.alive, 0, one.alive});
         LastLook look;
-        for (const Look& each : series) look.times.push_back(each.time);
+        for (const Look& each : series) look.timings.push_back(timingsBy(each.time));
         const double rooted = knownRooted(series, series.size() - 1);
         look.term = lookTerms(series).back();
         look.others = one.alive - rooted;
@@ -155,8 +177,8 @@ CountForecast RootingBelief::forecast(const std::vector<CuttingsLeft>& left, dou
         double sum = 0;
         for (const LastLook& look : looks) {
             rootedBy.clear();
-            for (const double time : look.times) rootedBy.push_back(node.share * timingBy(node, time));
-            sum += look.others * look.term.chance(look.times.size() - 1, rootedBy.data());
+            for (const auto& timing : look.timings) rootedBy.push_back(node.share * timing[node.timing]);
+            sum += look.others * look.term.chance(look.timings.size() - 1, rootedBy.data());
         }
         const double chance = others > 0 ? std::clamp(sum / others, 0.0, 1.0) : 0;
         const auto place = std::min(classes - 1, static_cast<std::size_t>(chance * classes));

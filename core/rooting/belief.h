@@ -6,6 +6,7 @@
 #include "core/rooting/rooting_law.h"
 #include "core/rooting/sighting.h"
 
+#include <cstddef>
 #include <vector>
 
 namespace warmbench::rooting {
@@ -78,21 +79,23 @@ public:
                                          double level) const;
 
 private:
-    struct Node {
-        double share;
+    /// Nodes of the grid with the same mu and sigma lie together and share one.
+    struct Timing {
         double mu;
         double sigma;
         double weight; ///< 1 in sum
     };
+    struct Node {
+        double share;
+        std::size_t timing; ///< place in m_timings
+        double weight;      ///< 1 in sum
+    };
 
-    template <class Figure>
-    [[nodiscard]] Moments moments(Figure figure) const;
-    template <class Figure>
-    [[nodiscard]] double quantile(Figure figure, double probability) const;
-    /// The part of those that root that has by a time.
-    [[nodiscard]] double timingBy(const Node& node, double time) const;
+    /// The part of those that root that has by a time, for each timing.
+    [[nodiscard]] std::vector<double> timingsBy(double time) const;
 
     Family m_family;
+    std::vector<Timing> m_timings;
     std::vector<Node> m_nodes;
     double m_logEvidence = 0;
 };

@@ -36,7 +36,7 @@ Density::Density(const RootingPrior& prior, const Evidence& evidence)
     }
     for (const LookSeries& series : evidence.looks) {
         Series made;
-        for (const Look& look : series) made.times.push_back(look.time);
+        for (const Look& look : series) made.logTimes.push_back(std::log(look.time));
         made.terms = lookTerms(series);
         made.below.resize(series.size());
         m_rootedBy.resize(std::max(m_rootedBy.size(), series.size()));
@@ -57,8 +57,8 @@ void Density::setTiming(double mu, double logSigma) {
     for (Alive& alive : m_alive)
         alive.waiting = std::exp(lawPoint(m_prior.family, place(alive.time)).logAbove);
     for (Series& series : m_series)
-        for (std::size_t i = 0; i < series.times.size(); ++i)
-            series.below[i] = std::exp(lawPoint(m_prior.family, place(series.times[i])).logBelow);
+        for (std::size_t i = 0; i < series.logTimes.size(); ++i)
+            series.below[i] = lawBelow(m_prior.family, (series.logTimes[i] - mu) / sigma);
 }
 
 double Density::at(double odds) {

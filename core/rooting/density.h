@@ -34,7 +34,7 @@ private:
         double waiting; ///< part of those that will root that has not by then
     };
     struct Series {
-        std::vector<double> times;
+        std::vector<double> logTimes;
         std::vector<LookTerm> terms;
         std::vector<double> below; ///< part of those that will root that has by each time
     };

@@ -73,6 +73,18 @@ LawPoint lawPoint(Family family, double z) {
     return {below, above, below + above, -std::tanh(z / 2)};
 }
 
+double lawBelow(Family family, double z) {
+    switch (family) {
+    case Family::LogNormal:
+        return std::erfc(-z / std::numbers::sqrt2) / 2;
+    case Family::Weibull:
+        return -std::expm1(-std::exp(z));
+    case Family::LogLogistic:
+        break;
+    }
+    return 1 / (1 + std::exp(-z));
+}
+
 double logBetween(Family family, double low, double high) {
     switch (family) {
     case Family::LogNormal:

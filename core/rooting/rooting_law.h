@@ -28,6 +28,9 @@ struct LawPoint {
 };
 LawPoint lawPoint(Family family, double z);
 
+/// P(W <= z) itself, for sums that need nothing else of the place: several times cheaper.
+double lawBelow(Family family, double z);
+
 /// ln P(low < W <= high) for low < high, without loss of digits in either tail.
 double logBetween(Family family, double low, double high);
 

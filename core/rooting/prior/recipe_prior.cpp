@@ -7,6 +7,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <mutex>
+#include <utility>
 
 namespace warmbench::rooting {
 namespace {
@@ -97,6 +100,21 @@ BetaShape betaByPoints(double low, double high) {
     return shapeThroughLow(std::exp(zeroBetween(excess, fewest, most)), low);
 }
 
+namespace {
+
+/// The same few ranges stand in all recipes of a book, and each costs a search: kept for good, from any
+/// thread. No more than 100 * 100 of them exist.
+BetaShape betaByPercents(double low, double high) {
+    static std::mutex guard;
+    static std::map<std::pair<double, double>, BetaShape> kept;
+    const std::scoped_lock lock(guard);
+    const auto [found, isNew] = kept.try_emplace({low, high});
+    if (isNew) found->second = betaByPoints(low / 100, high / 100);
+    return found->second;
+}
+
+} // namespace
+
 Result<TakePrior> takePrior(const Recipe& recipe) {
     const IntRange take = recipe.takePercent.value;
     if (take.low < 0 || take.high > 100 || take.high < take.low)
@@ -112,7 +130,7 @@ Result<TakePrior> takePrior(const Recipe& recipe) {
     const double low = std::clamp(take.low - spread, farthest, 100 - farthest - 2 * spread);
     const double high = std::clamp(take.high + spread, farthest + 2 * spread, 100 - farthest);
     const bool assumed = low != take.low || high != take.high;
-    return TakePrior{betaByPoints(low / 100, high / 100),
+    return TakePrior{betaByPercents(low, high),
                      "derived: a take of " + valueText(take) + " % is taken as the 10 % and 90 % points" +
                          (assumed ? " (kept off the ends, with some spread)" : "") + " of a beta law"};
 }

@@ -57,6 +57,14 @@ TEST_CASE("Chances keep their digits in both tails") {
         }
 }
 
+TEST_CASE("The share below a place is the same, asked for by itself or by its logarithm") {
+    for (const Family family : families)
+        for (const double z : {-20.0, -3.0, -0.5, 0.0, 0.7, 4.0, 30.0}) {
+            INFO(familyName(family) << " at " << z);
+            CHECK(lawBelow(family, z) == Approx(std::exp(lawPoint(family, z).logBelow)).epsilon(1e-12));
+        }
+}
+
 TEST_CASE("The order and the splitting of sightings is no matter") {
     std::vector<Sighting> split;
     for (auto sighting = checks.rbegin(); sighting != checks.rend(); ++sighting)
