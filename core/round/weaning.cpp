@@ -3,17 +3,87 @@
 #include "core/book/query.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 namespace warmbench::round {
 namespace {
 
-/// A stay from `day` on. Where another follows at its end it reaches up to that, else it is as long as it
-/// was.
+bool holds(const Stay& stay, int container) {
+    return std::any_of(stay.places.begin(), stay.places.end(),
+                       [&](const Place& place) { return place.container == container; });
+}
+
+bool shareContainers(const Stay& one, const Stay& other) {
+    return std::any_of(one.places.begin(), one.places.end(),
+                       [&](const Place& place) { return holds(other, place.container); });
+}
+
+/// A stay from `day` on. Where another of its containers follows at its end it reaches up to that, else it
+/// is as long as it was.
 Command begunOn(const std::vector<const Stay*>& stays, const Stay& stay, Day day) {
-    const bool followed =
-        std::any_of(stays.begin(), stays.end(), [&](const Stay* other) { return other->from == stay.to; });
+    const bool followed = std::any_of(stays.begin(), stays.end(), [&](const Stay* other) {
+        return other->from == stay.to && shareContainers(*other, stay);
+    });
     const Day to = followed ? stay.to : day + (stay.to - stay.from);
     return {MoveStay{stay.id, stay.zone, day, to, stay.places}};
+}
+
+/// Where each container stands on a day that it is to be weaned on, those weaned before left out.
+struct Rooting {
+    std::map<int, const Stay*> last; ///< by container, the last stay in which it roots
+    std::set<int> later;             ///< containers that root from that day on or after it only
+    const Stay* weaned = nullptr;    ///< the last stay of a container that is weaned already
+};
+
+Rooting rootingOn(const std::vector<const Stay*>& stays, Day day) {
+    Rooting found;
+    std::set<int> weaned;
+    for (const Stay* stay : stays) {
+        if (stay->stage == Stage::Rooting || stay->from > day) continue;
+        found.weaned = stay;
+        for (const Place& place : stay->places) weaned.insert(place.container);
+    }
+    for (const Stay* stay : stays) {
+        if (stay->stage != Stage::Rooting) continue;
+        for (const Place& place : stay->places) {
+            if (weaned.contains(place.container)) continue;
+            if (stay->from < day)
+                found.last[place.container] = stay;
+            else if (!found.last.contains(place.container))
+                found.later.insert(place.container);
+        }
+    }
+    return found;
+}
+
+/// Ends rooting on `day` for containers that root by then, and takes back what they were to root in later.
+void endRooting(std::vector<Command>& commands, const std::vector<const Stay*>& stays, const Rooting& found,
+                Day day) {
+    for (const Stay* stay : stays) {
+        const bool roots = std::any_of(stay->places.begin(), stay->places.end(), [&](const Place& place) {
+            return found.last.contains(place.container);
+        });
+        if (stay->stage != Stage::Rooting || stay->to <= day || !roots) continue;
+        if (stay->from < day)
+            commands.push_back({MoveStay{stay->id, stay->zone, stay->from, day, stay->places}});
+        else
+            commands.push_back({RemoveStay{stay->id}});
+    }
+}
+
+/// Weans containers that have no place to be weaned in where each of them roots.
+void weanInPlace(std::vector<Command>& commands, const Batch& batch,
+                 const std::map<int, const Stay*>& rooting, Day day) {
+    const int days = std::max(1, batch.recipe.weanDays.value + batch.recipe.growOnDays.value);
+    std::map<StayId, Stay> made;
+    for (const auto& [container, stay] : rooting) {
+        Stay& one = made[stay->id];
+        one = Stay{{}, batch.id, Stage::Weaning, stay->zone, day, day + days, std::move(one.places)};
+        std::copy_if(stay->places.begin(), stay->places.end(), std::back_inserter(one.places),
+                     [number = container](const Place& place) { return place.container == number; });
+    }
+    for (auto& [rootingStay, stay] : made) commands.push_back({AddStay{std::move(stay)}});
 }
 
 } // namespace
@@ -21,28 +91,25 @@ Command begunOn(const std::vector<const Stay*>& stays, const Stay& stay, Day day
 Result<Command> weanCommand(const HouseBook& book, BatchId id, Day day) {
     const Batch& batch = book.get<Batch>(id);
     const std::vector<const Stay*> stays = staysInOrder(book, id);
+    Rooting found = rootingOn(stays, day);
+    if (!found.later.empty()) {
+        const auto first = std::find_if(stays.begin(), stays.end(), [&](const Stay* stay) {
+            return stay->stage == Stage::Rooting && holds(*stay, *found.later.begin());
+        });
+        return Refusal{batch.code, "it roots from " + (*first)->from.iso() + " on; expected a day after"};
+    }
+    if (found.last.empty() && found.weaned)
+        return Refusal{batch.code, "it was weaned on " + found.weaned->from.iso()};
+    if (found.last.empty()) return Refusal{batch.code, "found no place for it, expected one where it roots"};
     Group group{"Wean " + batch.code, {}};
-    const Stay* rooting = nullptr;
-    const Stay* weaning = nullptr;
+    endRooting(group.commands, stays, found, day);
     for (const Stay* stay : stays) {
-        if (stay->stage == Stage::Rooting) rooting = stay;
-        if (stay->stage == Stage::Rooting && stay->to > day) {
-            if (stay->from >= day)
-                return Refusal{batch.code, "it roots from " + stay->from.iso() + " on; expected a day after"};
-            group.commands.push_back({MoveStay{stay->id, stay->zone, stay->from, day, stay->places}});
-        }
-        if (stay->stage != Stage::Rooting && stay->from <= day)
-            return Refusal{batch.code, "it was weaned on " + stay->from.iso()};
-        if (stay->stage != Stage::Rooting && !weaning) weaning = stay;
+        if (stay->stage == Stage::Rooting || stay->from <= day) continue;
+        bool isFirst = false;
+        for (const Place& place : stay->places) isFirst = found.last.erase(place.container) > 0 || isFirst;
+        if (isFirst) group.commands.push_back(begunOn(stays, *stay, day));
     }
-    if (!rooting) return Refusal{batch.code, "found no place for it, expected one where it roots"};
-    if (weaning) {
-        group.commands.push_back(begunOn(stays, *weaning, day));
-    } else {
-        const int days = std::max(1, batch.recipe.weanDays.value + batch.recipe.growOnDays.value);
-        Stay made{{}, id, Stage::Weaning, rooting->zone, day, day + days, rooting->places};
-        group.commands.push_back({AddStay{std::move(made)}});
-    }
+    weanInPlace(group.commands, batch, found.last, day);
     return Command{std::move(group)};
 }
 

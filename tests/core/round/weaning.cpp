@@ -1,6 +1,7 @@
 #include "core/round/weaning.h"
 
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 #include "tests/support/small_book.h"
 
 #include <catch2/catch.hpp>
@@ -44,4 +45,87 @@ TEST_CASE("A batch is not weaned on the day it is struck, nor twice") {
     const auto twice = weanCommand(small.book, small.struck, day("2027-04-02"));
     REQUIRE_FALSE(twice);
     CHECK(twice.refusal().text() == "27-046-A: it was weaned on 2027-04-01");
+}
+
+namespace {
+
+/// The small book with the last container of its struck batch rooting in the cool zone, with no place to be
+/// weaned in.
+struct SplitBook {
+    SmallBook small = smallBook();
+    int apart = 0;
+
+    SplitBook() {
+        Stay rooting = small.book.get<Stay>(small.rooting);
+        Stay weaning = small.book.get<Stay>(small.weaning);
+        Stay other = rooting;
+        apart = rooting.places.back().container;
+        other.id = {};
+        other.zone = small.cool;
+        other.places = {{apart, {3, 3, 1, 1}}};
+        rooting.places.pop_back();
+        std::erase_if(weaning.places, [&](const Place& place) { return place.container == apart; });
+        perform(small.book,
+                {Group{"Split",
+                       {{MoveStay{weaning.id, weaning.zone, weaning.from, weaning.to, weaning.places}},
+                        {MoveStay{rooting.id, rooting.zone, rooting.from, rooting.to, rooting.places}},
+                        {AddStay{other}}}}});
+    }
+    [[nodiscard]] const Stay* stayOf(int container, const char* on) const {
+        for (const Stay* stay : staysOn(small.book, small.struck, day(on)))
+            for (const Place& place : stay->places)
+                if (place.container == container) return stay;
+        return nullptr;
+    }
+};
+
+} // namespace
+
+TEST_CASE("Each part of a batch that stands apart is weaned where it was to be, or where it roots") {
+    SplitBook split;
+    HouseBook& book = split.small.book;
+    perform(book, *weanCommand(book, split.small.struck, day("2027-03-25")));
+    for (const BatchContainer& container : book.get<Batch>(split.small.struck).containers) {
+        INFO(container.number);
+        const Stay* before = split.stayOf(container.number, "2027-03-24");
+        const Stay* after = split.stayOf(container.number, "2027-03-25");
+        REQUIRE(before);
+        REQUIRE(after);
+        CHECK(before->stage == Stage::Rooting);
+        CHECK(after->stage == Stage::Weaning);
+        CHECK(after->zone == split.small.cool);
+        CHECK((before->zone == after->zone) == (container.number == split.apart));
+    }
+    CHECK_FALSE(weanCommand(book, split.small.struck, day("2027-03-26")));
+}
+
+TEST_CASE("Of a batch of which a part is weaned the rest can be weaned later") {
+    SplitBook split;
+    HouseBook& book = split.small.book;
+    const StayId apart = split.stayOf(split.apart, "2027-03-20")->id;
+    Stay early = book.get<Stay>(apart);
+    perform(book, {MoveStay{apart, early.zone, early.from, day("2027-03-20"), early.places}});
+    early.id = {};
+    early.stage = Stage::Weaning;
+    early.from = day("2027-03-20");
+    early.to = day("2027-04-03");
+    perform(book, {AddStay{early}});
+    perform(book, *weanCommand(book, split.small.struck, day("2027-03-25")));
+    CHECK(split.stayOf(split.apart, "2027-03-25")->from == day("2027-03-20"));
+    CHECK(book.get<Stay>(split.small.weaning).from == day("2027-03-25"));
+}
+
+TEST_CASE("What a batch was to root in later is taken back when it is weaned before") {
+    SmallBook small = smallBook();
+    Stay rooting = small.book.get<Stay>(small.rooting);
+    Stay later = rooting;
+    later.id = {};
+    later.from = day("2027-03-28");
+    perform(small.book,
+            {MoveStay{rooting.id, rooting.zone, rooting.from, day("2027-03-28"), rooting.places}});
+    perform(small.book, {AddStay{later}});
+    perform(small.book, *weanCommand(small.book, small.struck, day("2027-03-25")));
+    CHECK(small.book.get<Stay>(small.rooting).to == day("2027-03-25"));
+    CHECK(staysOn(small.book, small.struck, day("2027-03-30")).size() == 1);
+    CHECK(stayOn(small.book, small.struck, day("2027-03-30"))->stage == Stage::Weaning);
 }
