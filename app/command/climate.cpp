@@ -77,7 +77,7 @@ Result<exchange::Clock> clockOf(const ClimateOptions& options) {
 }
 
 Result<exchange::LoggerHints> hintsOf(const ClimateOptions& options) {
-    exchange::LoggerHints hints{options.column, options.humidity, {}, {}};
+    exchange::LoggerHints hints{options.column, options.humidity, {}, {}, {}, {}};
     if (options.unit == "celsius" || options.unit == "fahrenheit")
         hints.fahrenheit = options.unit == "fahrenheit";
     else if (!options.unit.empty())

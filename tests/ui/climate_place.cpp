@@ -138,6 +138,16 @@ TEST_CASE("A logger's file is shown as it is understood before anything of it is
     dialog.findChild<QComboBox*>("importUnit")->setCurrentIndex(2);
     CHECK(lines->topLevelItem(0)->text(1).startsWith("-6.4"));
     dialog.findChild<QComboBox*>("importUnit")->setCurrentIndex(0);
+    // Without decimal commas the only numbers are the humidity's; with tabs there is no reading at all.
+    dialog.findChild<QComboBox*>("importDecimals")->setCurrentIndex(1);
+    CHECK(lines->topLevelItemCount() == 0);
+    CHECK(dialog.findChild<QLabel*>("importRefusal")->text().contains("no column with temperatures"));
+    dialog.findChild<QComboBox*>("importDecimals")->setCurrentIndex(0);
+    dialog.findChild<QComboBox*>("importDelimiter")->setCurrentIndex(3);
+    CHECK_FALSE(keep->isEnabled());
+    CHECK(dialog.findChild<QLabel*>("importRefusal")->text().contains("no line with a time"));
+    dialog.findChild<QComboBox*>("importDelimiter")->setCurrentIndex(0);
+    CHECK(lines->topLevelItem(0)->text(1).startsWith("20.5"));
     keep->click();
     CHECK(dialog.result() == QDialog::Accepted);
     const ReadingPlace place{zone, std::nullopt};

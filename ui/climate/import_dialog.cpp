@@ -43,6 +43,10 @@ QString momentText(std::int32_t minute, const Wording& wording) {
            time.toString(QStringLiteral("HH:mm"));
 }
 
+std::size_t columnsOf(const exchange::LoggerShape& shape) {
+    return std::max({shape.names.size(), shape.celsiusColumn + 1, shape.humidityColumn.value_or(0) + 1});
+}
+
 } // namespace
 
 ImportDialog::ImportDialog(const HouseBook& book, const ReadingPlace& place, const Wording& wording,
@@ -57,6 +61,10 @@ ImportDialog::ImportDialog(const HouseBook& book, const ReadingPlace& place, con
       m_order(makeChoice("importOrder", this,
                          {tr("as it fits"), tr("day first: 1.3.2027"), tr("month first: 3/1/2027")})),
       m_unit(makeChoice("importUnit", this, {tr("as its head says"), tr("°C"), tr("°F")})),
+      m_delimiter(makeChoice("importDelimiter", this,
+                             {tr("as it fits"), tr("comma"), tr("semicolon"), tr("tab"), tr("upright bar")})),
+      m_decimals(
+          makeChoice("importDecimals", this, {tr("as it fits"), tr("point: 21.5"), tr("comma: 21,5")})),
       m_column(makeChoice("importColumn", this)), m_humidity(makeChoice("importHumidity", this)),
       m_lines(makeTable(QStringLiteral("importLines"), tr("The first readings as they are understood"),
                         {tr("Time"), tr("Temperature"), tr("Humidity")}, this)),
@@ -106,6 +114,8 @@ void ImportDialog::build() {
     how->addRow(tr("Clock put &forward"), m_summer);
     how->addRow(tr("&Dates"), m_order);
     how->addRow(tr("U&nit"), m_unit);
+    how->addRow(tr("&Cells apart by"), m_delimiter);
+    how->addRow(tr("Deci&mals"), m_decimals);
     auto* forms = new QHBoxLayout;
     forms->addLayout(where, 1);
     forms->addSpacing(16);
@@ -128,6 +138,15 @@ void ImportDialog::build() {
     for (QComboBox* box : {m_place, m_what, m_offset, m_summer, m_order, m_unit, m_column, m_humidity})
         connect(box, &QComboBox::currentIndexChanged, this, [this] {
             if (!m_quiet) readAnew();
+        });
+    for (QComboBox* box : {m_delimiter, m_decimals})
+        connect(box, &QComboBox::currentIndexChanged, this, [this] {
+            // Columns chosen of a file cut otherwise mean nothing any more.
+            m_quiet = true;
+            m_column->setCurrentIndex(0);
+            m_humidity->setCurrentIndex(0);
+            m_quiet = false;
+            readAnew();
         });
     connect(m_keep, &QPushButton::clicked, this, &ImportDialog::accept);
     connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
@@ -170,6 +189,10 @@ exchange::LoggerHints ImportDialog::hints() const {
     if (m_order->currentIndex() > 0)
         hints.order =
             m_order->currentIndex() == 1 ? exchange::DateOrder::DayFirst : exchange::DateOrder::MonthFirst;
+    constexpr std::string_view delimiters = ",;\t|";
+    if (const int chosen = m_delimiter->currentIndex(); chosen > 0)
+        hints.delimiter = delimiters[static_cast<std::size_t>(chosen - 1)];
+    if (m_decimals->currentIndex() > 0) hints.decimalComma = m_decimals->currentIndex() == 2;
     return hints;
 }
 
@@ -198,12 +221,14 @@ void ImportDialog::readAnew() {
 }
 
 void ImportDialog::showColumns() {
-    if (m_column->count() > 0) return;
+    const std::size_t columns = columnsOf(m_file->shape);
+    if (m_column->count() == static_cast<int>(columns) + 1 && m_offered == m_file->shape.names) return;
     m_quiet = true;
+    m_offered = m_file->shape.names;
+    m_column->clear();
+    m_humidity->clear();
     m_column->addItem(tr("as it fits"));
     m_humidity->addItem(tr("as it fits"));
-    std::size_t columns = std::max(m_file->shape.names.size(), m_file->shape.celsiusColumn + 1);
-    if (m_file->shape.humidityColumn) columns = std::max(columns, *m_file->shape.humidityColumn + 1);
     for (std::size_t i = 0; i < columns; ++i) {
         const QString name = i < m_file->shape.names.size() && !m_file->shape.names[i].empty()
                                  ? text(m_file->shape.names[i])

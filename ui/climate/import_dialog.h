@@ -48,6 +48,7 @@ private:
     std::string m_name;
     std::string m_text;
     std::optional<exchange::LoggerFile> m_file;
+    std::vector<std::string> m_offered; ///< names of the columns to choose from
     exchange::KeptReadings m_kept;
     bool m_quiet = false; ///< fields are being filled in
 
@@ -58,6 +59,8 @@ private:
     QComboBox* m_summer;
     QComboBox* m_order;
     QComboBox* m_unit;
+    QComboBox* m_delimiter;
+    QComboBox* m_decimals;
     QComboBox* m_column;
     QComboBox* m_humidity;
     QTreeWidget* m_lines;

@@ -248,7 +248,9 @@ Result<LoggerShape> shapeOf(const std::string& name, std::string_view text, cons
     for (const char delimiter : {';', '\t', ',', '|'})
         for (const bool comma : {false, true})
             for (const DateOrder order : {DateOrder::YearFirst, DateOrder::DayFirst, DateOrder::MonthFirst}) {
-                if (hints.order && order != *hints.order) continue;
+                if (order != hints.order.value_or(order) || comma != hints.decimalComma.value_or(comma) ||
+                    delimiter != hints.delimiter.value_or(delimiter))
+                    continue;
                 for (std::size_t column = 0; column < 4; ++column)
                     for (const bool apart : {false, true}) {
                         LoggerShape shape;

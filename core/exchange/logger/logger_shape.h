@@ -35,6 +35,8 @@ struct LoggerHints {
     std::string humidity;
     std::optional<bool> fahrenheit;
     std::optional<DateOrder> order;
+    std::optional<char> delimiter; ///< `;`, `,`, `|` or a tab
+    std::optional<bool> decimalComma;
 };
 
 /// Finds out how a file is to be read from its first lines. Refused where no line has a time and a number.

@@ -10,7 +10,7 @@ TEST_CASE(
     const auto file = readLogger("logger.csv",
                                  "time,temp,rh\n2027-07-01T12:00:10Z,20.004,80\n2027-07-01T12:00:50Z,25,81\n"
                                  "2027-07-01T12:10:00Z,20.5,\n",
-                                 {}, {"temp", "rh", {}, {}});
+                                 {}, {"temp", "rh", {}, {}, {}, {}});
     REQUIRE(file);
     const KeptReadings kept = keptReadings(*file, 60, Channel::Air);
     CHECK(kept.sameMinute == 1);

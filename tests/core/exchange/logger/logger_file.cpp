@@ -108,3 +108,17 @@ TEST_CASE("What is no logger's file is refused") {
     hints.celsius = "t";
     CHECK(readLogger("x.csv", "time,u,t\n2027-03-01T00:00,16,17\n", {}, hints)->readings[0].celsius == 17);
 }
+
+TEST_CASE("A delimiter and a way to write decimals that are told outweigh what fits best") {
+    const std::string text = "2027-03-01 00:00;21,5;60\n2027-03-01 00:10;21,6;61\n";
+    LoggerHints hints;
+    hints.decimalComma = true;
+    hints.delimiter = ';';
+    const LoggerFile told = *readLogger("x.csv", text, {}, hints);
+    CHECK(told.shape.delimiter == ';');
+    CHECK(told.readings[0].celsius == 21.5);
+    hints.decimalComma = false;
+    CHECK(readLogger("x.csv", text, {}, hints)->readings[0].celsius == 60);
+    hints.delimiter = '\t';
+    CHECK_FALSE(readLogger("x.csv", text, {}, hints));
+}
