@@ -87,7 +87,7 @@ bool run() {
     hand.setWording(wording);
     map.setHand(&hand);
     report("take up: judge all zones, once a drag", 200, [&] {
-        if (const auto refusal = hand.take(book, carried, {}, today, nullptr))
+        if (const auto refusal = hand.take(book, carried, {}, today))
             std::printf("%s\n", refusal->text().c_str());
         map.setHand(&hand);
     });

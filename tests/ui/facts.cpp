@@ -43,17 +43,26 @@ TEST_CASE("A batch's life tells stock, recipe as it was, stays, checks, forecast
     CHECK(checks.startsWith(
         QStringLiteral("9 Mar, container 1: 1 of 2 rooted, 1 callused, grade 3, white tips")));
     CHECK(checks.count(QStringLiteral("<br>")) == 3);
-    const auto forecast = forecast::BatchForecast::make(book, batch, today);
+    // What becomes of a struck batch is told by the card beside these facts.
+    CHECK(saidOf(facts, QStringLiteral("Ready to pot on")).isEmpty());
+    CHECK(saidOf(facts, QStringLiteral("Label")).contains(text(batch.code) + QStringLiteral("/01 to")));
+    // An earlier day knows nothing of later checks.
+    CHECK(saidOf(batchFacts(book, small.struck, day("2027-03-01"), britishWords()),
+                 QStringLiteral("Checks")) == QStringLiteral("none yet"));
+}
+
+TEST_CASE("A batch that waits to be struck foretells its ready day and plants") {
+    const SmallBook small = smallBook();
+    const Day today = day("2027-02-20");
+    const Batch& batch = small.book.get<Batch>(small.planned);
+    const Facts facts = batchFacts(small.book, batch.id, today, britishWords());
+    const auto forecast = forecast::BatchForecast::make(small.book, batch, std::max(today, batch.strikeDay));
     REQUIRE(forecast);
     REQUIRE(forecast->readyDay(0.5));
     CHECK(saidOf(facts, QStringLiteral("Ready to pot on"))
               .startsWith(QStringLiteral("likely ") + britishWords().shortDate(*forecast->readyDay(0.5))));
     CHECK(saidOf(facts, QStringLiteral("Plants"))
               .startsWith(QStringLiteral("about %1,").arg(qRound(forecast->plants(1, 0.9).expected))));
-    CHECK(saidOf(facts, QStringLiteral("Label")).contains(text(batch.code) + QStringLiteral("/01 to")));
-    // An earlier day knows nothing of later checks.
-    CHECK(saidOf(batchFacts(book, small.struck, day("2027-03-01"), britishWords()),
-                 QStringLiteral("Checks")) == QStringLiteral("none yet"));
 }
 
 TEST_CASE("Containers that stand apart are named with their numbers, and those together are not") {

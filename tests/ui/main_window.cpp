@@ -9,6 +9,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QCompleter>
+#include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -92,6 +93,26 @@ TEST_CASE("Striking from the window changes the book, says so, and can be undone
     CHECK(open.child<QAction>("strike")->isEnabled());
     open.child<QAction>("redo")->trigger();
     CHECK(book.get<Batch>(planned).state == BatchState::Struck);
+}
+
+TEST_CASE(
+    "The panel foretells what becomes of a struck batch, and offers to plan again where it falls short") {
+    OpenWindow open;
+    open.window.setDay(smallNurseryToday());
+    for (const auto& [id, batch] : open.window.session()->book().all<Batch>()) {
+        if (batch.state != BatchState::Struck ||
+            !stayOn(open.window.session()->book(), id, open.window.day()))
+            continue;
+        open.window.choose(id);
+        INFO(batch.code);
+        CHECK(open.child<QWidget>("forecastCard")->isVisible());
+        CHECK(open.child<QLabel>("forecastWords")->text().contains(QStringLiteral("Plants in the end")));
+    }
+    open.window.choose(plannedBatch(open.window.session()->book()));
+    CHECK(!open.child<QWidget>("forecastCard")->isVisible());
+    CHECK(!open.child<QDialog>("planDialog"));
+    open.child<QPushButton>("forecastReplan")->click();
+    CHECK(open.child<QDialog>("planDialog"));
 }
 
 TEST_CASE("A refusal is told in the window and changes nothing") {

@@ -10,12 +10,12 @@
 
 namespace warmbench::ui {
 
-Outcome PlacingHand::take(const HouseBook& book, BatchId batch, std::vector<int> containers, Day day,
-                          const forecast::BookForecast* forecast) {
-    auto carried = placing::takeUp(book, batch, std::move(containers), day, forecast);
+Outcome PlacingHand::take(const HouseBook& book, BatchId batch, std::vector<int> containers, Day day) {
+    auto forecast = std::make_unique<forecast::BookForecast>(book, day, std::set{batch});
+    auto carried = placing::takeUp(book, batch, std::move(containers), day, forecast.get());
     if (!carried) return carried.refusal();
     m_book = &book;
-    m_forecast = forecast;
+    m_forecast = std::move(forecast);
     m_zone.reset();
     m_turned = false;
     m_dragging = false;
@@ -26,7 +26,8 @@ Outcome PlacingHand::take(const HouseBook& book, BatchId batch, std::vector<int>
 Outcome PlacingHand::takeInstead(std::vector<int> containers) {
     if (!m_suitability) return std::nullopt;
     const placing::Carried& before = m_suitability->carried();
-    auto carried = placing::takeUp(*m_book, before.batch, std::move(containers), before.day, m_forecast);
+    auto carried =
+        placing::takeUp(*m_book, before.batch, std::move(containers), before.day, m_forecast.get());
     if (!carried) return carried.refusal();
     hold(std::move(*carried));
     return std::nullopt;

@@ -27,8 +27,8 @@ public:
 
     void setWording(const Wording& wording) { m_wording = &wording; }
     /// Takes up containers of a batch, with none named all. The book must not change while they are carried.
-    Outcome take(const HouseBook& book, BatchId batch, std::vector<int> containers, Day day,
-                 const forecast::BookForecast* forecast);
+    /// What is still to pass until a struck batch is ready is as its checks up to that day foretell.
+    Outcome take(const HouseBook& book, BatchId batch, std::vector<int> containers, Day day);
     /// Carries these containers of the same batch instead.
     Outcome takeInstead(std::vector<int> containers);
     /// A drag is let go where it ends; what is carried without one is put down by a click.
@@ -76,7 +76,7 @@ private:
     void hold(placing::Carried carried);
 
     const HouseBook* m_book = nullptr;
-    const forecast::BookForecast* m_forecast = nullptr;
+    std::unique_ptr<forecast::BookForecast> m_forecast; ///< of the batch carried alone
     const Wording* m_wording = nullptr;
     std::unique_ptr<placing::Suitability> m_suitability;
     State m_state = State::Empty;

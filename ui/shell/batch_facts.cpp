@@ -79,7 +79,8 @@ Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& word
         facts.facts.append({say("Standing"), say("%1 of %2")
                                                  .arg(wording.number(standing(book, batch, day)),
                                                       wording.cuttings(batch.cuttings()))});
-    facts.facts += forecastFacts(book, batch, day, wording);
+    // What has been struck has a card of its own for that.
+    if (planned || day < batch.strikeDay) facts.facts += forecastFacts(book, batch, day, wording);
     facts.facts += stayFacts(book, id, wording);
     if (!planned) facts.facts += checkFacts(book, batch, day, wording);
     if (batch.target) {

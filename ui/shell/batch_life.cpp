@@ -16,10 +16,6 @@ namespace {
 constexpr double lifeLevel = 0.9; ///< of the intervals told
 constexpr std::size_t checksTold = 6;
 
-QString percent(double share, const Wording& wording) {
-    return wording.number(static_cast<int>(std::lround(100 * share)));
-}
-
 QString stageLabel(Stage stage) {
     switch (stage) {
     case Stage::Rooting:
@@ -115,19 +111,10 @@ QList<Fact> checkFacts(const HouseBook& book, const Batch& batch, Day day, const
 }
 
 QList<Fact> forecastFacts(const HouseBook& book, const Batch& batch, Day day, const Wording& wording) {
-    if (batch.state == BatchState::Ended) return {};
-    const Day seen = std::max(day, batch.strikeDay);
-    const auto forecast = forecast::BatchForecast::make(book, batch, seen);
+    const auto forecast = forecast::BatchForecast::make(book, batch, std::max(day, batch.strikeDay));
     if (!forecast) return {};
     const double sure = book.nursery().surenessPermille / 1000.0;
     QList<Fact> facts;
-    if (batch.state == BatchState::Struck && day >= batch.strikeDay) {
-        const auto share = forecast->rootedOn(day + 1, lifeLevel);
-        facts.append({say("Rooted by now"),
-                      say("%1 % of those alive, likely %2 to %3 %")
-                          .arg(percent(share.expected, wording), percent(share.band.low, wording),
-                               percent(share.band.high, wording))});
-    }
     const auto likely = forecast->readyDay(0.5);
     const auto surely = forecast->readyDay(sure);
     if (likely && surely)

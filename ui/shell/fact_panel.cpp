@@ -1,5 +1,7 @@
 #include "ui/shell/fact_panel.h"
 
+#include "ui/forecast/forecast_card.h"
+
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -21,16 +23,23 @@ int labelWidth(const QString& words, const QFont& font) {
 
 } // namespace
 
-FactPanel::FactPanel(QWidget* parent) : QScrollArea(parent) {
+FactPanel::FactPanel(QWidget* parent) : QScrollArea(parent), m_forecast(new ForecastCard(this)) {
     setObjectName(QStringLiteral("factPanel"));
     setAccessibleName(tr("About what is selected"));
     setWidgetResizable(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setMinimumWidth(236);
+    m_forecast->hide();
+    connect(m_forecast, &ForecastCard::replanWanted, this, &FactPanel::planWanted);
 }
 
-void FactPanel::setType(const TypeSizes& type) {
+void FactPanel::setLook(const Palette& palette, const TypeSizes& type, const Wording& wording) {
     m_type = type;
+    m_forecast->setLook(palette, type, wording);
+}
+
+void FactPanel::foresee(const HouseBook& book, const RecipeLibrary& recipes, BatchId batch, Day day) {
+    m_forecast->showBatch(book, recipes, batch, day);
 }
 
 QLabel* FactPanel::addText(const QString& text, const QFont& font, const char* rank) {
@@ -83,6 +92,8 @@ void FactPanel::show(const Facts& facts) {
         connect(strike, &QPushButton::clicked, this, [this, batch] { Q_EMIT strikeWanted(batch); });
         m_column->addWidget(strike, 0, Qt::AlignLeft);
     }
+    m_forecast->hide();
+    m_column->addWidget(m_forecast);
     for (const Fact& fact : facts.facts) addFact(fact);
     if (!facts.care.isEmpty()) {
         m_column->addSpacing(8);

@@ -41,6 +41,7 @@ HousePage::HousePage(const WindowMenus& menus, QWidget* parent)
     connect(m_map, &BenchMap::selectionChanged, this, &HousePage::chosen);
     connect(m_tray, &StrikeTray::chosen, this, [this](BatchId batch) { Q_EMIT chosen(Selection{batch}); });
     connect(m_panel, &FactPanel::strikeWanted, this, &HousePage::strikeWanted);
+    connect(m_panel, &FactPanel::planWanted, this, &HousePage::planWanted);
     m_map->setHand(&m_hand);
     connect(m_map, &BenchMap::takenUp, this, &HousePage::take);
     connect(m_tray, &StrikeTray::takenUp, this, &HousePage::take);
@@ -89,7 +90,7 @@ void HousePage::setLook(const Palette& palette, const TypeSizes& type, const Wor
     m_legend->setLook(palette, type, wording);
     m_foot->setMinimumHeight(std::max(m_legend->sizeHint().height(), m_placing->sizeHint().height()));
     m_tray->setLook(palette, type, wording);
-    m_panel->setType(type);
+    m_panel->setLook(palette, type, wording);
     m_dayTitle->setFont(type.title);
 }
 
@@ -116,10 +117,14 @@ void HousePage::select(const Selection& selection, const Facts& facts) {
     m_tray->mark(batch ? std::optional(*batch) : std::nullopt);
 }
 
+void HousePage::foresee(const HouseBook& book, const RecipeLibrary& recipes, BatchId batch, Day day) {
+    m_panel->foresee(book, recipes, batch, day);
+}
+
 void HousePage::take(BatchId batch, bool dragged) {
     if (!m_book || !m_book->find<Batch>(batch)) return;
     Q_EMIT chosen(Selection{batch});
-    const Outcome refusal = m_hand.take(*m_book, batch, {}, m_day, nullptr);
+    const Outcome refusal = m_hand.take(*m_book, batch, {}, m_day);
     tell(refusal);
     if (refusal) return;
     m_hand.setDragging(dragged);

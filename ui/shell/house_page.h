@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/crop/library/library.h"
 #include "ui/map/bench_map.h"
 #include "ui/placing/placing_hand.h"
 #include "ui/shell/facts.h"
@@ -30,6 +31,8 @@ public:
     void showDay(const HouseBook& book, Day day, const Letters& letters);
     /// Marks what is selected and tells its facts.
     void select(const Selection& selection, const Facts& facts);
+    /// Adds what becomes of the batch that is selected, if it has been struck.
+    void foresee(const HouseBook& book, const RecipeLibrary& recipes, BatchId batch, Day day);
     /// Tells why something was not done; nothing hides it.
     void tell(const Outcome& refusal);
     [[nodiscard]] BenchMap& map() { return *m_map; }
@@ -39,6 +42,7 @@ public:
 Q_SIGNALS:
     void chosen(const warmbench::ui::Selection& selection);
     void strikeWanted();
+    void planWanted();
     /// Something was put down on the map by hand.
     void placed(const warmbench::Command& command);
 

@@ -83,6 +83,9 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     connect(m_pastBar, &PastBar::laterWanted, this, [this] { stepPast(1); });
     connect(m_draftBar, &DraftBar::goOnWanted, this, &MainWindow::goOnWith);
     connect(m_house, &HousePage::strikeWanted, this, &MainWindow::strikeSelected);
+    connect(m_house, &HousePage::planWanted, this, [this] {
+        if (!m_past) planDays();
+    });
     connect(m_house, &HousePage::placed, this, &MainWindow::performOnMap);
     connect(&m_dayBar->line(), &DayLine::dayChanged, this, &MainWindow::showDay);
     connect(&m_dayBar->line(), &DayLine::stayDaysWanted, this, [this](StayId stay, Day from, Day to) {
@@ -200,6 +203,7 @@ void MainWindow::showFacts() {
     m_house->select(m_selection, batch  ? batchFacts(book, *batch, day(), m_wording)
                                  : zone ? zoneFacts(book, *zone, day(), m_letters, m_wording)
                                         : bookFacts(book, day(), m_wording));
+    if (batch) m_house->foresee(book, m_opener.recipes(), *batch, day());
     updateActions();
 }
 
