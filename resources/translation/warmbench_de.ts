@@ -84,10 +84,6 @@
         <translation>%1 % Arbeitskraft</translation>
     </message>
     <message>
-        <source>%1 % of those alive, likely %2 to %3 %</source>
-        <translation>%1 % der lebenden, wahrscheinlich %2 bis %3 %</translation>
-    </message>
-    <message>
         <source>%1 % sure</source>
         <translation>%1 % sicher</translation>
     </message>
@@ -194,6 +190,10 @@
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 can be counted on; the chance of all is %3 %</source>
+        <translation>auf %1 von %2 ist Verlass; die Aussicht auf alle ist %3 %</translation>
     </message>
     <message>
         <source>%1 of %2 containers: %3 plants, %4 lost</source>
@@ -504,6 +504,10 @@
         <source>&amp;By</source>
         <comment>group</comment>
         <translation>&amp;Nach</translation>
+    </message>
+    <message>
+        <source>&amp;Cells apart by</source>
+        <translation>Zellen &amp;getrennt durch</translation>
     </message>
     <message>
         <source>&amp;Change it</source>
@@ -975,8 +979,8 @@
         <translation>; schon geplant und behalten: %1</translation>
     </message>
     <message>
-        <source>; the plan has %1 (dashed)</source>
-        <translation>; der Plan hat %1 (gestrichelt)</translation>
+        <source>; the plan has %1, dashed</source>
+        <translation>; geplant ist der %1, gestrichelt</translation>
     </message>
     <message>
         <source>; the plan is %1</source>
@@ -1413,6 +1417,10 @@
     <message>
         <source>Dead</source>
         <translation>Tot</translation>
+    </message>
+    <message>
+        <source>Deci&amp;mals</source>
+        <translation>Dezi&amp;malzahlen</translation>
     </message>
     <message>
         <source>Difference</source>
@@ -2178,8 +2186,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Erwartete Pflanzen, alle Ziele</translation>
     </message>
     <message>
-        <source>Plants in the end: about %1, nine times in ten %2 to %3; %4 can be counted on.</source>
-        <translation>Pflanzen am Ende: etwa %1, neunmal in zehn %2 bis %3; mit %4 kann man rechnen.</translation>
+        <source>Plants in the end</source>
+        <translation>Pflanzen am Ende</translation>
     </message>
     <message>
         <source>Plants of %1</source>
@@ -2314,8 +2322,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Topfreif</translation>
     </message>
     <message>
-        <source>Ready to wean likely on %1, with %2 % sureness by %3 (dotted)%4.</source>
-        <translation>Reif zum Abhärten: wahrscheinlich %1, mit %2 % Sicherheit bis %3 (gepunktet)%4.</translation>
+        <source>Ready to wean</source>
+        <translation>Bereit zum Abhärten</translation>
     </message>
     <message>
         <source>Recipe</source>
@@ -2388,14 +2396,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Rooted</source>
         <translation>Bewurzelt</translation>
-    </message>
-    <message>
-        <source>Rooted by now</source>
-        <translation>Bewurzelt bis jetzt</translation>
-    </message>
-    <message>
-        <source>Rooted of those alive: about %1 %, nine times in ten %2 to %3 %. Dots are checks.</source>
-        <translation>Bewurzelt von den lebenden: etwa %1 %, neunmal in zehn %2 bis %3 %. Punkte sind Kontrollen.</translation>
     </message>
     <message>
         <source>Roots in</source>
@@ -2657,10 +2657,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Target %1</source>
         <translation>Ziel %1</translation>
-    </message>
-    <message>
-        <source>Target %1: %2 of %3 can be counted on, all with a chance of %4 %.</source>
-        <translation>Ziel %1: mit %2 von %3 kann man rechnen, mit allen zu %4 %.</translation>
     </message>
     <message>
         <source>Targets</source>
@@ -2971,8 +2967,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Warmbench</translation>
     </message>
     <message>
-        <source>Warmth measured on %1 of %2 days, else by set-points.</source>
-        <translation>Wärme an %1 von %2 Tagen gemessen, sonst nach Sollwerten.</translation>
+        <source>Warmth</source>
+        <translation>Wärme</translation>
     </message>
     <message>
         <source>Was</source>
@@ -3267,8 +3263,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>etwa %1</translation>
     </message>
     <message>
+        <source>about %1 % of those alive, nine times in ten %2 to %3 %; dots are checks</source>
+        <translation>etwa %1 % der lebenden, in neun von zehn Fällen %2 bis %3 %; Punkte sind Kontrollen</translation>
+    </message>
+    <message>
         <source>about %1, likely %2 to %3</source>
         <translation>etwa %1, wahrscheinlich %2 bis %3</translation>
+    </message>
+    <message>
+        <source>about %1, nine times in ten %2 to %3; %4 can be counted on</source>
+        <translation>etwa %1, in neun von zehn Fällen %2 bis %3; auf %4 ist Verlass</translation>
     </message>
     <message>
         <source>above</source>
@@ -3353,6 +3357,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>columns %1 to %2</source>
         <translation>Spalten %1 bis %2</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>Komma</translation>
+    </message>
+    <message>
+        <source>comma: 21,5</source>
+        <translation>Komma: 21,5</translation>
     </message>
     <message>
         <source>container %1</source>
@@ -3515,6 +3527,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>wahrscheinlich %1, sicher bis %2</translation>
     </message>
     <message>
+        <source>likely on %1, surely (%2 %) by %3, dotted%4</source>
+        <translation>wahrscheinlich am %1, sicher (%2 %) bis %3, gepunktet%4</translation>
+    </message>
+    <message>
         <source>litres</source>
         <translation>Liter</translation>
     </message>
@@ -3533,6 +3549,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>mat under %1 at %2</source>
         <translation>Heizmatte unter %1 auf %2</translation>
+    </message>
+    <message>
+        <source>measured on %1 of %2 days, else by set-points</source>
+        <translation>an %1 von %2 Tagen gemessen, sonst nach Sollwerten</translation>
     </message>
     <message>
         <source>medium</source>
@@ -3676,6 +3696,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Pflanzen</translation>
     </message>
     <message>
+        <source>point: 21.5</source>
+        <translation>Punkt: 21.5</translation>
+    </message>
+    <message>
         <source>pot on</source>
         <translation>topfen</translation>
     </message>
@@ -3740,6 +3764,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>halbreif</translation>
     </message>
     <message>
+        <source>semicolon</source>
+        <translation>Strichpunkt</translation>
+    </message>
+    <message>
         <source>set-point</source>
         <translation>Sollwert</translation>
     </message>
@@ -3790,6 +3818,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>such as nursery</source>
         <translation>etwa betrieb</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>Tabulator</translation>
     </message>
     <message>
         <source>take %1</source>
@@ -3870,6 +3902,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>under mist</source>
         <translation>unter Sprühnebel</translation>
+    </message>
+    <message>
+        <source>upright bar</source>
+        <translation>senkrechter Strich</translation>
     </message>
     <message>
         <source>vapour pressure deficit</source>

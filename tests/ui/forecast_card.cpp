@@ -33,7 +33,7 @@ TEST_CASE("A batch's card tells its share rooted, its ready day and what its tar
     OpenCard open;
     open.show(small.book, small.struck, "2027-03-01");
     CHECK_FALSE(open.card.isHidden());
-    CHECK(open.text("forecastWords").contains("Rooted of those alive"));
+    CHECK(open.text("forecastWords").contains("of those alive"));
     CHECK(open.text("forecastWords").contains("the plan has 1 Apr"));
     CHECK(open.text("forecastWords").contains("of 50 can be counted on"));
     // 20 cuttings can't give 50 plants.

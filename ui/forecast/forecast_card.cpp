@@ -4,6 +4,7 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QTextDocumentFragment>
 #include <QVBoxLayout>
 #include <QtCharts/QAreaSeries>
 #include <QtCharts/QCategoryAxis>
@@ -19,7 +20,7 @@ namespace warmbench::ui {
 namespace {
 
 constexpr int chartHeight = 190;
-constexpr int marksAlong = 3;
+constexpr int marksAlong = 2;
 constexpr double hundred = 100;
 
 /// The batches that a batch's target rests on, the batch itself with them.
@@ -169,29 +170,35 @@ void ForecastCard::say(const HouseBook& book, const RecipeLibrary& recipes,
     };
     QStringList said;
     QStringList troubles;
-    said << tr("Rooted of those alive: about %1 %, nine times in ten %2 to %3 %. Dots are checks.")
-                .arg(percent(one.rooted.expected), percent(one.rooted.band.low),
-                     percent(one.rooted.band.high));
+    const auto tell = [&](const QString& what, const QString& words) {
+        said << QStringLiteral("<p style=\"margin:4px 0\"><b>%1</b> %2</p>")
+                    .arg(what.toHtmlEscaped(), words.toHtmlEscaped());
+    };
+    tell(tr("Rooted"),
+         tr("about %1 % of those alive, nine times in ten %2 to %3 %; dots are checks")
+             .arg(percent(one.rooted.expected), percent(one.rooted.band.low), percent(one.rooted.band.high)));
     if (one.rooting)
-        said << tr("Ready to wean likely on %1, with %2 % sureness by %3 (dotted)%4.")
-                    .arg(dayWords(one.likelyReady), percent(forecast.sureness()), dayWords(one.sureReady),
-                         one.assumedReady
-                             ? tr("; the plan has %1 (dashed)").arg(m_wording.shortDate(*one.assumedReady))
-                             : QString());
-    said << tr("Plants in the end: about %1, nine times in ten %2 to %3; %4 can be counted on.")
-                .arg(whole(one.expected), whole(one.plants.low), whole(one.plants.high),
-                     m_wording.number(one.surePlants));
+        tell(tr("Ready to wean"),
+             tr("likely on %1, surely (%2 %) by %3, dotted%4")
+                 .arg(dayWords(one.likelyReady), percent(forecast.sureness()), dayWords(one.sureReady),
+                      one.assumedReady
+                          ? tr("; the plan has %1, dashed").arg(m_wording.shortDate(*one.assumedReady))
+                          : QString()));
+    tell(tr("Plants in the end"), tr("about %1, nine times in ten %2 to %3; %4 can be counted on")
+                                      .arg(whole(one.expected), whole(one.plants.low), whole(one.plants.high),
+                                           m_wording.number(one.surePlants)));
     if (curve.measuredDays > 0)
-        said << tr("Warmth measured on %1 of %2 days, else by set-points.")
-                    .arg(m_wording.number(std::min(curve.measuredDays, curve.daysSoFar)),
-                         m_wording.number(curve.daysSoFar));
+        tell(tr("Warmth"), tr("measured on %1 of %2 days, else by set-points")
+                               .arg(m_wording.number(std::min(curve.measuredDays, curve.daysSoFar)),
+                                    m_wording.number(curve.daysSoFar)));
     bool isShort = false;
     if (batch.target) {
         const Target& target = book.get<Target>(*batch.target);
         const forecast::TargetOutlook outlook = forecast.target(book, target.id);
-        said << tr("Target %1: %2 of %3 can be counted on, all with a chance of %4 %.")
-                    .arg(text(target.name), m_wording.number(outlook.surePlants),
-                         m_wording.number(outlook.wanted), percent(outlook.sureness));
+        tell(tr("Target %1").arg(text(target.name)),
+             tr("%1 of %2 can be counted on; the chance of all is %3 %")
+                 .arg(m_wording.number(outlook.surePlants), m_wording.number(outlook.wanted),
+                      percent(outlook.sureness)));
         const season::PlanRequest request{forecast.day(), 28, book.nursery().surenessPermille, {}};
         const season::TargetNeed need = season::targetNeed(book, recipes, request, forecast, target.id);
         isShort = need.missing > 0;
@@ -207,15 +214,14 @@ void ForecastCard::say(const HouseBook& book, const RecipeLibrary& recipes,
     const bool slips = one.slip() >= forecast::slipThatMatters;
     if (slips)
         troubles << tr("Likely %1 later than planned, and its slots stay taken as long. Plan again, so that "
-                       "what is "
-                       "to come finds room.")
+                       "what is to come finds room.")
                         .arg(m_wording.days(one.slip()));
-    m_words->setText(said.join(u'\n'));
+    m_words->setText(said.join(QString()));
     m_trouble->setText(troubles.join(u'\n'));
     m_trouble->setVisible(!troubles.isEmpty());
     m_replan->setVisible(slips || isShort);
     m_chart->setAccessibleName(tr("Share rooted by day"));
-    m_chart->setAccessibleDescription(m_words->text());
+    m_chart->setAccessibleDescription(QTextDocumentFragment::fromHtml(m_words->text()).toPlainText());
 }
 
 } // namespace warmbench::ui
