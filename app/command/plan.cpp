@@ -80,7 +80,7 @@ int plan(const PlanOptions& options) {
     if (!solved)
         return refuse({options.book, "no plan keeps all that stands or is fixed: " + solved.refusal().text()},
                       answerIsNo);
-    const season::Proposal proposal = season::proposalFrom(book, month, solved->answer);
+    const season::Proposal proposal = season::proposalFrom(book, month, solved->answer, solved->compromises);
     if (!options.keep.empty())
         if (auto refusal = keep(options.keep, month.problem, solved->answer))
             return refuseFile(*refusal, storageFailed);

@@ -68,6 +68,7 @@ void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine&
     if (line.change == season::LineChange::Moved) out << "; " << movedWords(book, line);
     if (line.change == season::LineChange::Kept) out << "; as planned before";
     out << '\n';
+    for (const std::string& why : line.why) out << "      " << why << '\n';
 }
 
 void sayMats(std::ostream& out, const HouseBook& book, const season::Proposal& proposal) {
@@ -182,6 +183,7 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
              {"medium", valueText(batch.recipe.medium.value)},
              {"set_point_c", line.setPoint ? json(line.setPoint->units()) : json()},
              {"late", line.late},
+             {"why", line.why},
              {"stays", stays}});
     }
     for (const auto& [zone, runs] : proposal.mats)

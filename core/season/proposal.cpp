@@ -105,7 +105,8 @@ StrikeLine lineFrom(const HouseBook& book, const MonthProblem& month, const plan
 
 } // namespace
 
-Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const planner::Answer& answer) {
+Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const planner::Answer& answer,
+                      const std::vector<planner::Compromise>& compromises) {
     Proposal proposal;
     proposal.from = month.from;
     proposal.strikeDays = month.strikeDays;
@@ -115,6 +116,8 @@ Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const pl
     for (const planner::PlacedBatch& placed : answer.placed) {
         if (static_cast<std::size_t>(placed.batch) < month.firstPart) continue;
         proposal.lines.push_back(lineFrom(book, month, answer, placed));
+        for (const planner::Compromise& one : compromises)
+            if (one.batch == placed.batch) proposal.lines.back().why.push_back(one.reason);
         proposal.cuttingsPlaced += proposal.lines.back().batch.cuttings();
         proposal.materials.add(book, proposal.lines.back().batch);
     }

@@ -24,6 +24,7 @@ struct StrikeLine {
     std::vector<Stay> stays; ///< rooting first
     std::optional<Celsius> setPoint; ///< of the zone in which it roots; nothing when its mat is off
     bool late = false;               ///< potted on after the target's date
+    std::vector<std::string> why;    ///< what it loses by being late or off its ideal heat, and why, in words
 };
 
 /// Something that was wanted, or planned before, and has no place in the plan.
@@ -63,6 +64,7 @@ struct Proposal {
 
 /// Reads the planner's answer to a month's problem back into the book's terms.
 [[nodiscard]] Proposal proposalFrom(const HouseBook& book, const MonthProblem& month,
-                                    const planner::Answer& answer);
+                                    const planner::Answer& answer,
+                                    const std::vector<planner::Compromise>& compromises = {});
 
 } // namespace warmbench::season

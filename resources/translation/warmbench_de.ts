@@ -3327,6 +3327,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>jetzt auf %1</translation>
     </message>
     <message>
+        <source>at its ideal heat</source>
+        <translation>bei idealer Wärme</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation>Folienbeutel</translation>
     </message>
@@ -3501,6 +3505,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>it can't: %1</source>
         <translation>es geht nicht: %1</translation>
+    </message>
+    <message>
+        <source>its ideal heat is %1</source>
+        <translation>ideal wären %1</translation>
     </message>
     <message>
         <source>its recipe does not name this cover</source>

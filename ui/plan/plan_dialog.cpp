@@ -188,6 +188,7 @@ void PlanDialog::addLine(const HouseBook& book, std::size_t index) {
     item->setText(PlaceColumn, text(zoneTitle(book, line.stays.front().zone)));
     item->setText(HeatColumn, line.setPoint ? m_wording.temperature(*line.setPoint) : tr("off"));
     item->setText(NoteColumn, noteOf(book, line));
+    item->setToolTip(NoteColumn, item->text(NoteColumn));
     item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
     item->setCheckState(DayColumn, Qt::Checked);
 }
@@ -208,7 +209,13 @@ QString PlanDialog::noteOf(const HouseBook& book, const season::StrikeLine& line
     }
     parts << tr("off the benches on %1").arg(m_wording.shortDate(line.stays.back().to));
     if (line.change == season::LineChange::Moved) parts << tr("which costs less than where it was");
-    if (line.late) parts << tr("late");
+    if (line.late && line.why.empty()) parts << tr("late");
+    const Celsius ideal = line.batch.recipe.rootZoneIdeal.value;
+    if (line.setPoint == ideal)
+        parts << tr("at its ideal heat");
+    else if (line.setPoint)
+        parts << tr("its ideal heat is %1").arg(m_wording.temperature(ideal));
+    for (const std::string& why : line.why) parts << withLocalDates(text(why), m_wording.locale());
     return parts.join(tr(", "));
 }
 

@@ -23,7 +23,8 @@ void Planning::run(const std::stop_token& stop) {
         QMetaObject::invokeMethod(this, [this, why] { Q_EMIT refused(why); });
         return;
     }
-    const season::Proposal proposal = season::proposalFrom(m_book, month, solved->answer);
+    const season::Proposal proposal =
+        season::proposalFrom(m_book, month, solved->answer, solved->compromises);
     QMetaObject::invokeMethod(this, [this, proposal] { Q_EMIT finished(proposal); });
 }
 

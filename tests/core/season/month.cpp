@@ -14,17 +14,18 @@ using warmbench::testing::SeasonBook;
 
 namespace {
 
-planner::Answer solved(const planner::Problem& problem) {
+planner::Solved solved(const planner::Problem& problem) {
     planner::Options options;
     options.rounds = 200;
     auto found = planner::solve(problem, options);
     REQUIRE(found);
-    return found->answer;
+    return *found;
 }
 
 Proposal proposed(const SeasonBook& nursery, const PlanRequest& request) {
     const MonthProblem month = monthProblem(nursery.book, builtIn(), request);
-    return proposalFrom(nursery.book, month, solved(month.problem));
+    const planner::Solved found = solved(month.problem);
+    return proposalFrom(nursery.book, month, found.answer, found.compromises);
 }
 
 } // namespace
@@ -39,6 +40,24 @@ TEST_CASE("A mat costs what its loss of heat costs, and offers no set-point that
     Zone weak = zone;
     weak.mat->rated = Watts{300};
     CHECK_FALSE(matCostPerDay(nursery.book, weak, Celsius{180}, Celsius{150}));
+}
+
+TEST_CASE("A strike that ends late says by how much, and what sooner would cost") {
+    SeasonBook nursery;
+    nursery.want(40, on(10, 10));
+    const Proposal proposal = proposed(nursery, {on(8, 2), 28, 900});
+    for (const NotPlaced& one : proposal.notPlaced) UNSCOPED_INFO(one.why);
+    REQUIRE_FALSE(proposal.lines.empty());
+    for (const StrikeLine& line : proposal.lines) {
+        CHECK(line.late);
+        const int late = line.stays.back().to - on(10, 10);
+        REQUIRE_FALSE(line.why.empty());
+        CHECK_THAT(line.why.front(), Catch::StartsWith("ends " + std::to_string(late) + " days late"));
+        CHECK_THAT(line.why.front(), Catch::Contains(": sooner it would cost "));
+    }
+    nursery = SeasonBook();
+    nursery.want(40, on(12, 1));
+    for (const StrikeLine& line : proposed(nursery, {on(8, 2), 28, 900}).lines) CHECK(line.why.empty());
 }
 
 TEST_CASE("A month is planned, accepted, and undone without a trace") {
@@ -91,7 +110,7 @@ TEST_CASE("What stands and what was planned before stays where it is") {
     const MonthProblem month = monthProblem(nursery.book, builtIn(), {on(8, 4), 28, 900});
     std::size_t fixed = month.problem.held.size() + month.firstPart;
     CHECK(fixed == nursery.book.all<Stay>().size());
-    const Proposal later = proposalFrom(nursery.book, month, solved(month.problem));
+    const Proposal later = proposalFrom(nursery.book, month, solved(month.problem).answer);
     CHECK(later.notPlaced.empty());
     REQUIRE(nursery.book.perform(later.command()));
     CHECK(audit(nursery.book).empty());
@@ -107,7 +126,7 @@ TEST_CASE("Stays that no set-point of their zone suits don't stop the planning")
     REQUIRE(nursery.book.perform(Command{Put<House>{cold}}));
     const MonthProblem month = monthProblem(nursery.book, builtIn(), {on(8, 12), 14, 900});
     REQUIRE_FALSE(month.problem.held.empty());
-    CHECK(solved(month.problem).placed.size() + solved(month.problem).unplaced.size() ==
+    CHECK(solved(month.problem).answer.placed.size() + solved(month.problem).answer.unplaced.size() ==
           month.problem.batches.size());
 }
 
@@ -123,7 +142,7 @@ TEST_CASE("Days without hands get no strikes, and planned batches use up their d
     CHECK(month.problem.strikeCapacity[1] == 0);
     CHECK(month.problem.strikeCapacity[7] == 0);
     CHECK(month.problem.strikeCapacity[14] == 40);
-    const Proposal proposal = proposalFrom(nursery.book, month, solved(month.problem));
+    const Proposal proposal = proposalFrom(nursery.book, month, solved(month.problem).answer);
     for (const StrikeLine& line : proposal.lines) CHECK(line.batch.strikeDay.weekday() == 0);
     REQUIRE(nursery.book.perform(proposal.command()));
     const MonthProblem again = monthProblem(nursery.book, builtIn(), {on(8, 2), 21, 900});
