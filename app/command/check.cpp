@@ -20,7 +20,8 @@ int checkBook(const CheckOptions& options) {
     const std::vector<Refusal> wrong = (*file)->check();
     if (options.json) {
         nlohmann::json told{{"sound", wrong.empty()}, {"wrong", nlohmann::json::array()}};
-        for (const Refusal& one : wrong) told["wrong"].push_back({{"place", one.place}, {"what", one.what}});
+        for (const Refusal& one : wrong)
+            told["wrong"].push_back({{"place", one.place}, {"what", one.what.text()}});
         std::cout << told.dump(2) << '\n';
     } else {
         for (const Refusal& one : wrong) std::cout << one.text() << '\n';

@@ -90,7 +90,7 @@ void saySlips(std::ostream& out, const HouseBook& book, const forecast::BookFore
 
 /// What can be done about a target that is short.
 std::string remedy(const season::TargetNeed& need) {
-    if (need.state != season::NeedState::Now || !need.way) return need.why;
+    if (need.state != season::NeedState::Now || !need.way) return need.why.text();
     const season::Way& way = *need.way;
     return "strike " + std::to_string(way.cuttings) + " " +
            woodNames[static_cast<std::size_t>(way.recipe.wood)] + " cuttings " +

@@ -126,7 +126,7 @@ std::string planWords(const HouseBook& book, const season::Proposal& proposal, c
         << dayWords(proposal.from + (proposal.strikeDays - 1)) << '\n'
         << proposal.cuttingsPlaced << " of " << proposal.cuttingsWanted << " cuttings wanted have a place ("
         << shareWords(proposal.cuttingsPlaced, proposal.cuttingsWanted) << " %)";
-    if (const std::string quality = proposal.quality(); !quality.empty()) out << "; the plan is " << quality;
+    if (const Phrase quality = proposal.quality(); !quality.empty()) out << "; the plan is " << quality;
     out << '\n';
     std::optional<Day> day;
     for (const season::StrikeLine& line : proposal.lines) {
@@ -158,7 +158,7 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
               {"days", proposal.strikeDays},
               {"cuttings_wanted", proposal.cuttingsWanted},
               {"cuttings_placed", proposal.cuttingsPlaced},
-              {"quality", proposal.quality()},
+              {"quality", proposal.quality().text()},
               {"strikes", json::array()},
               {"mats", json::array()},
               {"not_placed", json::array()}};
@@ -197,7 +197,7 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
             {{"target", one.target ? json(book.get<Target>(*one.target).name) : json()},
              {"batch", one.planned ? json(one.planned->code) : json()},
              {"cuttings", one.cuttings},
-             {"why", one.why}});
+             {"why", one.why.text()}});
     for (const auto& [name, count] : proposal.materials.containers) plan["containers"][name] = count;
     for (const auto& [name, millilitres] : proposal.materials.componentMillilitres)
         plan["medium_litres"][name] = static_cast<double>(millilitres) / 1000.0;

@@ -47,7 +47,7 @@ void sayStops(std::ostream& out, const HouseBook& book, const std::vector<round:
             table.add({std::to_string(++number), containerWords(book, stop.batch, stop.container),
                        taxonOf(book, stop.batch), slotWords(stop.slots), std::to_string(stop.standing),
                        std::to_string(stop.examine), found[0], found[1], found[2], found[3], found[4],
-                       stop.why});
+                       stop.why.text()});
         }
         out << '\n' << placeWords(book, *zone) << '\n' << table.text();
     }
@@ -69,7 +69,7 @@ std::string roundWords(const HouseBook& book, Day day, const std::vector<round::
         for (const round::Due& one : due) {
             table.add({book.get<Batch>(one.batch).code, taxonOf(book, one.batch),
                        round::taskNames[static_cast<std::size_t>(one.task)], one.since.iso(),
-                       placesWords(book, one.batch, day), std::to_string(one.plants), one.why});
+                       placesWords(book, one.batch, day), std::to_string(one.plants), one.why.text()});
         }
         out << "\nDue\n" << table.text();
     }
@@ -99,14 +99,14 @@ std::string roundJson(const HouseBook& book, Day day, const std::vector<round::S
                                  {"standing", stop.standing},
                                  {"examine", stop.examine},
                                  {"reasons", reasons},
-                                 {"why", stop.why}});
+                                 {"why", stop.why.text()}});
     }
     for (const round::Due& one : due)
         told["due"].push_back({{"batch", book.get<Batch>(one.batch).code},
                                {"task", round::taskNames[static_cast<std::size_t>(one.task)]},
                                {"since", one.since.iso()},
                                {"plants", one.plants},
-                               {"why", one.why}});
+                               {"why", one.why.text()}});
     return told.dump(2) + "\n";
 }
 

@@ -148,10 +148,11 @@ Outcome BookFile::perform(const Command& command) {
     Transaction transaction(*this);
     if (auto refusal = transaction.begin()) return refusal;
     const News& news = transaction.news();
-    const std::string said = words(m_book, command);
+    const std::string said = words(m_book, command).text();
     const auto change = m_book.perform(command);
     if (!change && news.entries > 0)
-        return Refusal{change.refusal().place, change.refusal().what + " (just before: " + news.last + ")"};
+        return Refusal{change.refusal().place,
+                       change.refusal().what.text() + " (just before: " + news.last + ")"};
     if (!change) return change.refusal();
     if (auto refusal = keepHere(*change, said, news)) return refusal;
     transaction.ended();

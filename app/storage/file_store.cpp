@@ -75,7 +75,7 @@ Outcome FileStore::make(const std::function<Outcome()>& fill) {
     disconnect();
     if (!failed) return giveName(unfinished, name());
     for (const char* ending : {"", "-wal", "-shm"}) fs::remove(unfinished + ending, ignored);
-    return refusal("it can't be written: " + failed->what);
+    return refusal("it can't be written: " + failed->what.text());
 }
 
 Outcome FileStore::open() {
@@ -138,8 +138,9 @@ Outcome FileStore::beginToWrite() {
         return refusal("the file has been moved, removed or replaced since it was opened, so nothing can be "
                        "changed; put it back, or open it again");
     const Outcome failed = run(database(), QStringLiteral("BEGIN IMMEDIATE"));
-    return failed ? Outcome{refusal("another program is writing to it; try again (" + failed->what + ")")}
-                  : std::nullopt;
+    return failed
+               ? Outcome{refusal("another program is writing to it; try again (" + failed->what.text() + ")")}
+               : std::nullopt;
 }
 
 FileStore::Identity FileStore::identityOf(const std::string& file) {

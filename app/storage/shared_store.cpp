@@ -119,7 +119,7 @@ Outcome SharedStore::make(const std::function<Outcome()>& fill) {
     if (!failed) failed = commit();
     if (!failed) return std::nullopt;
     rollBack();
-    return refusal("no house book can be made in it: " + failed->what);
+    return refusal("no house book can be made in it: " + failed->what.text());
 }
 
 Outcome SharedStore::open() {
@@ -162,8 +162,9 @@ Outcome SharedStore::beginToWrite() {
         turn.clear();
         if (failed) rollBack();
     }
-    return failed ? Outcome{refusal("nothing can be changed just now; try again (" + failed->what + ")")}
-                  : std::nullopt;
+    return failed
+               ? Outcome{refusal("nothing can be changed just now; try again (" + failed->what.text() + ")")}
+               : std::nullopt;
 }
 
 bool SharedStore::isReachable() const {

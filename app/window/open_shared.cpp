@@ -16,7 +16,7 @@ Result<std::unique_ptr<BookFile>> openBookWith(PasswordKeeper& keys, const std::
             const Outcome kept = keys.keep(address->shown(), address->password);
         return file;
     }
-    if (file || file.refusal().what.find("password") == std::string::npos) return file;
+    if (file || file.refusal().what.text().find("password") == std::string::npos) return file;
     address->password = keys.find(address->shown());
     return address->password.empty() ? std::move(file) : BookFile::open(address->withPassword(), mode);
 }

@@ -21,11 +21,11 @@ template <class E>
 Outcome checkOccasion(const HouseBook& book, const E& thing) {
     const Batch& batch = book.get<Batch>(thing.batch);
     if (!hasContainer(batch, thing.container))
-        return Refusal{batch.code, "it has no container " + std::to_string(thing.container)};
+        return Refusal{batch.code, phrase("it has no container %1", thing.container)};
     const std::string place = containerName(batch, thing.container);
-    if (batch.state == BatchState::Planned) return Refusal{place, "it has not been struck"};
+    if (batch.state == BatchState::Planned) return Refusal{place, phrase("it has not been struck")};
     if (thing.day < batch.strikeDay)
-        return Refusal{place, thing.day.iso() + " is before it was struck, on " + batch.strikeDay.iso()};
+        return Refusal{place, phrase("%1 is before it was struck, on %2", thing.day, batch.strikeDay)};
     return std::nullopt;
 }
 
@@ -33,8 +33,7 @@ Outcome checkOccasion(const HouseBook& book, const E& thing) {
 Outcome checkStanding(const HouseBook& book, const Batch& batch, int container) {
     const int left = standing(book, batch, container, Day::last());
     if (left >= 0) return std::nullopt;
-    return Refusal{containerName(batch, container),
-                   "that is " + std::to_string(-left) + " more than stood in it"};
+    return Refusal{containerName(batch, container), phrase("that is %1 more than stood in it", -left)};
 }
 
 /// No two containers of a stay on one slot.
@@ -49,7 +48,7 @@ Outcome checkSlotsOnce(const Stay& stay, const Batch& batch) {
                                           [](const auto& a, const auto& b) { return a.first == b.first; });
     if (twice == covered.end()) return std::nullopt;
     return Refusal{containerName(batch, std::next(twice)->second),
-                   "it stands on the same slot as container " + std::to_string(twice->second)};
+                   phrase("it stands on the same slot as container %1", twice->second)};
 }
 
 Outcome checkPlaces(const HouseBook& book, const Stay& stay, const Batch& batch, const Zone& zone) {
@@ -61,16 +60,17 @@ Outcome checkPlaces(const HouseBook& book, const Stay& stay, const Batch& batch,
     std::set<int> seen;
     for (const Place& place : stay.places) {
         if (!numbers.contains(place.container))
-            return Refusal{batch.code, "it has no container " + std::to_string(place.container)};
+            return Refusal{batch.code, phrase("it has no container %1", place.container)};
         const std::string name = containerName(batch, place.container);
-        if (!seen.insert(place.container).second) return Refusal{name, "it stands twice in one stay"};
+        if (!seen.insert(place.container).second) return Refusal{name, phrase("it stands twice in one stay")};
         const Footprint lies{place.slots.height, place.slots.width};
         if (lies != upright && !(turnable && lies == Footprint{upright.width, upright.height}))
-            return Refusal{name, "it does not cover " + std::to_string(lies.height) + " by " +
-                                     std::to_string(lies.width) + " slots"};
-        if (!place.slots.within(zone.rows, zone.cols)) return Refusal{name, "its slots leave " + title};
+            return Refusal{name, phrase("it does not cover %1 by %2 slots", lies.height, lies.width)};
+        if (!place.slots.within(zone.rows, zone.cols))
+            return Refusal{name, phrase("its slots leave %1", title)};
         for (const Slot blocked : zone.blocked)
-            if (place.slots.covers(blocked)) return Refusal{name, "it stands on a blocked slot of " + title};
+            if (place.slots.covers(blocked))
+                return Refusal{name, phrase("it stands on a blocked slot of %1", title)};
     }
     return checkSlotsOnce(stay, batch);
 }
@@ -82,27 +82,29 @@ bool meet(const Stay& a, const Stay& b) {
 } // namespace
 
 Outcome checkThing(const HouseBook& book, const Batch& batch) {
-    if (batch.code.empty()) return Refusal{"batch", "it needs a code"};
-    if (book.withKey<Batch>(batch.code).size() > 1) return Refusal{batch.code, "two batches have this code"};
-    if (batch.recipe.taxon != batch.taxon) return Refusal{batch.code, "its recipe is for another taxon"};
+    if (batch.code.empty()) return Refusal{"batch", phrase("it needs a code")};
+    if (book.withKey<Batch>(batch.code).size() > 1)
+        return Refusal{batch.code, phrase("two batches have this code")};
+    if (batch.recipe.taxon != batch.taxon)
+        return Refusal{batch.code, phrase("its recipe is for another taxon")};
     if (batch.stock) {
         const Stock& stock = book.get<Stock>(*batch.stock);
         if (stock.taxon != batch.taxon)
-            return Refusal{batch.code, "stock " + stock.name + " is of another taxon"};
+            return Refusal{batch.code, phrase("stock %1 is of another taxon", stock.name)};
     }
     if (batch.target) {
         const Target& target = book.get<Target>(*batch.target);
         if (target.taxon != batch.taxon)
-            return Refusal{batch.code, "target " + target.name + " wants another taxon"};
+            return Refusal{batch.code, phrase("target %1 wants another taxon", target.name)};
     }
-    if (batch.containers.empty()) return Refusal{batch.code, "it has no container"};
+    if (batch.containers.empty()) return Refusal{batch.code, phrase("it has no container")};
     std::set<int> numbers;
     for (const BatchContainer& one : batch.containers) {
         if (one.number < 1 || !numbers.insert(one.number).second)
-            return Refusal{batch.code, "its containers are not numbered 1, 2, 3, ..."};
+            return Refusal{batch.code, phrase("its containers are not numbered 1, 2, 3, ...")};
         if (one.cuttings < 1 || one.cuttings > 100'000)
             return Refusal{containerName(batch, one.number),
-                           std::to_string(one.cuttings) + " cuttings; expected 1 to 100000"};
+                           phrase("%1 cuttings; expected 1 to 100000", one.cuttings)};
     }
     return std::nullopt;
 }
@@ -110,7 +112,7 @@ Outcome checkThing(const HouseBook& book, const Batch& batch) {
 Outcome checkUnused(const HouseBook& book, const Batch& batch) {
     const bool used = !book.staysOf(batch.id).empty() || !book.checksOf(batch.id).empty() ||
                       !book.pottingsOf(batch.id).empty() || !book.lossesOf(batch.id).empty();
-    return used ? Outcome{Refusal{batch.code, "it still has stays, checks, pottings or losses"}}
+    return used ? Outcome{Refusal{batch.code, phrase("it still has stays, checks, pottings or losses")}}
                 : std::nullopt;
 }
 
@@ -129,12 +131,11 @@ Outcome checkDependents(const HouseBook& book, const Batch& batch) {
 Outcome checkThing(const HouseBook& book, const Stay& stay) {
     const Batch& batch = book.get<Batch>(stay.batch);
     if (stay.to <= stay.from)
-        return Refusal{batch.code,
-                       "a stay that begins on " + stay.from.iso() + " can't end on " + stay.to.iso()};
+        return Refusal{batch.code, phrase("a stay that begins on %1 can't end on %2", stay.from, stay.to)};
     if (stay.from < batch.strikeDay)
-        return Refusal{batch.code, "it can't stand there on " + stay.from.iso() + ": it is struck on " +
-                                       batch.strikeDay.iso()};
-    if (stay.places.empty()) return Refusal{batch.code, "a stay without a container"};
+        return Refusal{batch.code,
+                       phrase("it can't stand there on %1: it is struck on %2", stay.from, batch.strikeDay)};
+    if (stay.places.empty()) return Refusal{batch.code, phrase("a stay without a container")};
     if (auto broken = checkPlaces(book, stay, batch, book.get<Zone>(stay.zone))) return broken;
     for (const StayId id : book.staysOf(stay.batch)) {
         const Stay& other = book.get<Stay>(id);
@@ -142,8 +143,9 @@ Outcome checkThing(const HouseBook& book, const Stay& stay) {
         for (const Place& place : stay.places)
             for (const Place& taken : other.places)
                 if (place.container == taken.container)
-                    return Refusal{containerName(batch, place.container),
-                                   "it would be in two places on " + std::max(stay.from, other.from).iso()};
+                    return Refusal{
+                        containerName(batch, place.container),
+                        phrase("it would be in two places on %1", std::max(stay.from, other.from))};
     }
     for (const StayId id : book.staysMeeting(stay.zone, stay.from, stay.to)) {
         if (id == stay.id) continue;
@@ -152,9 +154,9 @@ Outcome checkThing(const HouseBook& book, const Stay& stay) {
             for (const Place& taken : other.places)
                 if (place.slots.overlaps(taken.slots))
                     return Refusal{containerName(batch, place.container),
-                                   "its slot in " + zoneTitle(book, stay.zone) + " is taken by " +
-                                       book.get<Batch>(other.batch).code + " on " +
-                                       std::max(stay.from, other.from).iso()};
+                                   phrase("its slot in %1 is taken by %2 on %3", zoneTitle(book, stay.zone),
+                                          book.get<Batch>(other.batch).code,
+                                          std::max(stay.from, other.from))};
     }
     return std::nullopt;
 }
@@ -164,20 +166,18 @@ Outcome checkThing(const HouseBook& book, const RootCheck& check) {
     const Batch& batch = book.get<Batch>(check.batch);
     const std::string place = containerName(batch, check.container);
     for (const int count : {check.examined, check.rooted, check.callused, check.alive, check.dead})
-        if (count < 0) return Refusal{place, "a count is below 0"};
-    if (check.examined < 1) return Refusal{place, "no cutting was examined"};
+        if (count < 0) return Refusal{place, phrase("a count is below 0")};
+    if (check.examined < 1) return Refusal{place, phrase("no cutting was examined")};
     const int told = check.rooted + check.callused + check.alive + check.dead;
     if (told != check.examined)
-        return Refusal{place, std::to_string(check.examined) +
-                                  " examined, but rooted, callused, alive and dead make " +
-                                  std::to_string(told)};
+        return Refusal{
+            place, phrase("%1 examined, but rooted, callused, alive and dead make %2", check.examined, told)};
     if (check.grade && (*check.grade < 0 || *check.grade > 5))
-        return Refusal{place, "grade " + std::to_string(*check.grade) + "; expected 0 to 5"};
+        return Refusal{place, phrase("grade %1; expected 0 to 5", *check.grade)};
     // What was lost or potted on that same day may have been looked at first.
     const int there = standing(book, batch, check.container, check.day - 1);
     if (check.examined > there)
-        return Refusal{place, std::to_string(check.examined) + " examined, but only " +
-                                  std::to_string(there) + " stand in it"};
+        return Refusal{place, phrase("%1 examined, but only %2 stand in it", check.examined, there)};
     return std::nullopt;
 }
 
@@ -185,14 +185,15 @@ Outcome checkThing(const HouseBook& book, const Potting& potting) {
     if (auto broken = checkOccasion(book, potting)) return broken;
     const Batch& batch = book.get<Batch>(potting.batch);
     if (potting.plants < 0 || potting.lost < 0 || potting.plants + potting.lost < 1)
-        return Refusal{containerName(batch, potting.container), "nothing was potted on or lost"};
+        return Refusal{containerName(batch, potting.container), phrase("nothing was potted on or lost")};
     return checkStanding(book, batch, potting.container);
 }
 
 Outcome checkThing(const HouseBook& book, const Loss& loss) {
     if (auto broken = checkOccasion(book, loss)) return broken;
     const Batch& batch = book.get<Batch>(loss.batch);
-    if (loss.cuttings < 1) return Refusal{containerName(batch, loss.container), "no cutting was lost"};
+    if (loss.cuttings < 1)
+        return Refusal{containerName(batch, loss.container), phrase("no cutting was lost")};
     return checkStanding(book, batch, loss.container);
 }
 

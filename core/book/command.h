@@ -199,6 +199,6 @@ struct Command {
 
 /// What a command will do, or has done, in a few words: `Record a root check of 27-048-A/07`. `book` is the
 /// book before it.
-[[nodiscard]] std::string words(const HouseBook& book, const Command& command);
+[[nodiscard]] Phrase words(const HouseBook& book, const Command& command);
 
 } // namespace warmbench

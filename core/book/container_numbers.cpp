@@ -51,9 +51,8 @@ Result<std::vector<int>> readContainerNumbers(std::string_view text) {
         const auto first = readNumber(part.substr(0, std::min(dash, part.size())));
         const auto last = dash == std::string_view::npos ? first : readNumber(part.substr(dash + 1));
         if (!first || !last || *last < *first)
-            return Refusal{"containers", part.empty()
-                                             ? "no number was found; expected such as 1-4, 7"
-                                             : "'" + std::string(part) + "'; expected such as 1-4, 7"};
+            return Refusal{"containers", part.empty() ? phrase("no number was found; expected such as 1-4, 7")
+                                                      : phrase("'%1'; expected such as 1-4, 7", part)};
         for (int number = *first; number <= *last; ++number) numbers.insert(number);
         if (comma == text.size()) break;
         text.remove_prefix(comma + 1);

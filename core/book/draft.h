@@ -70,9 +70,8 @@ private:
 
 template <class E>
 Refusal missing(IdOf<E> id) {
-    return {kindName<E>.one, "there is no number " + std::to_string(id.number) +
-                                 " in this book; it may have been "
-                                 "removed meanwhile"};
+    return {kindName<E>.one,
+            phrase("there is no number %1 in this book; it may have been removed meanwhile", id.number)};
 }
 
 /// Gives a bench or zone another shape, with all that follows from it.

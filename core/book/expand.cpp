@@ -133,7 +133,7 @@ Outcome changeFor(Draft& draft, const StrikeBatch& strike) {
     if (!found) return missing<Batch>(strike.batch);
     const Batch before = *found;
     if (before.state != BatchState::Planned)
-        return Refusal{before.code, "it has been struck already, on " + before.strikeDay.iso()};
+        return Refusal{before.code, phrase("it has been struck already, on %1", before.strikeDay)};
     Batch after = before;
     after.state = BatchState::Struck;
     const int shift = strike.day - before.strikeDay;
@@ -157,7 +157,7 @@ Outcome changeFor(Draft& draft, const PlanBatch& plan) {
     if (!found) return missing<Batch>(plan.batch);
     const Batch before = *found;
     if (before.state != BatchState::Planned)
-        return Refusal{before.code, "it has been struck, so it can't be planned anew"};
+        return Refusal{before.code, phrase("it has been struck, so it can't be planned anew")};
     if (plan.strikeDay != before.strikeDay) {
         Batch after = before;
         after.strikeDay = plan.strikeDay;
@@ -190,7 +190,8 @@ Outcome changeFor(Draft& draft, const RemoveBatch& remove) {
     if (!found) return missing<Batch>(remove.batch);
     const Batch before = *found;
     if (before.state != BatchState::Planned)
-        return Refusal{before.code, "it has been struck; discard it with a reason instead of removing it"};
+        return Refusal{before.code,
+                       phrase("it has been struck; discard it with a reason instead of removing it")};
     for (const Stay& stay : staysOf(draft, remove.batch)) draft.remove(stay);
     draft.remove(before);
     return std::nullopt;
@@ -234,7 +235,7 @@ Outcome changeFor(Draft& draft, const RemoveStay& remove) {
 
 Outcome changeFor(Draft& draft, const SetMatRuns& set) {
     if (!draft.find<Zone>(set.zone)) return missing<Zone>(set.zone);
-    if (set.to <= set.from) return Refusal{"mat", "the days end before they begin"};
+    if (set.to <= set.from) return Refusal{"mat", phrase("the days end before they begin")};
     const auto old = draft.standing<MatRun>(draft.book().matRunsOf(set.zone),
                                             [&](const MatRun& run) { return run.zone == set.zone; });
     for (const MatRun& run : old) {
@@ -255,8 +256,8 @@ Outcome changeFor(Draft& draft, const SetMatRuns& set) {
     }
     for (MatRun run : set.runs) {
         if (run.from < set.from || run.to > set.to)
-            return Refusal{"mat", "a run from " + run.from.iso() + " to " + run.to.iso() +
-                                      " leaves the days " + set.from.iso() + " to " + set.to.iso()};
+            return Refusal{"mat", phrase("a run from %1 to %2 leaves the days %3 to %4", run.from, run.to,
+                                         set.from, set.to)};
         run.zone = set.zone;
         draft.add(run);
     }
@@ -284,11 +285,11 @@ Outcome changeFor(Draft& draft, const PotOn& potOn) {
     const Batch* found = draft.find<Batch>(potOn.batch);
     if (!found) return missing<Batch>(potOn.batch);
     const Batch batch = *found;
-    if (potOn.containers.empty()) return Refusal{batch.code, "no container was named to pot on from"};
+    if (potOn.containers.empty()) return Refusal{batch.code, phrase("no container was named to pot on from")};
     std::set<int> emptied;
     for (const PottedContainer& one : potOn.containers) {
         if (emptied.contains(one.container))
-            return Refusal{batch.code, "container " + std::to_string(one.container) + " is named twice"};
+            return Refusal{batch.code, phrase("container %1 is named twice", one.container)};
         draft.add(Potting{{}, batch.id, one.container, potOn.day, one.plants, one.lost, potOn.note});
         if (standingNow(draft, batch, one.container) == 0) emptied.insert(one.container);
     }
@@ -307,8 +308,8 @@ Outcome changeFor(Draft& draft, const Discard& discard) {
     if (containers.empty()) containers = known;
     for (const int container : containers)
         if (!known.contains(container))
-            return Refusal{batch.code, "it has no container " + std::to_string(container)};
-    if (batch.state == BatchState::Ended) return Refusal{batch.code, "nothing stands in it any more"};
+            return Refusal{batch.code, phrase("it has no container %1", container)};
+    if (batch.state == BatchState::Ended) return Refusal{batch.code, phrase("nothing stands in it any more")};
     for (const int container : containers)
         if (const int left = standingNow(draft, batch, container); left > 0)
             draft.add(Loss{{}, batch.id, container, discard.day, left, discard.reason});

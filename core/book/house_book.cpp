@@ -125,7 +125,8 @@ Outcome HouseBook::apply(const Change& change) {
             const std::string kind =
                 std::visit([]<class E>(const Edit<E>&) { return kindName<E>.one; }, edit);
             refusal = Refusal{
-                kind, "it has been changed meanwhile, so this can't be done any more; look at it again"};
+                kind,
+                phrase("it has been changed meanwhile, so this can't be done any more; look at it again")};
             break;
         }
         put(edit);

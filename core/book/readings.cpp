@@ -80,7 +80,7 @@ Result<std::vector<ReadingMonth>> withReadings(const std::map<Day, ReadingMonth>
                                                const ReadingPlace& place, const ChannelReadings& readings) {
     const auto late = std::adjacent_find(readings.readings.begin(), readings.readings.end(),
                                          [](const auto& a, const auto& b) { return a.minute >= b.minute; });
-    if (late != readings.readings.end()) return Refusal{"readings", "they are not in order of time"};
+    if (late != readings.readings.end()) return Refusal{"readings", phrase("they are not in order of time")};
     std::vector<ReadingMonth> changed;
     for (std::span<const MinuteReading> left(readings.readings); !left.empty();) {
         const auto part = firstMonth(left);

@@ -75,10 +75,10 @@ public:
                                                            m_after.mat->setPoints.end(), run.setPoint) > 0;
             if (offered) continue;
             if (run.from < m_day)
-                return Refusal{m_before.name, "its mat has run at " + decimal(run.setPoint) + " °C since " +
-                                                  run.from.iso() +
-                                                  "; keep the mat and that set-point, as the warmth of what "
-                                                  "stood there is reckoned from it"};
+                return Refusal{m_before.name,
+                               phrase("its mat has run at %1 since %2; keep the mat and that set-point, "
+                                      "as the warmth of what stood there is reckoned from it",
+                                      run.setPoint, run.from)};
             m_draft.remove(run);
         }
         return std::nullopt;
@@ -165,10 +165,9 @@ Outcome clearZone(Draft& draft, ZoneId id, Day day) {
     for (const Stay& stay :
          draft.standing<Stay>(draft.book().staysIn(id), [&](const Stay& one) { return one.zone == id; })) {
         if (stay.from < day)
-            return Refusal{zone.name, draft.find<Batch>(stay.batch)->code + " has stood there since " +
-                                          stay.from.iso() +
-                                          ", and its warmth is reckoned from that; make the zone smaller "
-                                          "instead of taking it away"};
+            return Refusal{zone.name, phrase("%1 has stood there since %2, and its warmth is reckoned from "
+                                             "that; make the zone smaller instead of taking it away",
+                                             draft.find<Batch>(stay.batch)->code, stay.from)};
         draft.remove(stay);
     }
     for (const MatRun& run : draft.standing<MatRun>(draft.book().matRunsOf(id),

@@ -2,137 +2,185 @@
 #include "core/book/query.h"
 
 #include <algorithm>
+#include <array>
 
 namespace warmbench {
 namespace {
 
+/// The names of kinds (kindName) and woods (woodNames), and what a journal has before a step that was taken
+/// back or done again, marked for those who translate.
+[[maybe_unused]] constexpr std::array kindWords{pattern("Undo: %1"),
+                                                pattern("Redo: %1"),
+                                                pattern("nursery"),
+                                                pattern("hand day"),
+                                                pattern("house"),
+                                                pattern("bench"),
+                                                pattern("zone"),
+                                                pattern("mat run"),
+                                                pattern("container type"),
+                                                pattern("medium"),
+                                                pattern("taxon"),
+                                                pattern("recipe"),
+                                                pattern("stock"),
+                                                pattern("target"),
+                                                pattern("batch"),
+                                                pattern("stay"),
+                                                pattern("root check"),
+                                                pattern("potting on"),
+                                                pattern("loss"),
+                                                pattern("month of readings"),
+                                                pattern("houses"),
+                                                pattern("benches"),
+                                                pattern("zones"),
+                                                pattern("container types"),
+                                                pattern("media"),
+                                                pattern("taxa"),
+                                                pattern("recipes"),
+                                                pattern("stocks"),
+                                                pattern("targets"),
+                                                pattern("batches"),
+                                                pattern("results"),
+                                                pattern("softwood"),
+                                                pattern("semi-ripe"),
+                                                pattern("hardwood"),
+                                                pattern("evergreen hardwood"),
+                                                pattern("basal"),
+                                                pattern("leaf-bud")};
+
 template <class E>
-std::string titleOf(const E& thing) {
-    if constexpr (std::is_same_v<E, HandDay>)
-        return thing.day.iso();
-    else if constexpr (std::is_same_v<E, Recipe>)
-        return std::string(woodNames[static_cast<std::size_t>(thing.wood)]) +
-               (thing.name.empty() ? "" : " " + thing.name);
-    else
-        return thing.name;
+Phrase titleOf(const E& thing) {
+    if constexpr (std::is_same_v<E, HandDay>) {
+        return phrase("%1", thing.day);
+    } else if constexpr (std::is_same_v<E, Recipe>) {
+        const Phrase wood = woodNames[static_cast<std::size_t>(thing.wood)];
+        return thing.name.empty() ? wood : phrase("%1 %2", wood, thing.name);
+    } else {
+        return phrase("%1", thing.name);
+    }
 }
 
-std::string codeOf(const HouseBook& book, BatchId id) {
+Phrase codeOf(const HouseBook& book, BatchId id) {
     const Batch* batch = book.find<Batch>(id);
-    return batch ? batch->code : "a batch";
+    return batch ? phrase("%1", batch->code) : phrase("a batch");
 }
 
-std::string codeOfStay(const HouseBook& book, StayId id) {
+Phrase codeOfStay(const HouseBook& book, StayId id) {
     const Stay* stay = book.find<Stay>(id);
-    return stay ? codeOf(book, stay->batch) : "a batch";
+    return stay ? codeOf(book, stay->batch) : phrase("a batch");
 }
 
-std::string zoneOf(const HouseBook& book, ZoneId id) {
-    return book.find<Zone>(id) ? zoneTitle(book, id) : "a zone";
+Phrase zoneOf(const HouseBook& book, ZoneId id) {
+    return book.find<Zone>(id) ? phrase("%1", zoneTitle(book, id)) : phrase("a zone");
 }
 
-std::string placeOf(const HouseBook& book, const ReadingPlace& place) {
+Phrase placeOf(const HouseBook& book, const ReadingPlace& place) {
     if (place.zone) return zoneOf(book, *place.zone);
     const House* house = place.house ? book.find<House>(*place.house) : nullptr;
-    return house ? house->name : "a place";
+    return house ? phrase("%1", house->name) : phrase("a place");
 }
 
 std::string containerOf(const HouseBook& book, BatchId batch, int container) {
-    return containerCode(codeOf(book, batch), container);
+    return containerCode(codeOf(book, batch).text(), container);
 }
 
 template <class E>
-std::string say(const HouseBook&, const Put<E>& put) {
-    return (put.thing.id.number == 0 ? "Add " : "Change ") + std::string(kindName<E>.one) + " " +
-           titleOf(put.thing);
+Phrase say(const HouseBook&, const Put<E>& put) {
+    return phrase(put.thing.id.number == 0 ? pattern("Add %1 %2") : pattern("Change %1 %2"),
+                  Phrase(kindName<E>.one), titleOf(put.thing));
 }
-std::string say(const HouseBook&, const Put<Nursery>&) {
-    return "Change the nursery's settings";
+Phrase say(const HouseBook&, const Put<Nursery>&) {
+    return phrase("Change the nursery's settings");
 }
 template <class E>
-std::string say(const HouseBook& book, const Remove<E>& remove) {
+Phrase say(const HouseBook& book, const Remove<E>& remove) {
     const E* thing = book.find<E>(remove.id);
-    return "Remove " + std::string(kindName<E>.one) + (thing ? " " + titleOf(*thing) : "");
+    if (!thing) return phrase("Remove %1", Phrase(kindName<E>.one));
+    return phrase("Remove %1 %2", Phrase(kindName<E>.one), titleOf(*thing));
 }
-std::string say(const HouseBook& book, const AddBatch& add) {
+Phrase say(const HouseBook& book, const AddBatch& add) {
     const Taxon* taxon = book.find<Taxon>(add.batch.taxon);
-    return std::string(add.batch.state == BatchState::Planned ? "Plan " : "Strike ") +
-           std::to_string(add.batch.cuttings()) + " cuttings of " + (taxon ? taxon->name : "a taxon");
+    const Phrase name = taxon ? phrase("%1", taxon->name) : phrase("a taxon");
+    return phrase(add.batch.state == BatchState::Planned ? pattern("Plan %1 cuttings of %2")
+                                                         : pattern("Strike %1 cuttings of %2"),
+                  add.batch.cuttings(), name);
 }
-std::string say(const HouseBook& book, const StrikeBatch& strike) {
-    return "Strike " + codeOf(book, strike.batch);
+Phrase say(const HouseBook& book, const StrikeBatch& strike) {
+    return phrase("Strike %1", codeOf(book, strike.batch));
 }
-std::string say(const HouseBook& book, const PlanBatch& plan) {
+Phrase say(const HouseBook& book, const PlanBatch& plan) {
     const Batch* batch = book.find<Batch>(plan.batch);
-    if (batch && plan.stays.empty()) return "Take " + batch->code + " off its planned places";
+    if (batch && plan.stays.empty()) return phrase("Take %1 off its planned places", batch->code);
     if (batch && batch->strikeDay != plan.strikeDay)
-        return "Plan " + batch->code + " for " + plan.strikeDay.iso() + " instead";
-    return "Plan other places for " + codeOf(book, plan.batch);
+        return phrase("Plan %1 for %2 instead", batch->code, plan.strikeDay);
+    return phrase("Plan other places for %1", codeOf(book, plan.batch));
 }
-std::string say(const HouseBook& book, const RemoveBatch& remove) {
-    return "Remove the planned batch " + codeOf(book, remove.batch);
+Phrase say(const HouseBook& book, const RemoveBatch& remove) {
+    return phrase("Remove the planned batch %1", codeOf(book, remove.batch));
 }
-std::string say(const HouseBook& book, const DescribeBatch& one) {
-    return "Describe " + codeOf(book, one.batch);
+Phrase say(const HouseBook& book, const DescribeBatch& one) {
+    return phrase("Describe %1", codeOf(book, one.batch));
 }
-std::string say(const HouseBook& book, const MoveStay& move) {
+Phrase say(const HouseBook& book, const MoveStay& move) {
     const Stay* stay = book.find<Stay>(move.stay);
     if (stay && stay->zone == move.zone && stay->places == move.places)
-        return "Change the days of " + codeOfStay(book, move.stay);
-    return "Move " + codeOfStay(book, move.stay) + " to " + zoneOf(book, move.zone);
+        return phrase("Change the days of %1", codeOfStay(book, move.stay));
+    return phrase("Move %1 to %2", codeOfStay(book, move.stay), zoneOf(book, move.zone));
 }
-std::string say(const HouseBook& book, const AddStay& add) {
-    return "Give " + codeOf(book, add.stay.batch) + " a place in " + zoneOf(book, add.stay.zone);
+Phrase say(const HouseBook& book, const AddStay& add) {
+    return phrase("Give %1 a place in %2", codeOf(book, add.stay.batch), zoneOf(book, add.stay.zone));
 }
-std::string say(const HouseBook& book, const RemoveStay& remove) {
-    return "Take " + codeOfStay(book, remove.stay) + " off its place";
+Phrase say(const HouseBook& book, const RemoveStay& remove) {
+    return phrase("Take %1 off its place", codeOfStay(book, remove.stay));
 }
-std::string say(const HouseBook& book, const SetMatRuns& set) {
-    return "Set the mat of " + zoneOf(book, set.zone);
+Phrase say(const HouseBook& book, const SetMatRuns& set) {
+    return phrase("Set the mat of %1", zoneOf(book, set.zone));
 }
-std::string say(const HouseBook& book, const RecordCheck& record) {
-    return "Record a root check of " + containerOf(book, record.check.batch, record.check.container);
+Phrase say(const HouseBook& book, const RecordCheck& record) {
+    return phrase("Record a root check of %1", containerOf(book, record.check.batch, record.check.container));
 }
-std::string say(const HouseBook& book, const RemoveCheck& remove) {
+Phrase say(const HouseBook& book, const RemoveCheck& remove) {
     const RootCheck* check = book.find<RootCheck>(remove.check);
-    return "Remove a root check" + (check ? " of " + containerOf(book, check->batch, check->container) : "");
+    if (!check) return phrase("Remove a root check");
+    return phrase("Remove a root check of %1", containerOf(book, check->batch, check->container));
 }
-std::string say(const HouseBook& book, const RecordLoss& record) {
-    return "Record a loss in " + containerOf(book, record.loss.batch, record.loss.container);
+Phrase say(const HouseBook& book, const RecordLoss& record) {
+    return phrase("Record a loss in %1", containerOf(book, record.loss.batch, record.loss.container));
 }
-std::string say(const HouseBook& book, const Refit& refit) {
-    if (const auto* zone = std::get_if<Zone>(&refit.thing)) return "Refit zone " + zoneOf(book, zone->id);
-    return "Refit bench " + std::get<Bench>(refit.thing).name;
+Phrase say(const HouseBook& book, const Refit& refit) {
+    if (const auto* zone = std::get_if<Zone>(&refit.thing))
+        return phrase("Refit zone %1", zoneOf(book, zone->id));
+    return phrase("Refit bench %1", std::get<Bench>(refit.thing).name);
 }
-std::string say(const HouseBook& book, const ClearAway& clear) {
-    if (const auto* zone = std::get_if<ZoneId>(&clear.thing)) return "Take away zone " + zoneOf(book, *zone);
+Phrase say(const HouseBook& book, const ClearAway& clear) {
+    if (const auto* zone = std::get_if<ZoneId>(&clear.thing))
+        return phrase("Take away zone %1", zoneOf(book, *zone));
     const Bench* bench = book.find<Bench>(std::get<BenchId>(clear.thing));
-    return "Take away " + (bench ? "bench " + bench->name : std::string("a bench"));
+    return bench ? phrase("Take away bench %1", bench->name) : phrase("Take away a bench");
 }
-std::string say(const HouseBook& book, const PotOn& potOn) {
-    return "Pot on " + codeOf(book, potOn.batch);
+Phrase say(const HouseBook& book, const PotOn& potOn) {
+    return phrase("Pot on %1", codeOf(book, potOn.batch));
 }
-std::string say(const HouseBook& book, const Discard& discard) {
-    return std::string(discard.containers.empty() ? "Discard " : "Discard containers of ") +
-           codeOf(book, discard.batch);
+Phrase say(const HouseBook& book, const Discard& discard) {
+    return phrase(discard.containers.empty() ? pattern("Discard %1") : pattern("Discard containers of %1"),
+                  codeOf(book, discard.batch));
 }
-std::string say(const HouseBook& book, const KeepReadings& keep) {
+Phrase say(const HouseBook& book, const KeepReadings& keep) {
     std::size_t most = 0;
     for (const ChannelReadings& one : keep.channels) most = std::max(most, one.readings.size());
-    return "Keep " + std::to_string(most) + " readings of " + placeOf(book, keep.place);
+    return phrase("Keep %1 readings of %2", most, placeOf(book, keep.place));
 }
-std::string say(const HouseBook& book, const RemoveReadings& remove) {
-    return "Remove readings of " + placeOf(book, remove.place) + " from " + remove.from.iso() + " to " +
-           (remove.to - 1).iso();
+Phrase say(const HouseBook& book, const RemoveReadings& remove) {
+    return phrase("Remove readings of %1 from %2 to %3", placeOf(book, remove.place), remove.from,
+                  remove.to - 1);
 }
-std::string say(const HouseBook& book, const Group& group) {
+Phrase say(const HouseBook& book, const Group& group) {
     if (!group.label.empty()) return group.label;
-    return group.commands.empty() ? "Nothing" : words(book, group.commands.front());
+    return group.commands.empty() ? phrase("Nothing") : words(book, group.commands.front());
 }
 
 } // namespace
 
-std::string words(const HouseBook& book, const Command& command) {
+Phrase words(const HouseBook& book, const Command& command) {
     return std::visit([&](const auto& one) { return say(book, one); }, command.what);
 }
 

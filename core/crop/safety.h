@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/crop/crop.h"
+#include "core/quantity/phrase.h"
 
 #include <span>
 #include <vector>
@@ -20,10 +21,9 @@ struct SafetyNote {
 };
 
 /// Shown with every caution: what comes before it.
-inline constexpr const char* safetyDeference =
+inline constexpr const char* safetyDeference = pattern(
     "General cautions only. Local codes, product labels and safety sheets, makers' instructions, your "
-    "employer's risk "
-    "assessment and licensed electricians come first and overrule anything here.";
+    "employer's risk assessment and licensed electricians come first and overrule anything here.");
 
 /// The usual cautions for a hazard, the weightiest first.
 [[nodiscard]] std::span<const SafetyNote> safetyNotes(Hazard hazard);

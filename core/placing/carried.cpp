@@ -44,7 +44,7 @@ Result<Carried> takeUp(const HouseBook& book, BatchId id, std::vector<int> conta
     carried.struck = batch.state != BatchState::Planned;
     const std::vector<int> all = standingContainers(book, batch, carried.day);
     if (batch.state == BatchState::Ended || all.empty())
-        return Refusal{batch.code, "nothing stands in it any more"};
+        return Refusal{batch.code, phrase("nothing stands in it any more")};
     std::sort(containers.begin(), containers.end());
     containers.erase(std::unique(containers.begin(), containers.end()), containers.end());
     if (containers.empty()) containers = all;
@@ -52,8 +52,8 @@ Result<Carried> takeUp(const HouseBook& book, BatchId id, std::vector<int> conta
     std::set_difference(containers.begin(), containers.end(), all.begin(), all.end(),
                         std::back_inserter(strange));
     if (!strange.empty())
-        return Refusal{batch.code, "nothing stands in container " + containerNumbers(strange) + "; it has " +
-                                       containerNumbers(all)};
+        return Refusal{batch.code, phrase("nothing stands in container %1; it has %2",
+                                          containerNumbers(strange), containerNumbers(all))};
     carried.whole = containers == all;
     carried.containers = std::move(containers);
     const ContainerType& type = book.get<ContainerType>(batch.containerType);
@@ -70,8 +70,9 @@ Result<Carried> takeUp(const HouseBook& book, BatchId id, std::vector<int> conta
         carried.end = carried.end ? std::max(*carried.end, stay->to) : stay->to;
     }
     if (stages.size() > 1)
-        return Refusal{batch.code,
-                       "some of these containers root and others are weaned; take up those of one stage"};
+        return Refusal{
+            batch.code,
+            phrase("some of these containers root and others are weaned; take up those of one stage")};
     if (!stages.empty()) {
         carried.stage = *stages.begin();
     } else {

@@ -128,7 +128,7 @@ Result<Command> settle(const std::vector<Stay>& before, const Times& times, cons
     }
     for (const Stay& stay : after)
         if (stay.id.number == 0) step.commands.push_back({AddStay{stay}});
-    if (step.commands.empty()) return Refusal{batch.code, "it stands there on those days already"};
+    if (step.commands.empty()) return Refusal{batch.code, phrase("it stands there on those days already")};
     return Command{std::move(step)};
 }
 
@@ -144,16 +144,17 @@ std::string movedWords(const Batch& batch, const std::vector<Place>& places) {
     if (places.size() == 1) return containerCode(batch.code, places.front().container);
     std::vector<int> numbers;
     for (const Place& place : places) numbers.push_back(place.container);
-    return "containers " + containerNumbers(numbers) + " of " + batch.code;
+    return phrase("containers %1 of %2", containerNumbers(numbers), batch.code).text();
 }
 
 std::string moveWords(const HouseBook& book, const Move& move) {
     const Batch& batch = book.get<Batch>(move.batch);
     const std::string moved = movedWords(batch, move.places);
     const Stay* stay = stayOf(book, move.batch, move.places.front().container, move.day);
-    const std::string where = zoneTitle(book, move.zone) + " from " + move.day.iso() + " on";
-    if (!stay) return "Give " + moved + " a place in " + where;
-    return "Move " + moved + (stay->zone == move.zone ? " within " : " to ") + where;
+    const char* what = !stay                     ? pattern("Give %1 a place in %2 from %3 on")
+                       : stay->zone == move.zone ? pattern("Move %1 within %2 from %3 on")
+                                                 : pattern("Move %1 to %2 from %3 on");
+    return phrase(what, moved, zoneTitle(book, move.zone), move.day).text();
 }
 
 /// Moves one container; `code` is its batch's.
@@ -164,7 +165,7 @@ Outcome moveOne(std::vector<Span>& spans, const Move& move, const Place& place, 
     if (covering == spans.end()) {
         const std::string name = containerCode(code, place.container);
         if (!move.to)
-            return Refusal{name, "it has no place on " + move.day.iso() + "; say until when it is to stand"};
+            return Refusal{name, phrase("it has no place on %1; say until when it is to stand", move.day)};
         Stage stage = Stage::Rooting;
         for (const Span& span : spans)
             if (span.from < move.day) stage = span.stage;
@@ -193,17 +194,16 @@ Outcome moveOne(std::vector<Span>& spans, const Move& move, const Place& place, 
 
 Result<Command> moveContainers(const HouseBook& book, const Move& move) {
     const Batch& batch = book.get<Batch>(move.batch);
-    if (batch.state == BatchState::Ended) return Refusal{batch.code, "nothing stands in it any more"};
-    if (move.places.empty()) return Refusal{batch.code, "no container was named to move"};
+    if (batch.state == BatchState::Ended) return Refusal{batch.code, phrase("nothing stands in it any more")};
+    if (move.places.empty()) return Refusal{batch.code, phrase("no container was named to move")};
     if (move.to && *move.to <= move.day)
-        return Refusal{batch.code,
-                       "a stay that begins on " + move.day.iso() + " can't end on " + move.to->iso()};
+        return Refusal{batch.code, phrase("a stay that begins on %1 can't end on %2", move.day, *move.to)};
     const std::vector<Stay> before = staysOfBatch(book, move.batch);
     Times times = timesOf(before);
     std::set<int> named;
     for (const Place& place : move.places) {
         if (!named.insert(place.container).second)
-            return Refusal{batch.code, "container " + std::to_string(place.container) + " is named twice"};
+            return Refusal{batch.code, phrase("container %1 is named twice", place.container)};
         if (auto refusal = moveOne(times[place.container], move, place, batch.code)) return *refusal;
     }
     return settle(before, times, batch, moveWords(book, move));
@@ -212,8 +212,7 @@ Result<Command> moveContainers(const HouseBook& book, const Move& move) {
 Result<Command> setStayDays(const HouseBook& book, StayId id, Day from, Day to) {
     const Stay& stay = book.get<Stay>(id);
     const Batch& batch = book.get<Batch>(stay.batch);
-    if (to <= from)
-        return Refusal{batch.code, "a stay that begins on " + from.iso() + " can't end on " + to.iso()};
+    if (to <= from) return Refusal{batch.code, phrase("a stay that begins on %1 can't end on %2", from, to)};
     const std::vector<Stay> before = staysOfBatch(book, stay.batch);
     Times times = timesOf(before);
     for (const Place& place : stay.places) {
@@ -223,8 +222,8 @@ Result<Command> setStayDays(const HouseBook& book, StayId id, Day from, Day to) 
             if (i > 0 && spans[i - 1].to == stay.from) {
                 if (spans[i - 1].from >= from)
                     return Refusal{containerCode(batch.code, place.container),
-                                   "it would leave no day for the stay before, which begins on " +
-                                       spans[i - 1].from.iso()};
+                                   phrase("it would leave no day for the stay before, which begins on %1",
+                                          spans[i - 1].from)};
                 spans[i - 1].to = from;
             }
             spans[i].from = from;
@@ -234,7 +233,7 @@ Result<Command> setStayDays(const HouseBook& book, StayId id, Day from, Day to) 
         }
     }
     return settle(before, times, batch,
-                  "Change the days of " + batch.code + " in " + zoneTitle(book, stay.zone));
+                  phrase("Change the days of %1 in %2", batch.code, zoneTitle(book, stay.zone)).text());
 }
 
 } // namespace warmbench::placing

@@ -175,7 +175,7 @@ std::optional<Command> Suitability::placing(ZoneId zone, const std::vector<SlotR
     if (!command) return std::nullopt;
     if (!verdict->heat.changes) return *command;
     Group group;
-    group.label = words(m_book, *command) + ", and set its mat";
+    group.label = phrase("%1, and set its mat", words(m_book, *command)).text();
     group.commands.push_back(*command);
     SetMatRuns set{zone, m_carried.day, verdict->heat.to, {}};
     if (verdict->heat.setPoint)

@@ -5,16 +5,21 @@
 #include <utility>
 #include <variant>
 
+// Behind the library's own headers: Qt's moc stumbles over <compare> where that comes first.
+#include "core/quantity/phrase.h"
+
 namespace warmbench {
 
 /// Why something that a person asked for cannot be done, in her words: what was found, what was expected,
 /// what to do. `place` names the file, line, field or thing; empty where the whole is meant.
 struct Refusal {
     std::string place;
-    std::string what;
+    Phrase what;
 
     /// `place: what`, or `what` alone.
-    [[nodiscard]] std::string text() const { return place.empty() ? what : place + ": " + what; }
+    [[nodiscard]] std::string text() const {
+        return place.empty() ? what.text() : place + ": " + what.text();
+    }
     friend bool operator==(const Refusal&, const Refusal&) = default;
 };
 

@@ -20,9 +20,10 @@ std::optional<Due> weaningDue(const HouseBook& book, const forecast::BatchOutloo
     if (share < (ended ? rootedAtEnd : rootedToWean)) return std::nullopt;
     Due due{outlook.batch, Task::Wean, *seen.last, static_cast<int>(std::lround(outlook.expected)), {}};
     if (ended) due.since = std::min(due.since, *outlook.assumedReady);
-    due.why = "about " + std::to_string(std::lround(100 * share)) + " % are rooted, " +
-              std::to_string(seen.rooted) + " of " + std::to_string(seen.examined) + " in the last checks" +
-              (ended ? "; its rooting time is over" : "");
+    due.why =
+        phrase(ended ? pattern("about %1 % are rooted, %2 of %3 in the last checks; its rooting time is over")
+                     : pattern("about %1 % are rooted, %2 of %3 in the last checks"),
+               std::lround(100 * share), seen.rooted, seen.examined);
     return due;
 }
 
@@ -40,8 +41,8 @@ std::optional<Due> pottingDue(const HouseBook& book, const forecast::BatchOutloo
     const Day since = std::min(byRecipe, *end);
     if (since > day) return std::nullopt;
     Due due{batch.id, Task::PotOn, since, static_cast<int>(std::lround(outlook.expected)), {}};
-    due.why = byRecipe <= *end ? "weaned on " + weanedFrom->iso() + " and grown on as its recipe says"
-                               : "its place is given up on " + end->iso();
+    due.why = byRecipe <= *end ? phrase("weaned on %1 and grown on as its recipe says", *weanedFrom)
+                               : phrase("its place is given up on %1", *end);
     return due;
 }
 

@@ -15,9 +15,9 @@ inline constexpr std::array<const char*, 2> taskNames{"wean", "pot on"};
 struct Due {
     BatchId batch;
     Task task = Task::Wean;
-    Day since;       ///< from which it is due
-    int plants = 0;  ///< expected of it
-    std::string why; ///< in words
+    Day since;      ///< from which it is due
+    int plants = 0; ///< expected of it
+    Phrase why;
 };
 
 /// A batch is to be weaned once seven of ten that stand in it are rooted, as it was seen in checks, or it has

@@ -31,29 +31,27 @@ bool rootsVanish(const RootCheck& before, const RootCheck& check, int standing) 
 } // namespace
 
 Outcome wrongWith(const HouseBook& book, const RootCheck& check, Day today) {
-    if (!book.find<Batch>(check.batch)) return Refusal{"batch", "there is no such batch in this book"};
+    if (!book.find<Batch>(check.batch))
+        return Refusal{"batch", phrase("there is no such batch in this book")};
     const std::string place = containerWords(book, check);
     if (check.day > today)
-        return Refusal{place, "found " + check.day.iso() + ", expected a day up to " + today.iso()};
+        return Refusal{place, phrase("found %1, expected a day up to %2", check.day, today)};
     if (check.rooted > check.examined)
-        return Refusal{place, std::to_string(check.rooted) + " rooted, but only " +
-                                  std::to_string(check.examined) + " examined"};
+        return Refusal{place, phrase("%1 rooted, but only %2 examined", check.rooted, check.examined)};
     return checkThing(book, check);
 }
 
-std::optional<std::string> questionAbout(const HouseBook& book, const RootCheck& check) {
+std::optional<Phrase> questionAbout(const HouseBook& book, const RootCheck& check) {
     const Batch& batch = book.get<Batch>(check.batch);
     const RootCheck* before = latestCheck(book, check.batch, check.container, check.day);
     if (!before) return std::nullopt;
     const std::string place = containerWords(book, check);
     if (before->day == check.day)
-        return place + ": it was looked at on " + check.day.iso() + " already (" +
-               std::to_string(before->rooted) + " of " + std::to_string(before->examined) +
-               " rooted); another check?";
+        return phrase("%1: it was looked at on %2 already (%3 of %4 rooted); another check?", place,
+                      check.day, before->rooted, before->examined);
     if (rootsVanish(*before, check, standing(book, batch, check.container, check.day - 1)))
-        return place + ": " + std::to_string(check.rooted) + " of " + std::to_string(check.examined) +
-               " rooted, but " + std::to_string(before->rooted) + " of " + std::to_string(before->examined) +
-               " on " + before->day.iso() + "; have roots vanished?";
+        return phrase("%1: %2 of %3 rooted, but %4 of %5 on %6; have roots vanished?", place, check.rooted,
+                      check.examined, before->rooted, before->examined, before->day);
     return std::nullopt;
 }
 

@@ -15,6 +15,6 @@ namespace warmbench::round {
 /// What about a check is possible but unlikely, as a question to whoever entered it: roots that were there at
 /// the check before and are not found now, or a second check of the container on one day. Nothing where it
 /// raises no question.
-[[nodiscard]] std::optional<std::string> questionAbout(const HouseBook& book, const RootCheck& check);
+[[nodiscard]] std::optional<Phrase> questionAbout(const HouseBook& book, const RootCheck& check);
 
 } // namespace warmbench::round

@@ -97,7 +97,7 @@ Result<Results> readResults(const HouseBook& book, const std::string& name, std:
         if (std::find(seen.begin(), seen.end(), key) != seen.end())
             results.questions.push_back(reader.refusal("the container stands in the file twice").text());
         else if (const auto question = questionAbout(book, *check))
-            results.questions.push_back(reader.refusal(*question).text());
+            results.questions.push_back(reader.refusal(question->text()).text());
         seen.push_back(key);
         results.checks.push_back(std::move(*check));
     }

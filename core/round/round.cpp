@@ -16,10 +16,6 @@ constexpr double startedShare = 0.1; ///< of roots expected, for a first look
 constexpr int lossesFresh = 14;      ///< days that a loss is worth another look
 constexpr double manyDead = 0.1;     ///< of those examined
 
-std::string percentWords(double share) {
-    return std::to_string(std::lround(100 * share)) + " %";
-}
-
 /// Where benches and slots come in a walk: bench after bench from the back wall, every other one backwards.
 class Path {
 public:
@@ -46,14 +42,18 @@ private:
     std::map<BenchId, int> m_places;
 };
 
+Phrase both(const Phrase& first, const Phrase& second) {
+    return first.empty() ? second : second.empty() ? first : phrase("%1; %2", first, second);
+}
+
 /// Why a batch as a whole is worth a look.
 struct Call {
     std::vector<Reason> reasons;
-    std::string why;
+    Phrase why;
 
-    void add(Reason reason, const std::string& words) {
+    void add(Reason reason, const Phrase& words) {
         reasons.push_back(reason);
-        why += (why.empty() ? "" : "; ") + words;
+        why = both(why, words);
     }
 };
 
@@ -68,30 +68,28 @@ Call callOf(const HouseBook& book, const forecast::BatchOutlook& outlook, Day da
     if (since < std::max(2, rhythm.between / 2)) return call;
     if (found.rooted == 0 && outlook.rooted.expected >= startedShare)
         call.add(Reason::Started,
-                 percentWords(outlook.rooted.expected) + " should have roots, none seen yet");
+                 phrase("%1 % should have roots, none seen yet", std::lround(100 * outlook.rooted.expected)));
     if (outlook.likelyReady && *outlook.likelyReady <= day)
-        call.add(Reason::Ready, "likely ready since " + outlook.likelyReady->iso());
+        call.add(Reason::Ready, phrase("likely ready since %1", *outlook.likelyReady));
     if (found.last && outlook.slip() >= forecast::slipThatMatters)
-        call.add(Reason::Behind, std::to_string(outlook.slip()) + " days behind the plan");
+        call.add(Reason::Behind, phrase("%1 days behind the plan", outlook.slip()));
     if (age >= rhythm.firstLook && since >= rhythm.between)
-        call.add(Reason::Unchecked,
-                 found.last ? "not looked at for " + std::to_string(since) + " days"
-                            : "not looked at since it was struck, " + std::to_string(age) + " days");
+        call.add(Reason::Unchecked, found.last ? phrase("not looked at for %1 days", since)
+                                               : phrase("not looked at since it was struck, %1 days", age));
     return call;
 }
 
-/// Losses in one container that are fresh, in words; empty where there are none.
-std::string lossWords(const HouseBook& book, const Batch& batch, int container, Day day) {
+/// Losses in one container that are fresh; empty where there are none.
+Phrase lossWords(const HouseBook& book, const Batch& batch, int container, Day day) {
     int lost = 0;
     for (const LossId id : book.lossesOf(batch.id, container))
         if (const Loss& loss = book.get<Loss>(id); loss.day <= day && day - loss.day <= lossesFresh)
             lost += loss.cuttings;
-    if (lost > 0) return std::to_string(lost) + " lost in the last two weeks";
+    if (lost > 0) return phrase("%1 lost in the last two weeks", lost);
     const RootCheck* check = latestCheck(book, batch.id, container, day - 1);
     if (!check || day - check->day > lossesFresh) return {};
     if (check->dead == 0 || check->dead < manyDead * check->examined) return {};
-    return std::to_string(check->dead) + " of " + std::to_string(check->examined) + " dead on " +
-           check->day.iso();
+    return phrase("%1 of %2 dead on %3", check->dead, check->examined, check->day);
 }
 
 class BatchStops {
@@ -125,7 +123,7 @@ public:
                 stop.examine = std::min(stop.standing, each);
                 wanted -= stop.examine;
                 stop.reasons.insert(stop.reasons.begin(), m_call.reasons.begin(), m_call.reasons.end());
-                stop.why = m_call.why + (stop.why.empty() ? "" : "; " + stop.why);
+                stop.why = both(m_call.why, stop.why);
             }
             if (!stop.reasons.empty()) stops.push_back(std::move(stop));
         }

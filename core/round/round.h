@@ -29,9 +29,9 @@ struct Stop {
     ZoneId zone;
     SlotRect slots; ///< in the rows and columns of the zone
     int standing = 0;
-    int examine = 0;                  ///< cuttings to pick
-    std::vector<Reason> reasons;      ///< at least one
-    std::string why;                  ///< in words
+    int examine = 0;             ///< cuttings to pick
+    std::vector<Reason> reasons; ///< at least one
+    Phrase why;
     std::optional<RootCheckId> found; ///< the latest check of it on that day, when it was made already
 };
 

@@ -96,12 +96,13 @@ Result<Command> weanCommand(const HouseBook& book, BatchId id, Day day) {
         const auto first = std::find_if(stays.begin(), stays.end(), [&](const Stay* stay) {
             return stay->stage == Stage::Rooting && holds(*stay, *found.later.begin());
         });
-        return Refusal{batch.code, "it roots from " + (*first)->from.iso() + " on; expected a day after"};
+        return Refusal{batch.code, phrase("it roots from %1 on; expected a day after", (*first)->from)};
     }
     if (found.last.empty() && found.weaned)
-        return Refusal{batch.code, "it was weaned on " + found.weaned->from.iso()};
-    if (found.last.empty()) return Refusal{batch.code, "found no place for it, expected one where it roots"};
-    Group group{"Wean " + batch.code, {}};
+        return Refusal{batch.code, phrase("it was weaned on %1", found.weaned->from)};
+    if (found.last.empty())
+        return Refusal{batch.code, phrase("found no place for it, expected one where it roots")};
+    Group group{phrase("Wean %1", batch.code).text(), {}};
     endRooting(group.commands, stays, found, day);
     for (const Stay* stay : stays) {
         if (stay->stage == Stage::Rooting || stay->from <= day) continue;

@@ -111,13 +111,13 @@ CoverageState stateOf(const TargetCoverage& coverage, const Target& target) {
     return CoverageState::Short;
 }
 
-std::string daysText(int days) {
-    return std::to_string(days) + (days == 1 ? " day" : " days");
+Phrase daysWords(int days) {
+    return days == 1 ? phrase("1 day") : phrase("%1 days", days);
 }
 
 /// A warmer set-point for the batch that a late target waits for, and the days that it brings. The book is
 /// changed to try it, and changed back.
-std::optional<std::string> warmerMat(HouseBook& book, BatchId id, Day today) {
+std::optional<Phrase> warmerMat(HouseBook& book, BatchId id, Day today) {
     const Batch& batch = book.get<Batch>(id);
     const Stay* stay = stayOn(book, batch.id, today);
     if (batch.state != BatchState::Struck || !stay || stay->stage != Stage::Rooting || stay->to <= today)
@@ -143,8 +143,8 @@ std::optional<std::string> warmerMat(HouseBook& book, BatchId id, Day today) {
         const auto ready = after ? after->readyDay(likelyAsNot) : std::nullopt;
         if (book.apply(change->inverse())) throw std::logic_error("a mat that was tried can't be taken back");
         if (harms || !ready || *readyNow - *ready < daysWorthHeat) continue;
-        return "set the mat of " + zoneTitle(book, zone.id) + " to " + decimal(setPoint) +
-               " °C: " + batch.code + " is likely to be ready " + daysText(*readyNow - *ready) + " sooner";
+        return phrase("set the mat of %1 to %2: %3 is likely to be ready %4 sooner", zoneTitle(book, zone.id),
+                      setPoint, batch.code, daysWords(*readyNow - *ready));
     }
     return std::nullopt;
 }
@@ -155,11 +155,12 @@ void addRemedies(TargetCoverage& coverage, HouseBook& book, const std::vector<co
     if (coverage.state == CoverageState::Short) {
         const TargetNeed& need = coverage.need;
         if (need.way)
-            coverage.remedies.push_back("strike " + std::to_string(need.way->cuttings) + " " +
-                                        woodNames[static_cast<std::size_t>(need.way->recipe.wood)] +
-                                        " cuttings from " + need.way->window.first.iso() + " to " +
-                                        need.way->window.last.iso() +
-                                        (need.way->late ? "; they will be late all the same" : ""));
+            coverage.remedies.push_back(
+                phrase(need.way->late ? pattern("strike %1 %2 cuttings from %3 to %4; they will be late all "
+                                                "the same")
+                                      : pattern("strike %1 %2 cuttings from %3 to %4"),
+                       need.way->cuttings, Phrase(woodNames[static_cast<std::size_t>(need.way->recipe.wood)]),
+                       need.way->window.first, need.way->window.last));
         else
             coverage.remedies.push_back(need.why);
     }
@@ -168,8 +169,8 @@ void addRemedies(TargetCoverage& coverage, HouseBook& book, const std::vector<co
         if (potOnDay(book, *batch, forecast) == coverage.ready)
             if (auto words = warmerMat(book, batch->id, forecast.day())) coverage.remedies.push_back(*words);
     if (coverage.potted > 0 || coverage.sure >= target.plants)
-        coverage.remedies.push_back("tell who waits for them: " + daysText(coverage.lateDays) + " late, by " +
-                                    coverage.ready->iso());
+        coverage.remedies.push_back(
+            phrase("tell who waits for them: %1 late, by %2", daysWords(coverage.lateDays), *coverage.ready));
 }
 
 } // namespace

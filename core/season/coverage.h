@@ -26,7 +26,7 @@ struct TargetCoverage {
     std::optional<Day> ready; ///< likely day on which its last batch, planned ones too, is potted on
     int lateDays = 0;
     TargetNeed need;
-    std::vector<std::string> remedies; ///< what can still be done, in words; empty where nothing needs to be
+    std::vector<Phrase> remedies; ///< what can still be done, in words; empty where nothing needs to be
 };
 
 /// All targets, the worst first, then by their days. Bands of several batches are joined as independent:

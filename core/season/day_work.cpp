@@ -9,11 +9,11 @@
 namespace warmbench::season {
 namespace {
 
-std::string lookForIn(const Recipe& recipe) {
-    std::string words = valueText(recipe.cuttingLength.value) + " long";
-    if (recipe.nodes.value) words += ", " + std::to_string(*recipe.nodes.value) + " nodes";
-    if (recipe.tipRemoved.value) words += ", tip removed";
-    return words;
+Phrase lookForIn(const Recipe& recipe) {
+    std::vector<Phrase> words{phrase("%1 long", valueText(recipe.cuttingLength.value))};
+    if (recipe.nodes.value) words.push_back(phrase("%1 nodes", *recipe.nodes.value));
+    if (recipe.tipRemoved.value) words.push_back(phrase("tip removed"));
+    return phrase("%1", words);
 }
 
 void addTaking(std::vector<Taking>& takings, const Batch& batch) {

@@ -16,7 +16,7 @@ struct Taking {
     TaxonId taxon;
     Wood wood = Wood::Softwood;
     int cuttings = 0;
-    std::string lookFor; ///< length, nodes and what to leave, by the recipe; in words
+    Phrase lookFor; ///< length, nodes and what to leave, by the recipe
 };
 
 /// A mat whose set-point is another one from this day on; nothing: off.

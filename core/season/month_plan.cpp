@@ -47,23 +47,24 @@ void warnOfSeason(BatchMove& move, const HouseBook& book, const Batch& batch, Da
     const StrikeWindow now = seasonRound(book, batch.recipe, batch.strikeDay);
     const StrikeWindow then = seasonRound(book, batch.recipe, day);
     if (then.first == then.last && now.first != now.last)
-        move.warnings.push_back(std::string("its ") + woodNames[static_cast<std::size_t>(batch.recipe.wood)] +
-                                " is right from " + now.first.iso() + " to " + now.last.iso() + " only");
+        move.warnings.push_back(phrase("its %1 is right from %2 to %3 only",
+                                       Phrase(woodNames[static_cast<std::size_t>(batch.recipe.wood)]),
+                                       now.first, now.last));
 }
 
 void warnOfLate(BatchMove& move, const HouseBook& book, const Batch& batch) {
     if (!batch.target || !move.ready) return;
     const Target& target = book.get<Target>(*batch.target);
     if (const int late = *move.ready - target.due; late > 0)
-        move.warnings.push_back(target.name + " would be " + std::to_string(late) +
-                                (late == 1 ? " day" : " days") + " late");
+        move.warnings.push_back(late == 1 ? phrase("%1 would be 1 day late", target.name)
+                                          : phrase("%1 would be %2 days late", target.name, late));
 }
 
 void warnOfHands(BatchMove& move, const HouseBook& after, Day day) {
     const DayHands hands = handsOn(after, day);
     if (hands.over())
-        move.warnings.push_back(std::to_string(hands.cuttings) + " cuttings on a day with hands for " +
-                                std::to_string(hands.hands));
+        move.warnings.push_back(
+            phrase("%1 cuttings on a day with hands for %2", hands.cuttings, hands.hands));
 }
 
 void warnOfStock(BatchMove& move, const HouseBook& before, const HouseBook& after, const Batch& batch) {
@@ -71,9 +72,8 @@ void warnOfStock(BatchMove& move, const HouseBook& before, const HouseBook& afte
     const std::vector<Overcut> old = overcuts(before, before.get<Stock>(*batch.stock), Day::first());
     for (const Overcut& one : overcuts(after, after.get<Stock>(*batch.stock), Day::first())) {
         if (std::find(old.begin(), old.end(), one) != old.end()) continue;
-        move.warnings.push_back("on " + one.day.iso() + " " + std::to_string(one.taken) +
-                                " cuttings would be taken from " + after.get<Stock>(one.stock).name +
-                                ", and " + std::to_string(one.stands) + " stand on it");
+        move.warnings.push_back(phrase("on %1 %2 cuttings would be taken from %3, and %4 stand on it",
+                                       one.day, one.taken, after.get<Stock>(one.stock).name, one.stands));
         return;
     }
 }
@@ -85,9 +85,10 @@ void warnOfHeat(BatchMove& move, const HouseBook& after, BatchId id) {
             for (const Trouble& trouble : troublesOn(after, *stay, day)) {
                 const bool cold = trouble.kind == TroubleKind::TooCold;
                 if (!cold && trouble.kind != TroubleKind::TooWarm) continue;
-                move.warnings.push_back("from " + day.iso() + " " + zoneTitle(after, stay->zone) +
-                                        (cold ? " is too cold" : " is too warm") +
-                                        " for it; plan again to have the mat set");
+                move.warnings.push_back(
+                    phrase(cold ? pattern("from %1 %2 is too cold for it; plan again to have the mat set")
+                                : pattern("from %1 %2 is too warm for it; plan again to have the mat set"),
+                           day, zoneTitle(after, stay->zone)));
                 return;
             }
         }

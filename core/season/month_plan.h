@@ -57,10 +57,10 @@ struct MonthPlan {
 
 /// What moving a planned batch to another day does.
 struct BatchMove {
-    Command command;                   ///< moves its strike day and all its stays
-    Outcome refusal;                   ///< why the book can't do that
-    std::vector<std::string> warnings; ///< what is against it all the same, in words
-    std::optional<Day> ready;          ///< its slots would be free
+    Command command;              ///< moves its strike day and all its stays
+    Outcome refusal;              ///< why the book can't do that
+    std::vector<Phrase> warnings; ///< what is against it all the same
+    std::optional<Day> ready;     ///< its slots would be free
 };
 
 /// Moves a planned batch with its stays to another day, on a copy of the book. Warned of are the wood's

@@ -133,9 +133,9 @@ public:
         const Way& way = *need.way;
         const Target& target = m_book.get<Target>(need.target);
         const ContainerType* type = containerFor(m_book, way.recipe);
-        if (!type) return fallShort(need, way.cuttings, "the book has no container to strike in");
+        if (!type) return fallShort(need, way.cuttings, phrase("the book has no container to strike in"));
         if (!fitsSomewhere(*type))
-            return fallShort(need, way.cuttings, type->name + " is too large for every zone");
+            return fallShort(need, way.cuttings, phrase("%1 is too large for every zone", type->name));
         const int each = cuttingsIn(*type, way.recipe);
         const std::int64_t limit = std::max<std::int64_t>(1, containersInOnePart(*type, way.recipe, each));
         std::int64_t left = way.cuttings;
@@ -161,7 +161,7 @@ public:
     }
 
 private:
-    void fallShort(const TargetNeed& need, std::int64_t cuttings, std::string why) {
+    void fallShort(const TargetNeed& need, std::int64_t cuttings, Phrase why) {
         m_month.shortfalls.push_back({need.target, cuttings, std::move(why)});
     }
 
@@ -212,14 +212,13 @@ private:
         return found;
     }
 
-    [[nodiscard]] std::string shortOfStock(TaxonId taxon, const Way& way, std::int64_t left) const {
+    [[nodiscard]] Phrase shortOfStock(TaxonId taxon, const Way& way, std::int64_t left) const {
         bool any = false;
         for (const auto& [id, stock] : m_book.all<Stock>())
             any = any || (stock.taxon == taxon && yields(stock, way.recipe.wood));
-        const std::string wood = woodNames[static_cast<std::size_t>(way.recipe.wood)];
-        if (!any) return "no stock gives " + wood + " cuttings of it";
-        return "stock is short by " + std::to_string(left) + " " + wood + " cuttings by " +
-               way.window.last.iso();
+        const Phrase wood = woodNames[static_cast<std::size_t>(way.recipe.wood)];
+        if (!any) return phrase("no stock gives %1 cuttings of it", wood);
+        return phrase("stock is short by %1 %2 cuttings by %3", left, wood, way.window.last);
     }
 
     int stockIndex(StockId id, Wood wood) {

@@ -23,7 +23,7 @@ struct BatchPart {
 struct Shortfall {
     TargetId target;
     std::int64_t cuttings = 0;
-    std::string why;
+    Phrase why;
 };
 
 /// A month's planning problem, and what its indices mean in the book.

@@ -49,8 +49,8 @@ std::optional<Chance> chanceOf(const HouseBook& book, const Recipe& recipe, cons
     return chance;
 }
 
-std::string windowWords(const StrikeWindow& window) {
-    return window.first.iso() + " to " + window.last.iso();
+Phrase woodWords(const Way& way) {
+    return woodNames[static_cast<std::size_t>(way.recipe.wood)];
 }
 
 /// The chance to take up: in time now rather than late, then her own recipe, then the better take.
@@ -75,13 +75,13 @@ void decide(TargetNeed& need, const std::vector<Chance>& chances, Day due, doubl
     const Chance* late = bestOf(chances, [](const Chance& one) { return one.late.has_value(); });
     if (chances.empty()) {
         need.state = NeedState::NoRecipe;
-        need.why = "no recipe says how to strike it; write one, or copy that of a relative";
+        need.why = phrase("no recipe says how to strike it; write one, or copy that of a relative");
         return;
     }
     if (later && (!now || later->later->first - now->now->last > 60)) {
         need.state = NeedState::Later;
-        need.why = std::string(woodNames[static_cast<std::size_t>(later->way.recipe.wood)]) +
-                   " cuttings can be struck in time from " + windowWords(*later->later);
+        need.why = phrase("%1 cuttings can be struck in time from %2 to %3", woodWords(later->way),
+                          later->later->first, later->later->last);
         return;
     }
     const Chance* chosen = now ? now : late;
@@ -91,11 +91,9 @@ void decide(TargetNeed& need, const std::vector<Chance>& chances, Day due, doubl
             *std::min_element(chances.begin(), chances.end(), [](const Chance& a, const Chance& b) {
                 return a.way.daysToReady < b.way.daysToReady;
             });
-        need.why = "no season meets the date: " +
-                   std::string(woodNames[static_cast<std::size_t>(quickest.way.recipe.wood)]) +
-                   " cuttings take " + std::to_string(quickest.way.daysToReady) +
-                   " days, so they had to be struck by " + (due - quickest.way.daysToReady).iso() +
-                   "; give it a later date";
+        need.why = phrase("no season meets the date: %1 cuttings take %2 days, so they had to be struck by "
+                          "%3; give it a later date",
+                          woodWords(quickest.way), quickest.way.daysToReady, due - quickest.way.daysToReady);
         return;
     }
     const auto count = rooting::strikeCount(need.missing, sureness, chosen->way.take);
@@ -153,8 +151,7 @@ TargetNeed targetNeed(const HouseBook& book, const RecipeLibrary& library, const
     need.expected = forecast.target(book, id).surePlants;
     need.missing = std::max(0, target.plants - need.expected);
     if (need.missing == 0) {
-        need.why =
-            std::to_string(need.expected) + " of " + std::to_string(target.plants) + " can be counted on";
+        need.why = phrase("%1 of %2 can be counted on", need.expected, target.plants);
         return need;
     }
     std::vector<Chance> chances;

@@ -58,7 +58,7 @@ struct TargetNeed {
     int missing = 0;  ///< plants still to be raised
     NeedState state = NeedState::Covered;
     std::optional<Way> way; ///< present for Now
-    std::string why;        ///< in words, for all states but Now
+    Phrase why;             ///< in words, for all states but Now
 };
 
 /// Every target of the book with what it needs, in order of their dates. What its batches will give is

@@ -164,12 +164,12 @@ std::string title(const HouseBook& book, const NotPlaced& one) {
     return words + ", " + book.get<Taxon>(taxon).name;
 }
 
-std::string Proposal::quality() const {
+Phrase Proposal::quality() const {
     if (bound <= 0 || cost.total() <= 0) return {};
     // Rounded up, so that it is never better than the truth.
     const std::int64_t permille = ((cost.total() - bound) * 1000 + bound - 1) / bound;
-    if (permille == 0) return "the best possible";
-    return "at most " + decimalText(permille, 1) + " % from the best possible";
+    if (permille == 0) return phrase("the best possible");
+    return phrase("at most %1 % from the best possible", decimalText(permille, 1));
 }
 
 std::size_t Proposal::changes() const {
@@ -179,7 +179,7 @@ std::size_t Proposal::changes() const {
 
 Command Proposal::command() const {
     Group group;
-    group.label = "Accept the plan from " + from.iso() + " to " + (from + (strikeDays - 1)).iso();
+    group.label = phrase("Accept the plan from %1 to %2", from, from + (strikeDays - 1)).text();
     for (const Stay& stay : early)
         group.commands.push_back(Command{MoveStay{stay.id, stay.zone, stay.from, stay.to, stay.places}});
     for (const NotPlaced& one : notPlaced)

@@ -32,7 +32,7 @@ struct NotPlaced {
     std::optional<TargetId> target;
     std::optional<Batch> planned; ///< the batch of the book, which loses its places and stays planned
     std::int64_t cuttings = 0;
-    std::string why;
+    Phrase why;
 };
 
 /// A plan for people: what to strike when and where, mats to set, what does not fit and why. Nothing of it is
@@ -51,7 +51,7 @@ struct Proposal {
     std::int64_t bound = 0; ///< thousandths
 
     /// `at most 1.3 % from the best possible`; empty when no bound is known.
-    [[nodiscard]] std::string quality() const;
+    [[nodiscard]] Phrase quality() const;
     /// How many lines change something.
     [[nodiscard]] std::size_t changes() const;
     /// One command that plans all batches, takes those off their places that have none any more, and sets all

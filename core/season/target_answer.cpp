@@ -34,12 +34,11 @@ void addStocks(TargetAnswer& answer, const HouseBook& book, TaxonId taxon) {
     }
     std::stable_sort(answer.stocks.begin(), answer.stocks.end(),
                      [](const StockOffer& a, const StockOffer& b) { return a.cuttings > b.cuttings; });
-    const std::string wood = woodNames[static_cast<std::size_t>(answer.recipe.wood)];
+    const Phrase wood = woodNames[static_cast<std::size_t>(answer.recipe.wood)];
     if (answer.stocks.empty())
-        answer.inTheWay.push_back("no stock gives " + wood + " cuttings of it then");
+        answer.inTheWay.push_back(phrase("no stock gives %1 cuttings of it then", wood));
     else if (all < answer.cuttings)
-        answer.inTheWay.push_back("its stock gives " + std::to_string(all) + " " + wood + " cuttings of " +
-                                  std::to_string(answer.cuttings));
+        answer.inTheWay.push_back(phrase("its stock gives %1 %2 cuttings of %3", all, wood, answer.cuttings));
 }
 
 void addZones(TargetAnswer& answer, const HouseBook& book) {
@@ -49,10 +48,10 @@ void addZones(TargetAnswer& answer, const HouseBook& book) {
         answer.freeSlots += zone.usableSlots() - slotsTaken(book, id, answer.window.first);
     }
     if (answer.zones.empty())
-        answer.inTheWay.push_back("no zone has a cover and a heat that suit it");
+        answer.inTheWay.push_back(phrase("no zone has a cover and a heat that suit it"));
     else if (answer.freeSlots < answer.slots)
-        answer.inTheWay.push_back("zones that suit it have " + std::to_string(answer.freeSlots) +
-                                  " slots free on " + answer.window.first.iso());
+        answer.inTheWay.push_back(
+            phrase("zones that suit it have %1 slots free on %2", answer.freeSlots, answer.window.first));
 }
 
 void addHands(TargetAnswer& answer, const HouseBook& book) {
@@ -64,7 +63,7 @@ void addHands(TargetAnswer& answer, const HouseBook& book) {
         hands += std::max<std::int64_t>(0, left);
     }
     if (hands < answer.cuttings)
-        answer.inTheWay.push_back("hands are left for " + std::to_string(hands) + " cuttings in those days");
+        answer.inTheWay.push_back(phrase("hands are left for %1 cuttings in those days", hands));
 }
 
 } // namespace
@@ -84,12 +83,12 @@ std::optional<TargetAnswer> answerFor(const HouseBook& book, const TargetNeed& n
         answer.containers = static_cast<int>((way.cuttings + each - 1) / each);
         answer.slots = answer.containers * type->footprint.height * type->footprint.width;
     } else {
-        answer.inTheWay.push_back("the book has no container to strike in");
+        answer.inTheWay.push_back(phrase("the book has no container to strike in"));
     }
     addStocks(answer, book, book.get<Target>(need.target).taxon);
     addZones(answer, book);
     addHands(answer, book);
-    if (way.late) answer.inTheWay.push_back("even struck at once it is late");
+    if (way.late) answer.inTheWay.push_back(phrase("even struck at once it is late"));
     return answer;
 }
 

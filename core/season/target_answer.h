@@ -23,7 +23,7 @@ struct TargetAnswer {
     std::vector<StockOffer> stocks; ///< those that give most first
     std::vector<ZoneId> zones;      ///< whose cover suits and whose mat or house can be as warm as it needs
     int freeSlots = 0;              ///< in them, on the first day of the window
-    std::vector<std::string> inTheWay; ///< in words; empty where nothing is
+    std::vector<Phrase> inTheWay;   ///< empty where nothing is
 };
 
 /// Nothing where the target is covered or can't be struck in the days asked for: the need says why.

@@ -16,15 +16,16 @@ void addNames(std::set<std::string>& names, const auto& taxon) {
 } // namespace
 
 Result<TaxonChoice> chooseTaxon(const HouseBook& book, const RecipeLibrary& library, std::string_view name) {
-    if (name.empty()) return Refusal{"taxon", "no name is given"};
+    if (name.empty()) return Refusal{"taxon", phrase("no name is given")};
     if (const Taxon* taxon = findTaxon(book, name)) return TaxonChoice{*taxon, false};
     const std::vector<const KnownTaxon*> known = library.named(name);
     if (known.empty())
-        return Refusal{std::string(name), "neither the book nor the built-in recipes know this taxon"};
+        return Refusal{std::string(name),
+                       phrase("neither the book nor the built-in recipes know this taxon")};
     if (known.size() > 1) {
         std::string names;
         for (const KnownTaxon* one : known) names += (names.empty() ? "" : ", ") + one->name;
-        return Refusal{std::string(name), "it is a name of several: " + names};
+        return Refusal{std::string(name), phrase("it is a name of several: %1", names)};
     }
     const KnownTaxon& one = *known.front();
     if (const Taxon* taxon = findTaxon(book, one.name)) return TaxonChoice{*taxon, false};

@@ -1,5 +1,8 @@
 #!/usr/bin/env python3
-"""Bring resources/translation/*.ts up to date with the texts of ui and app; with --check, only tell what is amiss.
+"""Bring resources/translation/*.ts up to date with the texts of ui, app and core; with --check, only tell what is amiss.
+
+Those of core, and some of app, are the patterns of phrases; they are listed in patterns.txt besides, by which the window reads back
+what was kept in English, such as a journal.
 
 Every text stands once, in one context: a word means the same wherever it is shown. Where it does not, its tr() or
 say() has a second argument that tells the two apart, and so it stands there twice.
@@ -17,9 +20,22 @@ from xml.sax.saxutils import escape
 HERE = pathlib.Path(__file__).resolve().parent
 ROOT = HERE.parent.parent
 FOLDERS = ["ui", "app"]
+PATTERN = re.compile(r'\b(?:phrase|pattern)\(\s*((?:"(?:[^"\\]|\\.)*"\s*)+)')
 # English words that no other language of ours has.
 ENGLISH = set("""the of and is are to with from by for this that there when where which day days cutting cuttings batch
 batches slot slots bench house zone stock target strike struck root rooted nothing planned until their they it""".split())
+
+
+def phrase_patterns():
+    """The patterns of phrases, as their C++ reads."""
+    found = set()
+    for source in sorted([*(ROOT / "core").rglob("*.*"), *(ROOT / "app").rglob("*.*")]):
+        if source.suffix in (".cpp", ".h"):
+            for words in PATTERN.findall(source.read_text(encoding="utf-8")):
+                whole = "".join(re.findall(r'"((?:[^"\\]|\\.)*)"', words))
+                found.add(whole.replace('\\"', '"'))
+    # What has no letter says nothing.
+    return sorted(one for one in found if re.search("[A-Za-z]{2}", re.sub(r"%\d", "", one)))
 
 
 def found_texts():
@@ -32,7 +48,7 @@ def found_texts():
                               cwd=ROOT, capture_output=True, text=True)
         if told.returncode != 0:
             sys.exit(told.stderr)
-        return {key: None for key in read(ts)}
+        return {key: None for key in [*read(ts), *((one, "") for one in phrase_patterns())]}
 
 
 def read(ts):
@@ -74,6 +90,13 @@ def main():
     check = sys.argv[1:] == ["--check"]
     found = found_texts()
     bad = 0
+    patterns = HERE / "patterns.txt"
+    listed = "\n".join(phrase_patterns()) + "\n"
+    if not check:
+        patterns.write_text(listed, encoding="utf-8")
+    elif listed != patterns.read_text(encoding="utf-8"):
+        bad += 1
+        print("patterns.txt is not what python3 resources/translation/renew.py makes of the phrases as they are now")
     for ts in sorted(HERE.glob("*.ts")):
         kept = read(ts)
         texts = {key: kept.get(key) for key in found}

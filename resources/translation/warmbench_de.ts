@@ -84,6 +84,10 @@
         <translation>%1 % Arbeitskraft</translation>
     </message>
     <message>
+        <source>%1 % should have roots, none seen yet</source>
+        <translation>%1 % müssten Wurzeln haben, noch keine gesehen</translation>
+    </message>
+    <message>
         <source>%1 % sure</source>
         <translation>%1 % sicher</translation>
     </message>
@@ -128,6 +132,10 @@
         <translation>mit %1 kann man bei %2 % Sicherheit rechnen</translation>
     </message>
     <message>
+        <source>%1 containers</source>
+        <translation>%1 Gefäße</translation>
+    </message>
+    <message>
         <source>%1 containers in zone %2</source>
         <translation>%1 Gefäße in Zone %2</translation>
     </message>
@@ -136,16 +144,48 @@
         <translation>%1 Stecklinge</translation>
     </message>
     <message>
+        <source>%1 cuttings can be struck in time from %2 to %3</source>
+        <translation>Stecklinge (%1) können rechtzeitig gesteckt werden von %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1 cuttings on a day with hands for %2</source>
+        <translation>%1 Stecklinge an einem Tag mit Arbeitskraft für %2</translation>
+    </message>
+    <message>
+        <source>%1 cuttings were taken where its flushes give %2</source>
+        <translation>%1 Stecklinge wurden geschnitten, wo die Austriebe %2 geben</translation>
+    </message>
+    <message>
+        <source>%1 cuttings; expected 1 to 100000</source>
+        <translation>%1 Stecklinge; erwartet 1 bis 100000</translation>
+    </message>
+    <message>
         <source>%1 days</source>
         <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>%1 days behind the plan</source>
+        <translation>%1 Tage hinter dem Plan</translation>
     </message>
     <message>
         <source>%1 does not suit.</source>
         <translation>%1 passt nicht.</translation>
     </message>
     <message>
+        <source>%1 examined, but only %2 stand in it</source>
+        <translation>%1 angesehen, aber nur %2 stehen darin</translation>
+    </message>
+    <message>
+        <source>%1 examined, but rooted, callused, alive and dead make %2</source>
+        <translation>%1 angesehen, aber bewurzelt, mit Kallus, lebend und tot ergeben %2</translation>
+    </message>
+    <message>
         <source>%1 h</source>
         <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 has stood there since %2, and its warmth is reckoned from that; make the zone smaller instead of taking it away</source>
+        <translation>%1 steht dort seit %2, und die Wärme wird danach gerechnet; machen Sie die Zone kleiner, statt sie wegzunehmen</translation>
     </message>
     <message>
         <source>%1 in %2</source>
@@ -154,6 +194,18 @@
     <message>
         <source>%1 is as it was at the beginning of %2.</source>
         <translation>%1 ist so, wie es am Anfang des %2 war.</translation>
+    </message>
+    <message>
+        <source>%1 is before it was struck, on %2</source>
+        <translation>%1 liegt vor dem Stecken am %2</translation>
+    </message>
+    <message>
+        <source>%1 is no set-point of its mat</source>
+        <translation>%1 ist kein Sollwert der Heizmatte</translation>
+    </message>
+    <message>
+        <source>%1 is too large for every zone</source>
+        <translation>%1 ist für jede Zone zu groß</translation>
     </message>
     <message>
         <source>%1 kWh, %2</source>
@@ -168,28 +220,48 @@
         <translation>%1 weniger</translation>
     </message>
     <message>
+        <source>%1 long</source>
+        <translation>%1 lang</translation>
+    </message>
+    <message>
         <source>%1 loses its place and waits: %2</source>
         <translation>%1 verliert ihren Platz und wartet: %2</translation>
     </message>
     <message>
+        <source>%1 lost in the last two weeks</source>
+        <translation>%1 in den letzten zwei Wochen ausgefallen</translation>
+    </message>
+    <message>
         <source>%1 missing</source>
-        <translation>%1 fehlen</translation>
+        <translation>%1 zu wenig</translation>
     </message>
     <message>
         <source>%1 missing so far</source>
-        <translation>bisher fehlen %1</translation>
+        <translation>bisher %1 zu wenig</translation>
     </message>
     <message>
         <source>%1 missing: %2</source>
-        <translation>%1 fehlen: %2</translation>
+        <translation>%1 zu wenig: %2</translation>
     </message>
     <message>
         <source>%1 more</source>
         <translation>%1 mehr</translation>
     </message>
     <message>
+        <source>%1 nodes</source>
+        <translation>%1 Knoten</translation>
+    </message>
+    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 came of %3 cuttings</source>
+        <translation>%1 von %2 wurden aus %3 Stecklingen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 can be counted on</source>
+        <translation>mit %1 von %2 kann man rechnen</translation>
     </message>
     <message>
         <source>%1 of %2 can be counted on; the chance of all is %3 %</source>
@@ -206,6 +278,22 @@
     <message>
         <source>%1 of %2 cuttings that hands can strike are taken.</source>
         <translation>%1 von %2 Stecklingen, die gesteckt werden können, sind vergeben.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cuttings, expected at most as many</source>
+        <translation>%1 von %2 Stecklingen, erwartet höchstens so viele</translation>
+    </message>
+    <message>
+        <source>%1 of %2 dead on %3</source>
+        <translation>%1 von %2 tot am %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 kWh, %3, ran under nothing; reckoned from set-points and the houses' air, not metered</source>
+        <translation>%1 von %2 kWh, %3, liefen unter nichts; aus Sollwerten und der Luft der Häuser gerechnet, nicht gezählt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 potted on from %3, %4 %: %5 to %6 % at %7 %</source>
+        <translation>%1 von %2 getopft aus %3, %4 %: %5 bis %6 % bei %7 %</translation>
     </message>
     <message>
         <source>%1 of %2 rooted</source>
@@ -236,8 +324,24 @@
         <translation>%1 am %2, von %3</translation>
     </message>
     <message>
+        <source>%1 or %2</source>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>%1 pairs were compared, and 1 in 20 differs by chance alone</source>
+        <translation>%1 Paare wurden verglichen, und 1 von 20 unterscheidet sich allein durch Zufall</translation>
+    </message>
+    <message>
+        <source>%1 parts of %2; expected 1 to 1000</source>
+        <translation>%1 Teile %2; erwartet 1 bis 1000</translation>
+    </message>
+    <message>
         <source>%1 plants by %2</source>
         <translation>%1 Pflanzen bis %2</translation>
+    </message>
+    <message>
+        <source>%1 plants; expected 1 to a million</source>
+        <translation>%1 Pflanzen; erwartet 1 bis eine Million</translation>
     </message>
     <message>
         <source>%1 points (%2 to %3)</source>
@@ -252,12 +356,28 @@
         <translation>%1 Messwerte von %2 bis %3, in der Winterzeit des Ortes.</translation>
     </message>
     <message>
+        <source>%1 rooted, but only %2 examined</source>
+        <translation>%1 bewurzelt, aber nur %2 angesehen</translation>
+    </message>
+    <message>
+        <source>%1 rows and %2 columns; expected 1 to 1000 of each</source>
+        <translation>%1 Reihen und %2 Spalten; erwartet je 1 bis 1000</translation>
+    </message>
+    <message>
         <source>%1 s: the best plan so far costs %2, none can cost less than %3</source>
         <translation>%1 s: Der bisher beste Plan kostet %2, keiner kann weniger als %3 kosten</translation>
     </message>
     <message>
         <source>%1 slots</source>
         <translation>%1 Stellplätze</translation>
+    </message>
+    <message>
+        <source>%1 stands in it</source>
+        <translation>%1 steht darin</translation>
+    </message>
+    <message>
+        <source>%1 stands or has stood there; move it first</source>
+        <translation>%1 steht oder stand dort; stellen Sie sie zuerst um</translation>
     </message>
     <message>
         <source>%1 still wants %2 cuttings of %3, from %4 to %5. Plan these weeks gives them a day and a place.</source>
@@ -280,6 +400,10 @@
         <translation>%1 bis %2 %</translation>
     </message>
     <message>
+        <source>%1 to %2 °C</source>
+        <translation>%1 bis %2 °C</translation>
+    </message>
+    <message>
         <source>%1 to look at</source>
         <translation>%1 anzusehen</translation>
     </message>
@@ -294,6 +418,14 @@
     <message>
         <source>%1 were taken in the year before</source>
         <translation>%1 wurden im Jahr davor geschnitten</translation>
+    </message>
+    <message>
+        <source>%1 would be %2 days late</source>
+        <translation>%1 käme %2 Tage zu spät</translation>
+    </message>
+    <message>
+        <source>%1 would be 1 day late</source>
+        <translation>%1 käme 1 Tag zu spät</translation>
     </message>
     <message>
         <source>%1 × %2</source>
@@ -346,6 +478,10 @@
     <message>
         <source>%1, %2: to be struck on %3</source>
         <translation>%1, %2: zu stecken am %3</translation>
+    </message>
+    <message>
+        <source>%1, and set its mat</source>
+        <translation>%1 und Heizmatte stellen</translation>
     </message>
     <message>
         <source>%1, container %2</source>
@@ -412,6 +548,10 @@
         <translation>%1: %2 von %3</translation>
     </message>
     <message>
+        <source>%1: %2 of %3 rooted, but %4 of %5 on %6; have roots vanished?</source>
+        <translation>%1: %2 von %3 bewurzelt, aber am %6 %4 von %5; sind Wurzeln verschwunden?</translation>
+    </message>
+    <message>
         <source>%1: %2 planned, hands for %3</source>
         <translation>%1: %2 geplant, Arbeitskraft für %3</translation>
     </message>
@@ -428,12 +568,20 @@
         <translation>%1: %2, Nummer %3</translation>
     </message>
     <message>
+        <source>%1: %2. %3: %4. Difference %5 to %6 points</source>
+        <translation>%1: %2. %3: %4. Unterschied %5 bis %6 Punkte</translation>
+    </message>
+    <message>
         <source>%1: all %2</source>
         <translation>%1: alle, %2</translation>
     </message>
     <message>
         <source>%1: free</source>
         <translation>%1: frei</translation>
+    </message>
+    <message>
+        <source>%1: it was looked at on %2 already (%3 of %4 rooted); another check?</source>
+        <translation>%1: wurde am %2 schon angesehen (%3 von %4 bewurzelt); noch eine Kontrolle?</translation>
     </message>
     <message>
         <source>%1: its days there from %2 still count, shown on other slots of the zone.</source>
@@ -466,6 +614,10 @@
     <message>
         <source>%1: too much for its power</source>
         <translation>%1: zu viel für ihre Leistung</translation>
+    </message>
+    <message>
+        <source>%1; expected -50 to 60 °C</source>
+        <translation>%1; erwartet -50 bis 60 °C</translation>
     </message>
     <message>
         <source>%1; now %2 to %3, Enter keeps it</source>
@@ -863,6 +1015,10 @@
         <translation>Ihr &amp;Name dort</translation>
     </message>
     <message>
+        <source>'%1'; expected such as 1-4, 7</source>
+        <translation>„%1“; erwartet etwa 1-4, 7</translation>
+    </message>
+    <message>
         <source>+ from any field</source>
         <translation>+ aus jedem Feld</translation>
     </message>
@@ -931,6 +1087,10 @@
         <translation>1 Partie braucht einen Blick</translation>
     </message>
     <message>
+        <source>1 container</source>
+        <translation>1 Gefäß</translation>
+    </message>
+    <message>
         <source>1 cutting</source>
         <translation>1 Steckling</translation>
     </message>
@@ -941,6 +1101,10 @@
     <message>
         <source>1 pot</source>
         <translation>1 Topf</translation>
+    </message>
+    <message>
+        <source>1 slot</source>
+        <translation>1 Stellplatz</translation>
     </message>
     <message>
         <source>1 target still wants striking.</source>
@@ -1055,6 +1219,10 @@
         <translation>Ein Teil eines Namens, Codes oder Ziels, oder eine Zone mit Reihe und Spalte: A 2 5</translation>
     </message>
     <message>
+        <source>A sharp blade for each person; cut away from the body, thumb below the cut; a cut-resistant glove on the holding hand for hardwood.</source>
+        <translation>Eine scharfe Klinge für jede Person; vom Körper weg schneiden, Daumen unter dem Schnitt; bei Steckholz ein schnittfester Handschuh an der haltenden Hand.</translation>
+    </message>
+    <message>
         <source>A step back</source>
         <translation>Schritt zurück</translation>
     </message>
@@ -1083,8 +1251,16 @@
         <translation>Über das Gewählte</translation>
     </message>
     <message>
+        <source>Accept the plan from %1 to %2</source>
+        <translation>Plan vom %1 bis %2 annehmen</translation>
+    </message>
+    <message>
         <source>Across × down</source>
         <translation>Quer × hoch</translation>
+    </message>
+    <message>
+        <source>Add %1 %2</source>
+        <translation>%1 %2 hinzufügen</translation>
     </message>
     <message>
         <source>Add the &amp;usual containers</source>
@@ -1093,6 +1269,10 @@
     <message>
         <source>Add the usual containers</source>
         <translation>Übliche Gefäße hinzufügen</translation>
+    </message>
+    <message>
+        <source>Additional protection commonly means a residual-current device of 30 mA.</source>
+        <translation>Zusätzlicher Schutz heißt üblicherweise: ein Fehlerstromschutzschalter mit 30 mA.</translation>
     </message>
     <message>
         <source>Against it</source>
@@ -1259,6 +1439,10 @@
         <translation>Vorsicht</translation>
     </message>
     <message>
+        <source>Change %1 %2</source>
+        <translation>%1 %2 ändern</translation>
+    </message>
+    <message>
         <source>Change a stock</source>
         <translation>Mutterpflanzen ändern</translation>
     </message>
@@ -1267,8 +1451,28 @@
         <translation>Ziel ändern</translation>
     </message>
     <message>
+        <source>Change the days of %1</source>
+        <translation>Tage von %1 ändern</translation>
+    </message>
+    <message>
+        <source>Change the days of %1 in %2</source>
+        <translation>Tage von %1 in %2 ändern</translation>
+    </message>
+    <message>
+        <source>Change the nursery's settings</source>
+        <translation>Einstellungen des Betriebs ändern</translation>
+    </message>
+    <message>
         <source>Checks</source>
         <translation>Kontrollen</translation>
+    </message>
+    <message>
+        <source>Circuits in horticultural places need residual-current protection: additional protection for socket outlets up to 32 A, 100 mA or less above that, 300 mA or less for other circuits (UK wiring rules of 2015; codes differ and change).</source>
+        <translation>Stromkreise im Gartenbau brauchen Fehlerstromschutz: zusätzlichen Schutz für Steckdosen bis 32 A, darüber höchstens 100 mA, für andere Stromkreise höchstens 300 mA (britische Errichtungsregeln von 2015; Vorschriften sind verschieden und ändern sich).</translation>
+    </message>
+    <message>
+        <source>Clean source, no dead legs, covered tanks, cool storage; flush after any idle spell without breathing the spray, and keep away from fog in use. Anyone at higher risk should take advice first.</source>
+        <translation>Sauberes Wasser, keine toten Leitungen, abgedeckte Behälter, kühl gelagert; nach jedem Stillstand spülen, ohne den Sprühnebel einzuatmen, und laufendem Nebel fernbleiben. Wer stärker gefährdet ist, holt vorher ärztlichen Rat ein.</translation>
     </message>
     <message>
         <source>Click slots of a zone that take no container, or drag over them; by keys, arrows go from slot to slot, Space blocks one or frees it, Enter keeps that.</source>
@@ -1423,8 +1627,20 @@
         <translation>Dezi&amp;malzahlen</translation>
     </message>
     <message>
+        <source>Describe %1</source>
+        <translation>%1 beschreiben</translation>
+    </message>
+    <message>
         <source>Difference</source>
         <translation>Unterschied</translation>
+    </message>
+    <message>
+        <source>Dips in alcohol burn: no flame, no spark, good air.</source>
+        <translation>Tauchlösungen in Alkohol brennen: keine Flamme, kein Funke, gute Lüftung.</translation>
+    </message>
+    <message>
+        <source>Discard %1</source>
+        <translation>%1 verwerfen</translation>
     </message>
     <message>
         <source>Discard batch</source>
@@ -1433,6 +1649,10 @@
     <message>
         <source>Discard container</source>
         <translation>Gefäß verwerfen</translation>
+    </message>
+    <message>
+        <source>Discard containers of %1</source>
+        <translation>Gefäße von %1 verwerfen</translation>
     </message>
     <message>
         <source>Do</source>
@@ -1499,6 +1719,10 @@
         <translation>Da&amp;uer</translation>
     </message>
     <message>
+        <source>Fever, cough or breathlessness after exposure: see a doctor and mention the mist.</source>
+        <translation>Fieber, Husten oder Atemnot danach: zum Arzt gehen und den Sprühnebel erwähnen.</translation>
+    </message>
+    <message>
         <source>Filled: the day of striking, with a tick once it is struck. Hatched: the days on which its wood is right and its target is met. Grey: nobody strikes. • hands of their own, ! more cuttings than hands.</source>
         <translation>Gefüllt: der Stecktag, mit Haken, sobald gesteckt ist. Schraffiert: die Tage, an denen das Holz richtig ist und das Ziel erreicht wird. Grau: niemand steckt. • eigene Arbeitskraft, ! mehr Stecklinge als Arbeitskraft.</translation>
     </message>
@@ -1509,6 +1733,10 @@
     <message>
         <source>Find in the journal</source>
         <translation>Im Journal finden</translation>
+    </message>
+    <message>
+        <source>Fine spray can carry legionella into the lungs. The risk is with water between 20 and 45 °C that is stored or recirculated, or holds scale, sludge or slime: assess it, keep it clean, watch it, keep records.</source>
+        <translation>Feiner Sprühnebel kann Legionellen in die Lunge tragen. Gefährlich ist Wasser zwischen 20 und 45 °C, das gespeichert oder umgewälzt wird oder Kalk, Schlamm oder Schleim enthält: Gefährdung beurteilen, sauber halten, überwachen, Aufzeichnungen führen.</translation>
     </message>
     <message>
         <source>First</source>
@@ -1537,6 +1765,10 @@
     <message>
         <source>Fit</source>
         <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Fixed wiring, supply, earthing and fault protection for benches, cables and mats are for a licensed electrician, to the local code. Do not improvise.</source>
+        <translation>Feste Leitungen, Anschluss, Erdung und Fehlerschutz für Tische, Kabel und Heizmatten sind Sache einer zugelassenen Elektrofachkraft, nach den örtlichen Vorschriften. Nicht improvisieren.</translation>
     </message>
     <message>
         <source>For</source>
@@ -1580,6 +1812,22 @@
         <translation>Lücken von mehr als 3 Stunden: %1, zusammen %2 Stunden; dort gelten die Sollwerte.</translation>
     </message>
     <message>
+        <source>General cautions only. Local codes, product labels and safety sheets, makers' instructions, your employer's risk assessment and licensed electricians come first and overrule anything here.</source>
+        <translation>Nur allgemeine Hinweise. Örtliche Vorschriften, Etiketten und Sicherheitsdatenblätter, Anleitungen der Hersteller, die Gefährdungsbeurteilung Ihres Betriebs und zugelassene Elektrofachkräfte gehen vor und gelten vor allem, was hier steht.</translation>
+    </message>
+    <message>
+        <source>Give %1 a place in %2</source>
+        <translation>%1 einen Platz in %2 geben</translation>
+    </message>
+    <message>
+        <source>Give %1 a place in %2 from %3 on</source>
+        <translation>%1 ab %3 einen Platz in %2 geben</translation>
+    </message>
+    <message>
+        <source>Gloves and eye protection for liquids; avoid breathing powder; wash before food; keep it locked, in the original pack.</source>
+        <translation>Bei Flüssigkeiten Handschuhe und Augenschutz; Puder nicht einatmen; vor dem Essen waschen; verschlossen und in der Originalpackung aufbewahren.</translation>
+    </message>
+    <message>
         <source>Go on with it</source>
         <translation>Damit weitermachen</translation>
     </message>
@@ -1590,6 +1838,10 @@
     <message>
         <source>Go to the &amp;round</source>
         <translation>Zum &amp;Rundgang</translation>
+    </message>
+    <message>
+        <source>Good or disinfected water is the control.</source>
+        <translation>Gutes oder desinfiziertes Wasser ist der Schutz.</translation>
     </message>
     <message>
         <source>Grade</source>
@@ -1680,6 +1932,10 @@
         <translation>Hormon; Substrat, Teile</translation>
     </message>
     <message>
+        <source>Horticultural misting is among the systems that need such an assessment (UK guidance).</source>
+        <translation>Sprühnebelanlagen im Gartenbau gehören zu denen, die eine solche Beurteilung brauchen (britischer Leitfaden).</translation>
+    </message>
+    <message>
         <source>House</source>
         <translation>Haus</translation>
     </message>
@@ -1710,6 +1966,10 @@
     <message>
         <source>Humidity</source>
         <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>If eaten, or sap in the eye: call poison or emergency help, and keep a piece of the plant.</source>
+        <translation>Verschluckt oder Saft im Auge: Giftnotruf oder Notruf anrufen und ein Stück der Pflanze aufheben.</translation>
     </message>
     <message>
         <source>In the way: %1.</source>
@@ -1758,6 +2018,22 @@
     <message>
         <source>Journal: %1 steps; the last by %2 on %3: %4</source>
         <translation>Journal: %1 Schritte; der letzte von %2 am %3: %4</translation>
+    </message>
+    <message>
+        <source>Keep %1 readings of %2</source>
+        <translation>%1 Messwerte von %2 behalten</translation>
+    </message>
+    <message>
+        <source>Keep plugs, joints and controllers above splash height, and let leads hang in a drip loop.</source>
+        <translation>Stecker, Verbindungen und Regler über Spritzhöhe halten und Leitungen mit Tropfschlaufe führen.</translation>
+    </message>
+    <message>
+        <source>Keep trimmings of poisonous kinds from livestock, pets and children. Never burn oleander, and do not shut fresh crushed laurel in a closed vehicle or shed.</source>
+        <translation>Schnittgut giftiger Arten von Vieh, Haustieren und Kindern fernhalten. Oleander nie verbrennen, und frisch gequetschten Kirschlorbeer nicht in Fahrzeug oder Schuppen einschließen.</translation>
+    </message>
+    <message>
+        <source>Keep what was tried, with its plan</source>
+        <translation>Versuchtes mit seinem Plan behalten</translation>
     </message>
     <message>
         <source>Keys</source>
@@ -1862,6 +2138,14 @@ Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</tr
         <translation>Zu stellende Heizmatten</translation>
     </message>
     <message>
+        <source>Milky sap of spurges and figs gives an itchy rash: gloves, and cover for the eyes.</source>
+        <translation>Der Milchsaft von Wolfsmilch und Feigen macht juckenden Ausschlag: Handschuhe und Augenschutz.</translation>
+    </message>
+    <message>
+        <source>Mix and compost can hold harmful microbes and dust: damp it, open bags away from the face, wear a mask where it is dusty, wash hands.</source>
+        <translation>Substrat und Kompost können schädliche Keime und Staub enthalten: anfeuchten, Säcke vom Gesicht weg öffnen, bei Staub Maske tragen, Hände waschen.</translation>
+    </message>
+    <message>
         <source>Month</source>
         <translation>Monat</translation>
     </message>
@@ -1882,6 +2166,18 @@ Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</tr
         <translation>Mehr, als Arbeitskraft da ist: %1.</translation>
     </message>
     <message>
+        <source>Move %1 to %2</source>
+        <translation>%1 nach %2 umstellen</translation>
+    </message>
+    <message>
+        <source>Move %1 to %2 from %3 on</source>
+        <translation>%1 ab %3 nach %2 umstellen</translation>
+    </message>
+    <message>
+        <source>Move %1 within %2 from %3 on</source>
+        <translation>%1 ab %3 innerhalb von %2 umstellen</translation>
+    </message>
+    <message>
         <source>Move them</source>
         <translation>Umstellen</translation>
     </message>
@@ -1896,6 +2192,10 @@ Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</tr
     <message>
         <source>Names that nobody knows are taxa of my &amp;own</source>
         <translation>Unbekannte Namen sind &amp;eigene Arten</translation>
+    </message>
+    <message>
+        <source>Never cut, cross or kink heating cable, and space it evenly.</source>
+        <translation>Heizkabel nie kürzen, kreuzen oder knicken und in gleichem Abstand verlegen.</translation>
     </message>
     <message>
         <source>New &amp;bench</source>
@@ -1940,6 +2240,10 @@ Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</tr
     <message>
         <source>No batch has ended yet, so there is no take to show.</source>
         <translation>Noch ist keine Partie beendet, also gibt es keine Ausbeute zu zeigen.</translation>
+    </message>
+    <message>
+        <source>No caution shown is no promise that a plant is safe: treat an unknown sap as irritant, and no plant here as food.</source>
+        <translation>Kein Hinweis heißt nicht, dass eine Pflanze ungefährlich ist: unbekannten Saft als reizend behandeln und keine Pflanze hier als Speise.</translation>
     </message>
     <message>
         <source>No container is worth a look on this day.</source>
@@ -2000,6 +2304,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Note</source>
         <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <translation>Nichts</translation>
     </message>
     <message>
         <source>Nothing is better than what is planned. Batches that stay as they are: %1.</source>
@@ -2072,6 +2380,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Nursery and hands</source>
         <translation>Betrieb und Arbeitskraft</translation>
+    </message>
+    <message>
+        <source>Observe re-entry times. Gloves and eye protection; keep it locked, in the original pack.</source>
+        <translation>Wiederbetretungsfristen einhalten. Handschuhe und Augenschutz; verschlossen und in der Originalpackung aufbewahren.</translation>
     </message>
     <message>
         <source>Of batches that have ended. A slot-day is one slot for one day. Heat is reckoned from set-points and the houses' air, not metered, and shared by slots; %1 kWh (%2) ran under nothing.</source>
@@ -2158,8 +2470,20 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Planen</translation>
     </message>
     <message>
+        <source>Plan %1 cuttings of %2</source>
+        <translation>%1 Stecklinge von %2 planen</translation>
+    </message>
+    <message>
+        <source>Plan %1 for %2 instead</source>
+        <translation>%1 stattdessen für %2 planen</translation>
+    </message>
+    <message>
         <source>Plan again…</source>
         <translation>Neu planen …</translation>
+    </message>
+    <message>
+        <source>Plan other places for %1</source>
+        <translation>Andere Plätze für %1 planen</translation>
     </message>
     <message>
         <source>Plan the striking</source>
@@ -2218,6 +2542,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Topfen</translation>
     </message>
     <message>
+        <source>Pot on %1</source>
+        <translation>%1 topfen</translation>
+    </message>
+    <message>
         <source>Potted on</source>
         <translation>Getopft</translation>
     </message>
@@ -2248,6 +2576,22 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Put down</source>
         <translation>Absetzen</translation>
+    </message>
+    <message>
+        <source>Put in %1 targets of a list</source>
+        <translation>%1 Ziele einer Liste eingeben</translation>
+    </message>
+    <message>
+        <source>Put in %2 lines of a list of %1</source>
+        <translation>%2 Zeilen einer Liste eingeben: %1</translation>
+    </message>
+    <message>
+        <source>Put in 1 line of a list of %1</source>
+        <translation>1 Zeile einer Liste eingeben: %1</translation>
+    </message>
+    <message>
+        <source>Put in 1 target of a list</source>
+        <translation>1 Ziel einer Liste eingeben</translation>
     </message>
     <message>
         <source>Put in a &amp;list…</source>
@@ -2350,12 +2694,52 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Rezepte mit eigenen Partien</translation>
     </message>
     <message>
+        <source>Record a loss in %1</source>
+        <translation>Ausfall in %1 eintragen</translation>
+    </message>
+    <message>
+        <source>Record a root check of %1</source>
+        <translation>Wurzelkontrolle von %1 eintragen</translation>
+    </message>
+    <message>
         <source>Redo: %1</source>
         <translation>Wiederholt: %1</translation>
     </message>
     <message>
+        <source>Refit bench %1</source>
+        <translation>Tisch %1 umbauen</translation>
+    </message>
+    <message>
+        <source>Refit zone %1</source>
+        <translation>Zone %1 umbauen</translation>
+    </message>
+    <message>
         <source>Remo&amp;ve the readings of the days shown</source>
         <translation>Messwerte der gezeigten Tage &amp;löschen</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Remove %1 %2</source>
+        <translation>%1 %2 entfernen</translation>
+    </message>
+    <message>
+        <source>Remove a root check</source>
+        <translation>Wurzelkontrolle entfernen</translation>
+    </message>
+    <message>
+        <source>Remove a root check of %1</source>
+        <translation>Wurzelkontrolle von %1 entfernen</translation>
+    </message>
+    <message>
+        <source>Remove readings of %1 from %2 to %3</source>
+        <translation>Messwerte von %1 vom %2 bis %3 löschen</translation>
+    </message>
+    <message>
+        <source>Remove the planned batch %1</source>
+        <translation>Geplante Partie %1 entfernen</translation>
     </message>
     <message>
         <source>Results</source>
@@ -2400,6 +2784,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Roots in</source>
         <translation>Wurzelt in</translation>
+    </message>
+    <message>
+        <source>Rotate modes of action, and do not spray as routine when air and cleaning will do.</source>
+        <translation>Wirkungsweisen wechseln und nicht gewohnheitsmäßig spritzen, wo Lüften und Säubern genügen.</translation>
     </message>
     <message>
         <source>Round</source>
@@ -2452,6 +2840,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Set the hands of days</source>
         <translation>Arbeitskraft der Tage festlegen</translation>
+    </message>
+    <message>
+        <source>Set the mat of %1</source>
+        <translation>Heizmatte von %1 stellen</translation>
     </message>
     <message>
         <source>Set to</source>
@@ -2534,6 +2926,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Belegte Stellplätze nach Wärme</translation>
     </message>
     <message>
+        <source>Some saps burn skin in sunlight: keep skin covered, and out of the sun until washed.</source>
+        <translation>Manche Säfte verbrennen die Haut im Sonnenlicht: Haut bedecken und bis zum Waschen aus der Sonne bleiben.</translation>
+    </message>
+    <message>
         <source>Sooner than off</source>
         <translation>Früher als aus</translation>
     </message>
@@ -2586,8 +2982,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Stecken</translation>
     </message>
     <message>
+        <source>Strike %1</source>
+        <translation>%1 stecken</translation>
+    </message>
+    <message>
         <source>Strike %1 %2 cuttings from %3 to %4, by the recipe %5.</source>
         <translation>%1 Stecklinge (%2) von %3 bis %4 stecken, nach dem Rezept %5.</translation>
+    </message>
+    <message>
+        <source>Strike %1 cuttings of %2</source>
+        <translation>%1 Stecklinge von %2 stecken</translation>
     </message>
     <message>
         <source>Strike list</source>
@@ -2618,6 +3022,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Passt bei %1</translation>
     </message>
     <message>
+        <source>Switch off and isolate before digging in a heated bed. Damaged, warm or tripping gear: off, tagged, out of use, electrician.</source>
+        <translation>Vor dem Graben in einem beheizten Beet abschalten und freischalten. Beschädigtes, warmes oder auslösendes Gerät: aus, gekennzeichnet, außer Betrieb, Elektrofachkraft.</translation>
+    </message>
+    <message>
         <source>T&amp;ime to search</source>
         <translation>&amp;Zeit zum Suchen</translation>
     </message>
@@ -2635,12 +3043,32 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Schneiden</translation>
     </message>
     <message>
+        <source>Take %1 off its place</source>
+        <translation>%1 vom Platz nehmen</translation>
+    </message>
+    <message>
+        <source>Take %1 off its planned places</source>
+        <translation>%1 von den geplanten Plätzen nehmen</translation>
+    </message>
+    <message>
         <source>Take (95 %)</source>
         <translation>Ausbeute (95 %)</translation>
     </message>
     <message>
         <source>Take and losses</source>
         <translation>Ausbeute und Ausfall</translation>
+    </message>
+    <message>
+        <source>Take away a bench</source>
+        <translation>Tisch wegnehmen</translation>
+    </message>
+    <message>
+        <source>Take away bench %1</source>
+        <translation>Tisch %1 wegnehmen</translation>
+    </message>
+    <message>
+        <source>Take away zone %1</source>
+        <translation>Zone %1 wegnehmen</translation>
     </message>
     <message>
         <source>Take in the recipe</source>
@@ -2859,6 +3287,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Zeit</translation>
     </message>
     <message>
+        <source>Tip out what you need, never dip into the stock pot, and discard what is left.</source>
+        <translation>Nur die nötige Menge entnehmen, nie in den Vorratsbehälter tauchen und den Rest entsorgen.</translation>
+    </message>
+    <message>
         <source>To %1</source>
         <translation>Auf %1</translation>
     </message>
@@ -2923,6 +3355,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>An einer Kopie weniger Arbeitskraft, ein kühleres Haus, mehr Sicherheit oder eine andere Heizmatte versuchen</translation>
     </message>
     <message>
+        <source>Try something</source>
+        <translation>Etwas versuchen</translation>
+    </message>
+    <message>
         <source>Turn (T)</source>
         <translation>Drehen (T)</translation>
     </message>
@@ -2941,6 +3377,26 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Undo: %1</source>
         <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Use a thermostat with its probe in the root zone and a separate high limit: a slipped probe overheats the bed.</source>
+        <translation>Thermostat mit Fühler im Wurzelraum und getrennter Übertemperatursicherung verwenden: Ein verrutschter Fühler überhitzt das Beet.</translation>
+    </message>
+    <message>
+        <source>Use only equipment made and rated for wet horticultural places, and test its residual-current device as the maker advises.</source>
+        <translation>Nur Geräte verwenden, die für nasse Räume im Gartenbau gebaut und zugelassen sind, und den Fehlerstromschutzschalter prüfen, wie der Hersteller es rät.</translation>
+    </message>
+    <message>
+        <source>Use only products approved for the purpose where you are, at label rate, with the protective gear that the label states. Some hormones and strengths are restricted to trained users.</source>
+        <translation>Nur Mittel verwenden, die dort, wo Sie sind, für den Zweck zugelassen sind, in der Menge des Etiketts, mit der Schutzausrüstung, die das Etikett nennt. Manche Hormone und Stärken sind Sachkundigen vorbehalten.</translation>
+    </message>
+    <message>
+        <source>Use only products approved for the purpose where you are, at label rate, with the protective gear that the label states; where the law asks for a trained user, by one.</source>
+        <translation>Nur Mittel verwenden, die dort, wo Sie sind, für den Zweck zugelassen sind, in der Menge des Etiketts, mit der Schutzausrüstung, die das Etikett nennt; wo das Gesetz Sachkunde verlangt, durch Sachkundige.</translation>
+    </message>
+    <message>
+        <source>Used blades go in a sharps box. Keep tetanus cover up to date.</source>
+        <translation>Benutzte Klingen in einen durchstichsicheren Behälter geben. Tetanusschutz aktuell halten.</translation>
     </message>
     <message>
         <source>Used on the first sheet</source>
@@ -2973,6 +3429,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Was</source>
         <translation>War</translation>
+    </message>
+    <message>
+        <source>Wean %1</source>
+        <translation>%1 abhärten</translation>
     </message>
     <message>
         <source>Wean now</source>
@@ -3151,6 +3611,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Warum sie weggeworfen wird</translation>
     </message>
     <message>
+        <source>Wipe off sap, then disinfect between stock plants and at each batch, for the contact time on the label.</source>
+        <translation>Saft abwischen, dann zwischen Mutterpflanzen und bei jeder Partie desinfizieren, mit der Einwirkzeit des Etiketts.</translation>
+    </message>
+    <message>
         <source>Wood</source>
         <translation>Holz</translation>
     </message>
@@ -3219,16 +3683,64 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Verkleinern</translation>
     </message>
     <message>
+        <source>a batch</source>
+        <translation>eine Partie</translation>
+    </message>
+    <message>
+        <source>a blocked slot is named twice</source>
+        <translation>ein gesperrter Stellplatz ist zweimal genannt</translation>
+    </message>
+    <message>
+        <source>a blocked slot lies outside it</source>
+        <translation>ein gesperrter Stellplatz liegt außerhalb</translation>
+    </message>
+    <message>
+        <source>a book has one, number 1</source>
+        <translation>ein Buch hat einen, Nummer 1</translation>
+    </message>
+    <message>
         <source>a botanical or common name</source>
         <translation>ein botanischer oder üblicher Name</translation>
+    </message>
+    <message>
+        <source>a component of the medium has no name</source>
+        <translation>ein Bestandteil des Substrats hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>a container takes no cutting</source>
+        <translation>ein Gefäß fasst keinen Steckling</translation>
+    </message>
+    <message>
+        <source>a cost is below 0</source>
+        <translation>Kosten liegen unter 0</translation>
+    </message>
+    <message>
+        <source>a count is below 0</source>
+        <translation>eine Zahl liegt unter 0</translation>
+    </message>
+    <message>
+        <source>a flush yields 0 cuttings a plant or more, and grows again after a day or more</source>
+        <translation>ein Austrieb gibt 0 oder mehr Stecklinge je Pflanze und wächst nach einem Tag oder mehr nach</translation>
     </message>
     <message>
         <source>a holiday: nobody strikes</source>
         <translation>ein Feiertag: niemand steckt</translation>
     </message>
     <message>
+        <source>a humidity that is not from 0 to 100 %</source>
+        <translation>eine Luftfeuchte, die nicht zwischen 0 und 100 % liegt</translation>
+    </message>
+    <message>
         <source>a kilowatt-hour</source>
         <translation>je Kilowattstunde</translation>
+    </message>
+    <message>
+        <source>a line before is of another taxon</source>
+        <translation>eine frühere Zeile hat eine andere Art/Sorte</translation>
+    </message>
+    <message>
+        <source>a month of readings must begin on its first day</source>
+        <translation>ein Monat von Messwerten muss am Monatsersten beginnen</translation>
     </message>
     <message>
         <source>a new stock</source>
@@ -3239,8 +3751,52 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ein neues Ziel</translation>
     </message>
     <message>
+        <source>a place</source>
+        <translation>ein Ort</translation>
+    </message>
+    <message>
         <source>a plan is shown that is not accepted yet; accept it or close it first</source>
         <translation>gezeigt wird ein Plan, der noch nicht angenommen ist; nehmen Sie ihn an oder schließen Sie ihn</translation>
+    </message>
+    <message>
+        <source>a plant's worth is below 0</source>
+        <translation>der Wert einer Pflanze liegt unter 0</translation>
+    </message>
+    <message>
+        <source>a recipe is for it</source>
+        <translation>ein Rezept gilt dafür</translation>
+    </message>
+    <message>
+        <source>a run from %1 to %2 leaves the days %3 to %4</source>
+        <translation>ein Lauf von %1 bis %2 verlässt die Tage %3 bis %4</translation>
+    </message>
+    <message>
+        <source>a run of its mat ends before it begins</source>
+        <translation>ein Lauf der Heizmatte endet vor seinem Beginn</translation>
+    </message>
+    <message>
+        <source>a set-point of %1; expected 0 to 45 °C</source>
+        <translation>ein Sollwert von %1; erwartet 0 bis 45 °C</translation>
+    </message>
+    <message>
+        <source>a side of %1 mm; expected half a metre to a kilometre</source>
+        <translation>eine Seite von %1 mm; erwartet ein halber Meter bis ein Kilometer</translation>
+    </message>
+    <message>
+        <source>a slot of %1 mm; expected 20 to 2000 mm</source>
+        <translation>ein Stellplatz von %1 mm; erwartet 20 bis 2000 mm</translation>
+    </message>
+    <message>
+        <source>a stay that begins on %1 can't end on %2</source>
+        <translation>was am %1 beginnt, kann nicht am %2 enden</translation>
+    </message>
+    <message>
+        <source>a stay without a container</source>
+        <translation>ein Stand ohne Gefäß</translation>
+    </message>
+    <message>
+        <source>a taxon</source>
+        <translation>eine Art/Sorte</translation>
     </message>
     <message>
         <source>a taxon by any of its names, how many plants, by which date; worth, wood, a name and a note where you have them.</source>
@@ -3259,8 +3815,24 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>eine Art oder Sorte, der Name der Mutterpflanzen, wie viele Pflanzen; für jeden Austrieb das Holz, von wann bis wann geschnitten wird (05-10), Stecklinge je Pflanze und Tage zum Nachwachsen.</translation>
     </message>
     <message>
+        <source>a temperature that is not from -60 to 100 °C</source>
+        <translation>eine Temperatur, die nicht zwischen -60 und 100 °C liegt</translation>
+    </message>
+    <message>
+        <source>a zone</source>
+        <translation>eine Zone</translation>
+    </message>
+    <message>
         <source>about %1</source>
         <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>about %1 % are rooted, %2 of %3 in the last checks</source>
+        <translation>etwa %1 % sind bewurzelt, %2 von %3 bei den letzten Kontrollen</translation>
+    </message>
+    <message>
+        <source>about %1 % are rooted, %2 of %3 in the last checks; its rooting time is over</source>
+        <translation>etwa %1 % sind bewurzelt, %2 von %3 bei den letzten Kontrollen; die Zeit zum Wurzeln ist um</translation>
     </message>
     <message>
         <source>about %1 % of those alive, nine times in ten %2 to %3 %; dots are checks</source>
@@ -3289,6 +3861,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>air %1</source>
         <translation>Luft %1</translation>
+    </message>
+    <message>
+        <source>all %1 were potted on by %2, wanted by %3</source>
+        <translation>alle %1 waren bis %2 getopft, gewünscht bis %3</translation>
     </message>
     <message>
         <source>all years</source>
@@ -3331,6 +3907,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>bei idealer Wärme</translation>
     </message>
     <message>
+        <source>at most %1 % from the best possible</source>
+        <translation>höchstens %1 % vom bestmöglichen entfernt</translation>
+    </message>
+    <message>
         <source>bag</source>
         <translation>Folienbeutel</translation>
     </message>
@@ -3339,12 +3919,48 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Grundtrieb</translation>
     </message>
     <message>
+        <source>batch</source>
+        <translation>Partie</translation>
+    </message>
+    <message>
+        <source>batch %1 is for it</source>
+        <translation>Partie %1 ist dafür</translation>
+    </message>
+    <message>
+        <source>batch %1 is of it</source>
+        <translation>Partie %1 ist davon</translation>
+    </message>
+    <message>
+        <source>batch %1 was taken from it</source>
+        <translation>Partie %1 wurde davon geschnitten</translation>
+    </message>
+    <message>
+        <source>batches</source>
+        <translation>Partien</translation>
+    </message>
+    <message>
         <source>below</source>
         <translation>darunter</translation>
     </message>
     <message>
+        <source>bench</source>
+        <translation>Tisch</translation>
+    </message>
+    <message>
+        <source>benches</source>
+        <translation>Tische</translation>
+    </message>
+    <message>
         <source>blocked</source>
         <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>by her own take of %1 to %2 % (of the next batch, 8 times in 10; %3 so far) %4 cuttings would have been struck for %5 plants</source>
+        <translation>nach der eigenen Ausbeute von %1 bis %2 % (der nächsten Partie, 8-mal in 10; bisher %3) wären %4 Stecklinge für %5 Pflanzen gesteckt worden</translation>
     </message>
     <message>
         <source>callused</source>
@@ -3375,8 +3991,24 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Gefäß %1</translation>
     </message>
     <message>
+        <source>container %1 is named twice</source>
+        <translation>Gefäß %1 ist zweimal genannt</translation>
+    </message>
+    <message>
+        <source>container type</source>
+        <translation>Gefäßart</translation>
+    </message>
+    <message>
+        <source>container types</source>
+        <translation>Gefäßarten</translation>
+    </message>
+    <message>
         <source>containers %1</source>
         <translation>Gefäße %1</translation>
+    </message>
+    <message>
+        <source>containers %1 of %2</source>
+        <translation>Gefäße %1 von %2</translation>
     </message>
     <message>
         <source>containers worth a look, in the order of the walk</source>
@@ -3395,12 +4027,28 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>gedeckt, bis %1</translation>
     </message>
     <message>
+        <source>cuttings</source>
+        <translation>Stecklinge</translation>
+    </message>
+    <message>
+        <source>cuttings a plant</source>
+        <translation>Stecklinge je Pflanze</translation>
+    </message>
+    <message>
         <source>cuttings struck</source>
         <translation>gesteckte Stecklinge</translation>
     </message>
     <message>
         <source>damaged</source>
         <translation>beschädigt</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Termin</translation>
+    </message>
+    <message>
+        <source>day %1</source>
+        <translation>Tag %1</translation>
     </message>
     <message>
         <source>day first: 1.3.2027</source>
@@ -3411,8 +4059,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Tage</translation>
     </message>
     <message>
+        <source>days %1 to %2</source>
+        <translation>Tage %1 bis %2</translation>
+    </message>
+    <message>
         <source>days in a row</source>
         <translation>Tage in Folge</translation>
+    </message>
+    <message>
+        <source>days to root must be 1 to 400, the fewest first</source>
+        <translation>Tage zum Wurzeln müssen 1 bis 400 sein, die wenigsten zuerst</translation>
     </message>
     <message>
         <source>days until it is ready</source>
@@ -3427,12 +4083,84 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>leer: das aufbewahrte</translation>
     </message>
     <message>
+        <source>ends %1 late, for %2: %3</source>
+        <translation>endet %1 zu spät, für %2: %3</translation>
+    </message>
+    <message>
+        <source>even alone in the house it would cost %1, more than its value of %2</source>
+        <translation>selbst allein im Haus kostete sie %1, mehr als ihr Wert von %2</translation>
+    </message>
+    <message>
+        <source>even alone in the house it would not end sooner</source>
+        <translation>selbst allein im Haus endete es nicht früher</translation>
+    </message>
+    <message>
+        <source>even struck at once it is late</source>
+        <translation>selbst sofort gesteckt kommt es zu spät</translation>
+    </message>
+    <message>
         <source>evergreen hardwood</source>
         <translation>ausgereift, immergrün</translation>
     </message>
     <message>
+        <source>every %1 zone that could stand at %2 is full or stands at another set-point when it is struck on %3, or what it needs afterwards is full</source>
+        <translation>jede Zone (%1), die auf %2 stehen könnte, ist voll oder anders gestellt, wenn gesteckt wird (%3), oder was sie danach braucht, ist voll</translation>
+    </message>
+    <message>
+        <source>fewer than %1 batches have ended</source>
+        <translation>weniger als %1 Partien sind beendet</translation>
+    </message>
+    <message>
+        <source>fewer than 0 plants</source>
+        <translation>weniger als 0 Pflanzen</translation>
+    </message>
+    <message>
         <source>fog</source>
         <translation>Feinnebel</translation>
+    </message>
+    <message>
+        <source>found %1 to %2 days to root, expected the shorter time first and none below 1 day</source>
+        <translation>gefunden %1 bis %2 Tage zum Wurzeln, erwartet die kürzere Zeit zuerst und keine unter 1 Tag</translation>
+    </message>
+    <message>
+        <source>found %1, expected a day up to %2</source>
+        <translation>gefunden %1, erwartet ein Tag bis %2</translation>
+    </message>
+    <message>
+        <source>found '%1', expected a date</source>
+        <translation>gefunden „%1“, erwartet ein Datum</translation>
+    </message>
+    <message>
+        <source>found '%1', expected a day of the flush's season, such as 05-10</source>
+        <translation>gefunden „%1“, erwartet ein Tag aus der Zeit des Austriebs, etwa 05-10</translation>
+    </message>
+    <message>
+        <source>found '%1', expected a number of plants, 1 to 1000000</source>
+        <translation>gefunden „%1“, erwartet eine Zahl von Pflanzen, 1 bis 1000000</translation>
+    </message>
+    <message>
+        <source>found '%1', expected a whole number from %2 on</source>
+        <translation>gefunden „%1“, erwartet eine ganze Zahl ab %2</translation>
+    </message>
+    <message>
+        <source>found '%1', expected a wood such as softwood</source>
+        <translation>gefunden „%1“, erwartet ein Holz wie softwood (krautig)</translation>
+    </message>
+    <message>
+        <source>found '%1', expected what a plant is worth</source>
+        <translation>gefunden „%1“, erwartet der Wert einer Pflanze</translation>
+    </message>
+    <message>
+        <source>found a root zone of %1 and a base of %2, expected a base below the root zone</source>
+        <translation>gefunden ein Wurzelraum von %1 und eine Basis von %2, erwartet eine Basis unter dem Wurzelraum</translation>
+    </message>
+    <message>
+        <source>found a take of %1 to %2 %, expected two figures from 0 to 100, the lower first</source>
+        <translation>gefunden eine Ausbeute von %1 bis %2 %, erwartet zwei Zahlen von 0 bis 100, die kleinere zuerst</translation>
+    </message>
+    <message>
+        <source>found no place for it, expected one where it roots</source>
+        <translation>kein Platz gefunden, erwartet einer, wo sie wurzelt</translation>
     </message>
     <message>
         <source>free</source>
@@ -3441,6 +4169,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>from</source>
         <translation>von</translation>
+    </message>
+    <message>
+        <source>from %1 %2 is too cold for it; plan again to have the mat set</source>
+        <translation>ab %1 ist %2 dafür zu kalt; planen Sie neu, damit die Heizmatte gestellt wird</translation>
+    </message>
+    <message>
+        <source>from %1 %2 is too warm for it; plan again to have the mat set</source>
+        <translation>ab %1 ist %2 dafür zu warm; planen Sie neu, damit die Heizmatte gestellt wird</translation>
     </message>
     <message>
         <source>from a plant</source>
@@ -3455,6 +4191,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Glas</translation>
     </message>
     <message>
+        <source>grade %1; expected 0 to 5</source>
+        <translation>Note %1; erwartet 0 bis 5</translation>
+    </message>
+    <message>
         <source>growing on</source>
         <translation>Weiterkultur</translation>
     </message>
@@ -3467,8 +4207,40 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ein halber Tag</translation>
     </message>
     <message>
+        <source>hand day</source>
+        <translation>Arbeitskraft am</translation>
+    </message>
+    <message>
+        <source>hands are left for %1 cuttings in those days</source>
+        <translation>in diesen Tagen ist noch Arbeitskraft für %1 Stecklinge übrig</translation>
+    </message>
+    <message>
+        <source>hands are short by %1 on %2, the best day that has slots for it</source>
+        <translation>am besten Tag mit freien Stellplätzen (%2) fehlt Arbeitskraft für %1</translation>
+    </message>
+    <message>
+        <source>hands are short by %1 on its best strike day, %2: %3 to strike, %4 can be struck</source>
+        <translation>Arbeitskraft fehlt für %1 am besten Stecktag (%2): %3 zu stecken, %4 können gesteckt werden</translation>
+    </message>
+    <message>
+        <source>hands for fewer than 0 cuttings</source>
+        <translation>Arbeitskraft für weniger als 0 Stecklinge</translation>
+    </message>
+    <message>
+        <source>hands for fewer than 0 cuttings a day</source>
+        <translation>Arbeitskraft für weniger als 0 Stecklinge am Tag</translation>
+    </message>
+    <message>
+        <source>hands or stock are short for it on the strike days that would be better</source>
+        <translation>an den besseren Stecktagen fehlen Arbeitskraft oder Mutterpflanzen</translation>
+    </message>
+    <message>
         <source>hardwood</source>
         <translation>Steckholz</translation>
+    </message>
+    <message>
+        <source>health</source>
+        <translation>Gesundheit</translation>
     </message>
     <message>
         <source>health: %1</source>
@@ -3477,6 +4249,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>heat</source>
         <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>here %1; from others %2</source>
+        <translation>hier %1; von anderen %2</translation>
     </message>
     <message>
         <source>holiday</source>
@@ -3491,6 +4267,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Hormon für %1: %2</translation>
     </message>
     <message>
+        <source>house</source>
+        <translation>Haus</translation>
+    </message>
+    <message>
+        <source>houses</source>
+        <translation>Häuser</translation>
+    </message>
+    <message>
         <source>houses %1 K</source>
         <translation>Häuser %1 K</translation>
     </message>
@@ -3499,20 +4283,248 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>im Feinnebel</translation>
     </message>
     <message>
+        <source>in time it would cost %1 more</source>
+        <translation>rechtzeitig kostete es %1 mehr</translation>
+    </message>
+    <message>
         <source>is being looked at</source>
         <translation>wird angesehen</translation>
+    </message>
+    <message>
+        <source>is off its ideal heat, for %1: %2</source>
+        <translation>steht neben der idealen Wärme, für %1: %2</translation>
+    </message>
+    <message>
+        <source>it can't stand there on %1: it is struck on %2</source>
+        <translation>sie kann dort am %1 nicht stehen: gesteckt wird sie am %2</translation>
     </message>
     <message>
         <source>it can't: %1</source>
         <translation>es geht nicht: %1</translation>
     </message>
     <message>
+        <source>it covers %1 by %2 slots; expected 1 to 100 each way</source>
+        <translation>bedeckt %1 mal %2 Stellplätze; erwartet je Richtung 1 bis 100</translation>
+    </message>
+    <message>
+        <source>it does not cover %1 by %2 slots</source>
+        <translation>bedeckt nicht %1 mal %2 Stellplätze</translation>
+    </message>
+    <message>
+        <source>it does not fit inside %1</source>
+        <translation>passt nicht in %1</translation>
+    </message>
+    <message>
+        <source>it has been changed meanwhile, so this can't be done any more; look at it again</source>
+        <translation>wurde inzwischen geändert, daher geht das nicht mehr; sehen Sie es noch einmal an</translation>
+    </message>
+    <message>
+        <source>it has been struck already, on %1</source>
+        <translation>ist schon gesteckt, am %1</translation>
+    </message>
+    <message>
+        <source>it has been struck, so it can't be planned anew</source>
+        <translation>ist gesteckt, kann also nicht neu geplant werden</translation>
+    </message>
+    <message>
+        <source>it has been struck; discard it with a reason instead of removing it</source>
+        <translation>ist gesteckt; verwerfen Sie sie mit einem Grund, statt sie zu entfernen</translation>
+    </message>
+    <message>
+        <source>it has no components</source>
+        <translation>hat keine Bestandteile</translation>
+    </message>
+    <message>
+        <source>it has no container</source>
+        <translation>hat kein Gefäß</translation>
+    </message>
+    <message>
+        <source>it has no container %1</source>
+        <translation>hat kein Gefäß %1</translation>
+    </message>
+    <message>
+        <source>it has no mat to run</source>
+        <translation>hat keine Heizmatte</translation>
+    </message>
+    <message>
+        <source>it has no place on %1; say until when it is to stand</source>
+        <translation>hat am %1 keinen Platz; sagen Sie, bis wann sie stehen soll</translation>
+    </message>
+    <message>
+        <source>it has not been struck</source>
+        <translation>ist nicht gesteckt</translation>
+    </message>
+    <message>
+        <source>it holds no medium</source>
+        <translation>fasst kein Substrat</translation>
+    </message>
+    <message>
+        <source>it is a name of several: %1</source>
+        <translation>ist ein Name von mehreren: %1</translation>
+    </message>
+    <message>
+        <source>it is pinned</source>
+        <translation>fest vorgegeben</translation>
+    </message>
+    <message>
+        <source>it leaves the bench</source>
+        <translation>ragt über den Tisch hinaus</translation>
+    </message>
+    <message>
+        <source>it lies across zone %1</source>
+        <translation>liegt über Zone %1</translation>
+    </message>
+    <message>
+        <source>it must be of a zone or of a house</source>
+        <translation>muss zu einer Zone oder einem Haus gehören</translation>
+    </message>
+    <message>
+        <source>it names no cover</source>
+        <translation>nennt keine Abdeckung</translation>
+    </message>
+    <message>
+        <source>it needs a code</source>
+        <translation>braucht einen Code</translation>
+    </message>
+    <message>
+        <source>it needs a name</source>
+        <translation>braucht einen Namen</translation>
+    </message>
+    <message>
+        <source>it roots from %1 on; expected a day after</source>
+        <translation>wurzelt ab %1; erwartet ein Tag danach</translation>
+    </message>
+    <message>
+        <source>it stands across %1</source>
+        <translation>steht über %1</translation>
+    </message>
+    <message>
+        <source>it stands on a blocked slot of %1</source>
+        <translation>steht auf einem gesperrten Stellplatz von %1</translation>
+    </message>
+    <message>
+        <source>it stands on the same slot as container %1</source>
+        <translation>steht auf demselben Stellplatz wie Gefäß %1</translation>
+    </message>
+    <message>
+        <source>it stands there on those days already</source>
+        <translation>steht an diesen Tagen schon dort</translation>
+    </message>
+    <message>
+        <source>it stands twice in one stay</source>
+        <translation>steht zweimal in einem Stand</translation>
+    </message>
+    <message>
+        <source>it still has %1 in it; remove that first</source>
+        <translation>enthält noch %1; entfernen Sie das zuerst</translation>
+    </message>
+    <message>
+        <source>it still has stays, checks, pottings or losses</source>
+        <translation>hat noch Stände, Kontrollen, Topfungen oder Ausfälle</translation>
+    </message>
+    <message>
+        <source>it still has zone %1; remove that first</source>
+        <translation>hat noch Zone %1; entfernen Sie diese zuerst</translation>
+    </message>
+    <message>
+        <source>it takes %1 cuttings; expected 1 to 10000</source>
+        <translation>fasst %1 Stecklinge; erwartet 1 bis 10000</translation>
+    </message>
+    <message>
+        <source>it was weaned on %1</source>
+        <translation>wurde am %1 abgehärtet</translation>
+    </message>
+    <message>
+        <source>it would be in two places on %1</source>
+        <translation>stünde am %1 an zwei Orten</translation>
+    </message>
+    <message>
+        <source>it would leave no day for the stay before, which begins on %1</source>
+        <translation>ließe dem Stand davor keinen Tag, der am %1 beginnt</translation>
+    </message>
+    <message>
+        <source>its %1 is right from %2 to %3 only</source>
+        <translation>das Holz (%1) ist nur von %2 bis %3 richtig</translation>
+    </message>
+    <message>
+        <source>its %1 need %2 in one zone, and the largest %3 zone has %4</source>
+        <translation>%1 brauchen %2 in einer Zone, und die größte (%3) hat %4</translation>
+    </message>
+    <message>
+        <source>its containers are not numbered 1, 2, 3, ...</source>
+        <translation>die Gefäße sind nicht 1, 2, 3, ... nummeriert</translation>
+    </message>
+    <message>
+        <source>its first strike day, %1, lies beyond the horizon of %2</source>
+        <translation>der erste Stecktag (%1) liegt hinter dem Horizont von %2</translation>
+    </message>
+    <message>
         <source>its ideal heat is %1</source>
         <translation>ideal wären %1</translation>
     </message>
     <message>
+        <source>its mat has no power</source>
+        <translation>die Heizmatte hat keine Leistung</translation>
+    </message>
+    <message>
+        <source>its mat has no set-point</source>
+        <translation>die Heizmatte hat keinen Sollwert</translation>
+    </message>
+    <message>
+        <source>its mat has run at %1 since %2; keep the mat and that set-point, as the warmth of what stood there is reckoned from it</source>
+        <translation>die Heizmatte läuft auf %1 seit %2; behalten Sie Heizmatte und Sollwert, denn die Wärme dessen, was dort stand, wird danach gerechnet</translation>
+    </message>
+    <message>
+        <source>its mat has runs; take them out first</source>
+        <translation>die Heizmatte hat Läufe; nehmen Sie diese zuerst heraus</translation>
+    </message>
+    <message>
+        <source>its mat has two set-points on %1</source>
+        <translation>die Heizmatte hat am %1 zwei Sollwerte</translation>
+    </message>
+    <message>
+        <source>its mat's loss of heat is below 0</source>
+        <translation>der Wärmeverlust der Heizmatte liegt unter 0</translation>
+    </message>
+    <message>
+        <source>its mat's set-points do not rise</source>
+        <translation>die Sollwerte der Heizmatte steigen nicht</translation>
+    </message>
+    <message>
+        <source>its place is given up on %1</source>
+        <translation>der Platz wird am %1 aufgegeben</translation>
+    </message>
+    <message>
+        <source>its readings can't be read</source>
+        <translation>die Messwerte sind nicht lesbar</translation>
+    </message>
+    <message>
+        <source>its readings stand twice</source>
+        <translation>die Messwerte stehen zweimal da</translation>
+    </message>
+    <message>
         <source>its recipe does not name this cover</source>
         <translation>das Rezept nennt diese Abdeckung nicht</translation>
+    </message>
+    <message>
+        <source>its recipe is for another taxon</source>
+        <translation>das Rezept gilt für eine andere Art/Sorte</translation>
+    </message>
+    <message>
+        <source>its slot in %1 is taken by %2 on %3</source>
+        <translation>der Stellplatz in %1 ist am %3 von %2 belegt</translation>
+    </message>
+    <message>
+        <source>its slots leave %1</source>
+        <translation>die Stellplätze ragen über %1 hinaus</translation>
+    </message>
+    <message>
+        <source>its stays cannot follow one another on any of %1, even in an empty house</source>
+        <translation>die Stände können nie aufeinander folgen (%1), selbst in einem leeren Haus</translation>
+    </message>
+    <message>
+        <source>its stock gives %1 %2 cuttings of %3</source>
+        <translation>die Mutterpflanzen geben %1 Stecklinge (%2) von %3</translation>
     </message>
     <message>
         <source>kPa</source>
@@ -3523,8 +4535,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>zu spät</translation>
     </message>
     <message>
+        <source>latitude %1 is not between -90 and 90</source>
+        <translation>Breitengrad %1 liegt nicht zwischen -90 und 90</translation>
+    </message>
+    <message>
         <source>leaf-bud</source>
         <translation>Blattknospe</translation>
+    </message>
+    <message>
+        <source>leave the recipe's take of %1 as it is</source>
+        <translation>die Ausbeute im Rezept, %1, lassen, wie sie ist</translation>
     </message>
     <message>
         <source>let the striking be planned (Ctrl L), look at it, accept it</source>
@@ -3539,8 +4559,20 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>wahrscheinlich am %1, sicher (%2 %) bis %3, gepunktet%4</translation>
     </message>
     <message>
+        <source>likely ready since %1</source>
+        <translation>wahrscheinlich reif seit %1</translation>
+    </message>
+    <message>
         <source>litres</source>
         <translation>Liter</translation>
+    </message>
+    <message>
+        <source>look at its plants; it may take worse than others</source>
+        <translation>die Pflanzen ansehen; sie könnten schlechter bewurzeln als andere</translation>
+    </message>
+    <message>
+        <source>loss</source>
+        <translation>Ausfall</translation>
     </message>
     <message>
         <source>mat at %1</source>
@@ -3555,12 +4587,24 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Matte aus, %1</translation>
     </message>
     <message>
+        <source>mat run</source>
+        <translation>Lauf der Heizmatte</translation>
+    </message>
+    <message>
         <source>mat under %1 at %2</source>
         <translation>Heizmatte unter %1 auf %2</translation>
     </message>
     <message>
+        <source>mats</source>
+        <translation>Heizmatten</translation>
+    </message>
+    <message>
         <source>measured on %1 of %2 days, else by set-points</source>
         <translation>an %1 von %2 Tagen gemessen, sonst nach Sollwerten</translation>
+    </message>
+    <message>
+        <source>media</source>
+        <translation>Substrate</translation>
     </message>
     <message>
         <source>medium</source>
@@ -3587,8 +4631,24 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Monat zuerst: 3/1/2027</translation>
     </message>
     <message>
+        <source>month of readings</source>
+        <translation>Monat von Messwerten</translation>
+    </message>
+    <message>
         <source>more than a year</source>
         <translation>mehr als ein Jahr</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>nearer to its ideal it would cost %1 more</source>
+        <translation>näher am Ideal kostete es %1 mehr</translation>
+    </message>
+    <message>
+        <source>neither the book nor the built-in recipes know this taxon</source>
+        <translation>weder das Buch noch die eingebauten Rezepte kennen diese Art/Sorte</translation>
     </message>
     <message>
         <source>never, as most loggers</source>
@@ -3599,12 +4659,48 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>nächste frei am %1</translation>
     </message>
     <message>
+        <source>no %1 zone offers %2; the nearest is %3 in %4</source>
+        <translation>keine Zone (%1) bietet %2; am nächsten liegt %3 in %4</translation>
+    </message>
+    <message>
+        <source>no batch has ended yet</source>
+        <translation>noch ist keine Partie beendet</translation>
+    </message>
+    <message>
         <source>no container is worth a look</source>
         <translation>kein Gefäß lohnt einen Blick</translation>
     </message>
     <message>
+        <source>no container was named to move</source>
+        <translation>kein Gefäß zum Umstellen genannt</translation>
+    </message>
+    <message>
+        <source>no container was named to pot on from</source>
+        <translation>kein Gefäß zum Topfen genannt</translation>
+    </message>
+    <message>
+        <source>no cutting was examined</source>
+        <translation>kein Steckling wurde angesehen</translation>
+    </message>
+    <message>
+        <source>no cutting was lost</source>
+        <translation>kein Steckling fiel aus</translation>
+    </message>
+    <message>
+        <source>no date is given</source>
+        <translation>kein Datum angegeben</translation>
+    </message>
+    <message>
         <source>no day within two years</source>
         <translation>kein Tag binnen zwei Jahren</translation>
+    </message>
+    <message>
+        <source>no figure of its recipe is given</source>
+        <translation>keine Zahl des Rezepts angegeben</translation>
+    </message>
+    <message>
+        <source>no free %1 slots at %2 for %3 struck on %4 were found for less than its value of %5</source>
+        <translation>keine freien Stellplätze (%1) bei %2 für %3, gesteckt %4, fanden sich für weniger als den Wert von %5</translation>
     </message>
     <message>
         <source>no hormone</source>
@@ -3615,6 +4711,18 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ohne Matte, %1</translation>
     </message>
     <message>
+        <source>no name is given</source>
+        <translation>kein Name angegeben</translation>
+    </message>
+    <message>
+        <source>no number of plants is given</source>
+        <translation>keine Zahl von Pflanzen angegeben</translation>
+    </message>
+    <message>
+        <source>no number was found; expected such as 1-4, 7</source>
+        <translation>keine Zahl gefunden; erwartet etwa 1-4, 7</translation>
+    </message>
+    <message>
         <source>no place</source>
         <translation>kein Platz</translation>
     </message>
@@ -3623,12 +4731,60 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>noch ohne Platz</translation>
     </message>
     <message>
+        <source>no recipe says how to strike it; write one, or copy that of a relative</source>
+        <translation>kein Rezept sagt, wie zu stecken ist; schreiben Sie eines oder kopieren Sie das einer Verwandten</translation>
+    </message>
+    <message>
+        <source>no season meets the date: %1 cuttings take %2 days, so they had to be struck by %3; give it a later date</source>
+        <translation>keine Zeit hält den Termin: Stecklinge (%1) brauchen %2 Tage, mussten also bis %3 gesteckt sein; geben Sie einen späteren Termin</translation>
+    </message>
+    <message>
         <source>no slot is taken</source>
         <translation>kein Stellplatz ist belegt</translation>
     </message>
     <message>
+        <source>no stock gives %1 cuttings of it</source>
+        <translation>keine Mutterpflanzen geben Stecklinge (%1) davon</translation>
+    </message>
+    <message>
+        <source>no stock gives %1 cuttings of it then</source>
+        <translation>dann geben keine Mutterpflanzen Stecklinge (%1) davon</translation>
+    </message>
+    <message>
+        <source>no taxon is named</source>
+        <translation>keine Art/Sorte genannt</translation>
+    </message>
+    <message>
+        <source>no zone has a cover and a heat that suit it</source>
+        <translation>keine Zone hat passende Abdeckung und Wärme</translation>
+    </message>
+    <message>
+        <source>no zone has the cover that it needs: %1</source>
+        <translation>keine Zone hat die nötige Abdeckung: %1</translation>
+    </message>
+    <message>
+        <source>no zone offers it anything nearer to its ideal</source>
+        <translation>keine Zone bietet etwas näher am Ideal</translation>
+    </message>
+    <message>
         <source>none</source>
         <translation>keine</translation>
+    </message>
+    <message>
+        <source>none is given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>none is given, and the stock is in a line before</source>
+        <translation>nicht angegeben, und die Mutterpflanzen stehen in einer früheren Zeile</translation>
+    </message>
+    <message>
+        <source>none is given, such as softwood</source>
+        <translation>nicht angegeben, etwa softwood (krautig)</translation>
+    </message>
+    <message>
+        <source>none is named</source>
+        <translation>nicht genannt</translation>
     </message>
     <message>
         <source>none of your recipes</source>
@@ -3652,6 +4808,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>nicht in einem Jahr</translation>
     </message>
     <message>
+        <source>not looked at for %1 days</source>
+        <translation>seit %1 Tagen nicht angesehen</translation>
+    </message>
+    <message>
+        <source>not looked at since it was struck, %1 days</source>
+        <translation>seit dem Stecken nicht angesehen, %1 Tage</translation>
+    </message>
+    <message>
         <source>not settled; if it stays so, %1 cuttings in each way would settle it</source>
         <translation>nicht entschieden; bleibt es so, würden %1 Stecklinge je Weise es entscheiden</translation>
     </message>
@@ -3664,12 +4828,36 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>nicht binnen zwei Jahren nach dem Stecken</translation>
     </message>
     <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
         <source>nothing is to be done</source>
         <translation>es ist nichts zu tun</translation>
     </message>
     <message>
         <source>nothing on this day</source>
         <translation>an diesem Tag nichts</translation>
+    </message>
+    <message>
+        <source>nothing stands in container %1; it has %2</source>
+        <translation>in Gefäß %1 steht nichts; es gibt %2</translation>
+    </message>
+    <message>
+        <source>nothing stands in it any more</source>
+        <translation>darin steht nichts mehr</translation>
+    </message>
+    <message>
+        <source>nothing was potted on or lost</source>
+        <translation>nichts wurde getopft oder fiel aus</translation>
+    </message>
+    <message>
+        <source>nothing was struck for it</source>
+        <translation>dafür wurde nichts gesteckt</translation>
+    </message>
+    <message>
+        <source>nursery</source>
+        <translation>Betrieb</translation>
     </message>
     <message>
         <source>off</source>
@@ -3684,6 +4872,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>von den Tischen am %1</translation>
     </message>
     <message>
+        <source>on %1 %2 cuttings would be taken from %3, and %4 stand on it</source>
+        <translation>am %1 würden %2 Stecklinge von %3 geschnitten, und %4 stehen daran</translation>
+    </message>
+    <message>
         <source>open</source>
         <translation>offen</translation>
     </message>
@@ -3694,6 +4886,22 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>passed over</source>
+        <translation>übergangen</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>placing it beside the others costs %1, and its value is %2</source>
+        <translation>ein Platz neben den anderen kostet %1, und der Wert ist %2</translation>
+    </message>
+    <message>
+        <source>plan it in its season</source>
+        <translation>zu seiner Zeit planen</translation>
     </message>
     <message>
         <source>planned</source>
@@ -3716,6 +4924,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>topfen, etwa %1</translation>
     </message>
     <message>
+        <source>potted on</source>
+        <translation>getopft</translation>
+    </message>
+    <message>
+        <source>potting on</source>
+        <translation>Topfung</translation>
+    </message>
+    <message>
         <source>potting on or weaning of %1</source>
         <translation>Topfen oder Abhärten von %1</translation>
     </message>
@@ -3728,12 +4944,44 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Bereich dessen, was dort wurzelt</translation>
     </message>
     <message>
+        <source>readings of a logger are kept of it; remove those first</source>
+        <translation>davon sind Messwerte eines Loggers gespeichert; löschen Sie diese zuerst</translation>
+    </message>
+    <message>
+        <source>readings of the years 1970 to 5000 can be kept, no others</source>
+        <translation>nur Messwerte der Jahre 1970 bis 5000 können gespeichert werden</translation>
+    </message>
+    <message>
         <source>ready to pot on</source>
         <translation>topfreif</translation>
     </message>
     <message>
+        <source>recipe</source>
+        <translation>Rezept</translation>
+    </message>
+    <message>
+        <source>recipes</source>
+        <translation>Rezepte</translation>
+    </message>
+    <message>
+        <source>reckon with %1 on average, not with the recipe's %2</source>
+        <translation>im Mittel mit %1 rechnen, nicht mit den %2 des Rezepts</translation>
+    </message>
+    <message>
+        <source>regrowth</source>
+        <translation>Nachwuchs</translation>
+    </message>
+    <message>
+        <source>results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
         <source>room</source>
         <translation>Raum</translation>
+    </message>
+    <message>
+        <source>root check</source>
+        <translation>Wurzelkontrolle</translation>
     </message>
     <message>
         <source>root zone</source>
@@ -3768,12 +5016,24 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>sagen, welche Pflanzen gewünscht sind, wie viele, bis wann</translation>
     </message>
     <message>
+        <source>season</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>seasons shifted by %1 days; expected at most 90 either way</source>
+        <translation>Jahreszeiten um %1 Tage verschoben; erwartet höchstens 90 in jede Richtung</translation>
+    </message>
+    <message>
         <source>semi-ripe</source>
         <translation>halbreif</translation>
     </message>
     <message>
         <source>semicolon</source>
         <translation>Strichpunkt</translation>
+    </message>
+    <message>
+        <source>set the mat of %1 to %2: %3 is likely to be ready %4 sooner</source>
+        <translation>Heizmatte von %1 auf %2 stellen: %3 ist wahrscheinlich %4 früher fertig</translation>
     </message>
     <message>
         <source>set-point</source>
@@ -3784,12 +5044,28 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>krautig</translation>
     </message>
     <message>
+        <source>some of these containers root and others are weaned; take up those of one stage</source>
+        <translation>einige dieser Gefäße wurzeln, andere sind abgehärtet; nehmen Sie die eines Standes auf</translation>
+    </message>
+    <message>
         <source>something new for the nursery</source>
         <translation>etwas Neues für die Gärtnerei</translation>
     </message>
     <message>
+        <source>sooner it would cost %1 more</source>
+        <translation>früher kostete es %1 mehr</translation>
+    </message>
+    <message>
         <source>sound</source>
         <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>spare it next year, or plant more of it</source>
+        <translation>nächstes Jahr schonen oder mehr davon pflanzen</translation>
+    </message>
+    <message>
+        <source>stay</source>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>stock</source>
@@ -3800,12 +5076,68 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Mutterpflanze %1</translation>
     </message>
     <message>
+        <source>stock %1 gives %2 by %3, %4 short of the %5 that it takes</source>
+        <translation>Mutterpflanzen %1 geben %2 bis %3, %4 weniger als die nötigen %5</translation>
+    </message>
+    <message>
+        <source>stock %1 is of another taxon</source>
+        <translation>Mutterpflanzen %1 sind von anderer Art/Sorte</translation>
+    </message>
+    <message>
+        <source>stock %1 is of it</source>
+        <translation>Mutterpflanzen %1 sind davon</translation>
+    </message>
+    <message>
+        <source>stock %1 is short by %2 and hands are short by %3 on %4, the best day that has slots for it</source>
+        <translation>am besten Tag mit freien Stellplätzen (%4) fehlen den Mutterpflanzen %1 %2, und Arbeitskraft fehlt für %3</translation>
+    </message>
+    <message>
+        <source>stock %1 is short by %2 on %3, the best day that has slots for it</source>
+        <translation>am besten Tag mit freien Stellplätzen (%3) fehlen den Mutterpflanzen %1 %2</translation>
+    </message>
+    <message>
+        <source>stock is short by %1 %2 cuttings by %3</source>
+        <translation>den Mutterpflanzen fehlen bis %3 %1 Stecklinge (%2)</translation>
+    </message>
+    <message>
+        <source>stocks</source>
+        <translation>Mutterpflanzen</translation>
+    </message>
+    <message>
         <source>strike</source>
         <translation>stecken</translation>
     </message>
     <message>
+        <source>strike %1 %2 cuttings from %3 to %4</source>
+        <translation>%1 Stecklinge (%2) stecken, von %3 bis %4</translation>
+    </message>
+    <message>
         <source>strike %1 %2 cuttings from %3 to %4%5</source>
         <translation>%1 Stecklinge (%2) stecken, %3 bis %4%5</translation>
+    </message>
+    <message>
+        <source>strike %1 %2 cuttings from %3 to %4; they will be late all the same</source>
+        <translation>%1 Stecklinge (%2) stecken, von %3 bis %4; sie kommen trotzdem zu spät</translation>
+    </message>
+    <message>
+        <source>strike it %1 days earlier</source>
+        <translation>%1 Tage früher stecken</translation>
+    </message>
+    <message>
+        <source>strike it 1 day earlier</source>
+        <translation>1 Tag früher stecken</translation>
+    </message>
+    <message>
+        <source>strike more</source>
+        <translation>mehr stecken</translation>
+    </message>
+    <message>
+        <source>strike more, once a batch has ended and tells how many</source>
+        <translation>mehr stecken, sobald eine beendete Partie sagt, wie viele</translation>
+    </message>
+    <message>
+        <source>strike with %1 rather than %2</source>
+        <translation>lieber mit %1 als mit %2 stecken</translation>
     </message>
     <message>
         <source>strike, left from %1</source>
@@ -3814,6 +5146,18 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>struck</source>
         <translation>gesteckt</translation>
+    </message>
+    <message>
+        <source>struck %1 earlier, on %2, it would cost %3</source>
+        <translation>%1 früher gesteckt (%2), kostete sie %3</translation>
+    </message>
+    <message>
+        <source>struck %1 earlier, on %2, it would cost %3, or %4 later, on %5, it would cost %6</source>
+        <translation>%1 früher gesteckt (%2), kostete sie %3, oder %4 später (%5), kostete sie %6</translation>
+    </message>
+    <message>
+        <source>struck %1 later, on %2, it would cost %3</source>
+        <translation>%1 später gesteckt (%2), kostete sie %3</translation>
     </message>
     <message>
         <source>such as anna</source>
@@ -3828,12 +5172,28 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>etwa betrieb</translation>
     </message>
     <message>
+        <source>sureness must lie between 50 and 99.9 %</source>
+        <translation>die Sicherheit muss zwischen 50 und 99,9 % liegen</translation>
+    </message>
+    <message>
         <source>tab</source>
         <translation>Tabulator</translation>
     </message>
     <message>
         <source>take %1</source>
         <translation>Ausbeute %1</translation>
+    </message>
+    <message>
+        <source>take from other stock of the taxon, or renew it</source>
+        <translation>von anderen Mutterpflanzen der Art/Sorte schneiden oder diese erneuern</translation>
+    </message>
+    <message>
+        <source>take must be 0 to 100 %, the lowest first</source>
+        <translation>die Ausbeute muss 0 bis 100 % sein, die kleinere zuerst</translation>
+    </message>
+    <message>
+        <source>target</source>
+        <translation>Ziel</translation>
     </message>
     <message>
         <source>target %1</source>
@@ -3844,20 +5204,88 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Ziel %1 bis %2</translation>
     </message>
     <message>
+        <source>target %1 wants another taxon</source>
+        <translation>Ziel %1 verlangt eine andere Art/Sorte</translation>
+    </message>
+    <message>
+        <source>target %1 wants it</source>
+        <translation>Ziel %1 verlangt sie</translation>
+    </message>
+    <message>
         <source>target %1: %2</source>
         <translation>Ziel %1: %2</translation>
+    </message>
+    <message>
+        <source>targets</source>
+        <translation>Ziele</translation>
+    </message>
+    <message>
+        <source>taxa</source>
+        <translation>Arten/Sorten</translation>
     </message>
     <message>
         <source>taxon</source>
         <translation>Art/Sorte</translation>
     </message>
     <message>
+        <source>tell who waits for them: %1 late, by %2</source>
+        <translation>sagen Sie dem, der darauf wartet: %1 zu spät, bis %2</translation>
+    </message>
+    <message>
         <source>tent</source>
         <translation>Folienzelt</translation>
     </message>
     <message>
+        <source>that is %1 more than stood in it</source>
+        <translation>das sind %1 mehr, als darin standen</translation>
+    </message>
+    <message>
+        <source>the best possible</source>
+        <translation>der bestmögliche</translation>
+    </message>
+    <message>
+        <source>the book has a stock of that name already</source>
+        <translation>das Buch hat schon Mutterpflanzen dieses Namens</translation>
+    </message>
+    <message>
+        <source>the book has no container to strike in</source>
+        <translation>das Buch hat kein Gefäß zum Stecken</translation>
+    </message>
+    <message>
+        <source>the book has no kind of container yet, in which it could have been struck</source>
+        <translation>das Buch hat noch keine Gefäßart, in die gesteckt worden sein könnte</translation>
+    </message>
+    <message>
+        <source>the book has no such recipe of %1</source>
+        <translation>das Buch hat kein solches Rezept für %1</translation>
+    </message>
+    <message>
+        <source>the book has no such stock of %1</source>
+        <translation>das Buch hat keine solchen Mutterpflanzen von %1</translation>
+    </message>
+    <message>
+        <source>the cost of a late plant is below 0</source>
+        <translation>die Kosten einer verspäteten Pflanze liegen unter 0</translation>
+    </message>
+    <message>
+        <source>the days end before they begin</source>
+        <translation>die Tage enden vor ihrem Beginn</translation>
+    </message>
+    <message>
         <source>the first way gives more</source>
         <translation>die erste Weise gibt mehr</translation>
+    </message>
+    <message>
+        <source>the hands of this day stand twice</source>
+        <translation>die Arbeitskraft dieses Tages steht zweimal da</translation>
+    </message>
+    <message>
+        <source>the recipe may still be right</source>
+        <translation>das Rezept kann noch richtig sein</translation>
+    </message>
+    <message>
+        <source>the root zone's lowest temperature is above its highest</source>
+        <translation>die tiefste Temperatur des Wurzelraums liegt über der höchsten</translation>
     </message>
     <message>
         <source>the same</source>
@@ -3868,8 +5296,44 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>die zweite Weise gibt mehr</translation>
     </message>
     <message>
+        <source>the slots and set-points that would suit it better are taken</source>
+        <translation>die besser passenden Stellplätze und Sollwerte sind vergeben</translation>
+    </message>
+    <message>
+        <source>there is a target %1 already</source>
+        <translation>ein Ziel %1 gibt es schon</translation>
+    </message>
+    <message>
+        <source>there is no number %1 in this book; it may have been removed meanwhile</source>
+        <translation>Nummer %1 gibt es in diesem Buch nicht; vielleicht wurde sie inzwischen entfernt</translation>
+    </message>
+    <message>
+        <source>there is no such batch in this book</source>
+        <translation>diese Partie gibt es im Buch nicht</translation>
+    </message>
+    <message>
+        <source>there is room for only %1 of its %2: %3 more %4 slot would be needed in %5 on %6</source>
+        <translation>Platz ist nur für %1 von insgesamt %2: es fehlt noch %3 Stellplatz (%4) in %5, %6</translation>
+    </message>
+    <message>
+        <source>there is room for only %1 of its %2: %3 more %4 slots would be needed in %5 on %6</source>
+        <translation>Platz ist nur für %1 von insgesamt %2: es fehlen noch %3 Stellplätze (%4) in %5, %6</translation>
+    </message>
+    <message>
+        <source>there is room for only %1 of its %2: there are slots enough, but not in the shape of its containers</source>
+        <translation>Platz ist nur für %1 von insgesamt %2: Stellplätze gibt es genug, aber nicht in der Form der Gefäße</translation>
+    </message>
+    <message>
+        <source>they are not in order of time</source>
+        <translation>sie sind nicht nach der Zeit geordnet</translation>
+    </message>
+    <message>
         <source>this is the house as it was; go back to now to change it</source>
         <translation>dies ist das Haus, wie es war; gehen Sie zum Jetzt zurück, um es zu ändern</translation>
+    </message>
+    <message>
+        <source>tip removed</source>
+        <translation>Spitze entfernt</translation>
     </message>
     <message>
         <source>to</source>
@@ -3896,8 +5360,36 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>zu warm: %1, richtig sind höchstens %2</translation>
     </message>
     <message>
+        <source>try %1 against %2 again</source>
+        <translation>%1 noch einmal gegen %2 versuchen</translation>
+    </message>
+    <message>
         <source>tunnel</source>
         <translation>Folientunnel</translation>
+    </message>
+    <message>
+        <source>turn them off where nothing stands: most in %1</source>
+        <translation>ausschalten, wo nichts steht: am meisten in %1</translation>
+    </message>
+    <message>
+        <source>two %1 have this name</source>
+        <translation>zwei %1 haben diesen Namen</translation>
+    </message>
+    <message>
+        <source>two batches have this code</source>
+        <translation>zwei Partien haben diesen Code</translation>
+    </message>
+    <message>
+        <source>two benches of %1 have this name</source>
+        <translation>zwei Tische von %1 haben diesen Namen</translation>
+    </message>
+    <message>
+        <source>two houses have this name</source>
+        <translation>zwei Häuser haben diesen Namen</translation>
+    </message>
+    <message>
+        <source>two zones of this bench have this name</source>
+        <translation>zwei Zonen dieses Tisches haben diesen Namen</translation>
     </message>
     <message>
         <source>under a tent</source>
@@ -3924,8 +5416,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>abhärten</translation>
     </message>
     <message>
+        <source>weaned on %1 and grown on as its recipe says</source>
+        <translation>am %1 abgehärtet und weiterkultiviert, wie das Rezept es sagt</translation>
+    </message>
+    <message>
         <source>weaning</source>
         <translation>Abhärtung</translation>
+    </message>
+    <message>
+        <source>weaning takes 0 to 400 days, growing on 0 to 1000</source>
+        <translation>Abhärten dauert 0 bis 400 Tage, Weiterkultur 0 bis 1000</translation>
     </message>
     <message>
         <source>what is still to do before the first strike</source>
@@ -3956,8 +5456,20 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Holz</translation>
     </message>
     <message>
+        <source>worth</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
         <source>you</source>
         <translation>Sie</translation>
+    </message>
+    <message>
+        <source>your own figures</source>
+        <translation>eigene Zahlen</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>Zone</translation>
     </message>
     <message>
         <source>zone %1</source>
@@ -3968,8 +5480,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Zone %1, %2&lt;br&gt;%3 bis %4</translation>
     </message>
     <message>
+        <source>zones</source>
+        <translation>Zonen</translation>
+    </message>
+    <message>
         <source>zones %1</source>
         <translation>Zonen %1</translation>
+    </message>
+    <message>
+        <source>zones that suit it have %1 slots free on %2</source>
+        <translation>passende Zonen haben am %2 %1 Stellplätze frei</translation>
     </message>
     <message>
         <source>°C</source>
@@ -3985,7 +5505,7 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     </message>
     <message>
         <source>▲ %1 missing</source>
-        <translation>▲ %1 fehlen</translation>
+        <translation>▲ %1 zu wenig</translation>
     </message>
     <message>
         <source>▲ Cut too hard: %1.</source>

@@ -3,7 +3,7 @@
 #include "core/book/query.h"
 #include "ui/form/labels.h"
 #include "ui/form/table.h"
-#include "ui/words/local_dates.h"
+#include "ui/words/phrase_words.h"
 
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -99,7 +99,7 @@ void BackupsDialog::lookIntoAll(const std::stop_token& stop) {
 BackupsDialog::Look BackupsDialog::lookOf(const Result<BackupContent>& content, Day day) const {
     Look look;
     if (!content) {
-        look.inside = tr("It does not open: %1").arg(QString::fromStdString(content.refusal().text()));
+        look.inside = tr("It does not open: %1").arg(told(content.refusal()));
         return look;
     }
     const HouseBook& book = content->book;
@@ -112,7 +112,7 @@ BackupsDialog::Look BackupsDialog::lookOf(const Result<BackupContent>& content, 
     look.batches = count(book.all<Batch>().size());
     look.targets = count(book.all<Target>().size());
     look.checks = count(book.all<RootCheck>().size());
-    if (content->last) look.last = withLocalDates(content->last->words, m_wording.locale());
+    if (content->last) look.last = told(content->last->words.toStdString(), m_wording);
     QStringList lines;
     lines << tr("House: %1 benches, %2 zones, %3 slots taken on that day by %4 batches.")
                  .arg(count(book.all<Bench>().size()), count(book.all<Zone>().size()),

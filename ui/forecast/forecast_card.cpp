@@ -1,6 +1,7 @@
 #include "ui/forecast/forecast_card.h"
 
 #include "ui/form/labels.h"
+#include "ui/words/phrase_words.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -205,7 +206,9 @@ void ForecastCard::say(const HouseBook& book, const RecipeLibrary& recipes,
         if (isShort && need.state == season::NeedState::Now && need.way)
             troubles << strikeAgain(need);
         else if (isShort)
-            troubles << tr("Short by %1 plants: %2.").arg(m_wording.number(need.missing)).arg(text(need.why));
+            troubles << tr("Short by %1 plants: %2.")
+                            .arg(m_wording.number(need.missing))
+                            .arg(told(need.why, m_wording));
         if (outlook.ready && *outlook.ready > target.due)
             troubles << tr("Potted on about %1, %2 after its date.")
                             .arg(m_wording.shortDate(*outlook.ready),

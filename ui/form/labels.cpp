@@ -1,6 +1,6 @@
 #include "ui/form/labels.h"
 
-#include "ui/words/local_dates.h"
+#include "ui/words/phrase_words.h"
 
 namespace warmbench::ui {
 
@@ -24,7 +24,7 @@ void TroubleLabel::tell(const QString& words) {
 }
 
 void TroubleLabel::tell(const Outcome& refusal) {
-    tell(refusal ? withLocalDates(QString::fromStdString(refusal->text())) : QString());
+    tell(refusal ? told(*refusal) : QString());
 }
 
 } // namespace warmbench::ui

@@ -1,6 +1,7 @@
 #include "ui/form/taxon_field.h"
 
 #include "ui/form/fields.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/taxon_text.h"
 
 #include <QCheckBox>
@@ -49,7 +50,7 @@ void TaxonField::tell() {
     m_own->setVisible(!known && !name.empty());
     if (known) m_own->setChecked(false);
     m_understood->setVisible(!name.empty());
-    m_understood->setText(known ? taxonHtml(known->taxon.name) : text(known.refusal().what).toHtmlEscaped());
+    m_understood->setText(known ? taxonHtml(known->taxon.name) : told(known.refusal().what).toHtmlEscaped());
 }
 
 } // namespace warmbench::ui

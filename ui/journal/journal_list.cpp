@@ -1,6 +1,6 @@
 #include "ui/journal/journal_list.h"
 
-#include "ui/words/local_dates.h"
+#include "ui/words/phrase_words.h"
 
 #include <algorithm>
 
@@ -36,7 +36,7 @@ QVariant JournalList::data(const QModelIndex& index, int role) const {
     case Who:
         return one.who;
     default:
-        return withLocalDates(one.words, m_locale);
+        return told(one.words.toStdString(), Wording(m_locale));
     }
 }
 

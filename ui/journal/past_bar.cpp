@@ -1,7 +1,7 @@
 #include "ui/journal/past_bar.h"
 
 #include "ui/journal/journal_list.h"
-#include "ui/words/local_dates.h"
+#include "ui/words/phrase_words.h"
 
 #include <QAction>
 #include <QHBoxLayout>
@@ -41,7 +41,8 @@ PastBar::PastBar(QAction& toNow, QWidget* parent) : QFrame(parent), m_words(new 
 void PastBar::show(const JournalStep& step, const QLocale& locale, bool hasEarlier, bool hasLater) {
     m_words->setText(tr("<b>The house as it was</b> on %1, after: %2 (%3). Nothing can be changed here.")
                          .arg(stepTime(step, locale).toHtmlEscaped(),
-                              withLocalDates(step.words, locale).toHtmlEscaped(), step.who.toHtmlEscaped()));
+                              told(step.words.toStdString(), Wording(locale)).toHtmlEscaped(),
+                              step.who.toHtmlEscaped()));
     m_earlier->setEnabled(hasEarlier);
     m_later->setEnabled(hasLater);
     setVisible(true);

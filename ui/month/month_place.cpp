@@ -8,6 +8,7 @@
 #include "ui/paper/strike_list.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/whatif/what_if_dialog.h"
+#include "ui/words/phrase_words.h"
 
 #include <QDateEdit>
 #include <QHBoxLayout>
@@ -173,8 +174,8 @@ void MonthPlace::sayMove(int line, Day day) {
     m_words->setText(words);
     m_chart->setAccessibleDescription(words);
     QStringList against;
-    if (move.refusal) against += tr("it can't: %1").arg(text(move.refusal->text()));
-    for (const std::string& warning : move.warnings) against += text(warning);
+    if (move.refusal) against += tr("it can't: %1").arg(told(*move.refusal, wording()));
+    for (const Phrase& warning : move.warnings) against += told(warning, wording());
     m_refusal->tell(against.join(QStringLiteral("; ")));
 }
 
@@ -192,7 +193,7 @@ void MonthPlace::move(int line, Day day) {
         if (m_plan.batches[i].batch == *id) m_chart->setCurrent(static_cast<int>(i));
     // What spoke against it still does.
     QStringList against;
-    for (const std::string& warning : move.warnings) against += text(warning);
+    for (const Phrase& warning : move.warnings) against += told(warning, wording());
     m_refusal->tell(against.join(QStringLiteral("; ")));
 }
 

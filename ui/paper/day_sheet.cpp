@@ -5,6 +5,7 @@
 #include "ui/paper/html_table.h"
 #include "ui/paper/slot_map.h"
 #include "ui/paper/strike_list.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
@@ -30,7 +31,7 @@ QString takingsHtml(const HouseBook& book, const season::DayWork& work, const Wo
         table.add({wording.cuttings(one.cuttings) + QStringLiteral(", ") +
                        taxonHtml(book.get<Taxon>(one.taxon).name),
                    one.stock ? stockHtml(book.get<Stock>(*one.stock)) : QStringLiteral("–"),
-                   wording.wood(one.wood), text(one.lookFor).toHtmlEscaped()});
+                   wording.wood(one.wood), told(one.lookFor, wording).toHtmlEscaped()});
     return heading(say("To take")) + table.html();
 }
 
@@ -89,7 +90,7 @@ QString dueHtml(const HouseBook& book, const season::DayWork& work, const Wordin
         table.add({tickBox(), text(batch.code).toHtmlEscaped(), taxonHtml(book.get<Taxon>(batch.taxon).name),
                    due.task == round::Task::Wean ? say("wean")
                                                  : say("pot on, about %1").arg(wording.number(due.plants)),
-                   text(due.why).toHtmlEscaped()});
+                   told(due.why, wording).toHtmlEscaped()});
     }
     return heading(say("To wean and pot on")) + table.html();
 }

@@ -6,6 +6,7 @@
 #include "ui/paper/round_sheet.h"
 #include "ui/paper/season_sheet.h"
 #include "ui/paper/strike_list.h"
+#include "ui/words/phrase_words.h"
 
 #include <QComboBox>
 #include <QDateEdit>
@@ -238,7 +239,7 @@ void PrintDialog::refresh() {
     m_from->setEnabled(!ofOneDay);
     m_days->setEnabled(!ofOneDay);
     const auto chosen = paper();
-    m_trouble->setText(chosen ? QString() : text(chosen.refusal().text()));
+    m_trouble->setText(chosen ? QString() : told(chosen.refusal()));
     m_print->setEnabled(static_cast<bool>(chosen));
     m_save->setEnabled(static_cast<bool>(chosen));
     if (chosen) m_printer->setPageLayout(chosen->layout);
@@ -270,7 +271,7 @@ void PrintDialog::save() {
     if (QFileInfo(name).suffix().isEmpty()) name += QStringLiteral(".pdf");
     keep();
     const auto refusal = writePdf(*chosen, name);
-    m_trouble->setText(refusal ? text(refusal->text()) : tr("Saved: %1").arg(name));
+    m_trouble->setText(refusal ? told(*refusal) : tr("Saved: %1").arg(name));
 }
 
 } // namespace warmbench::ui

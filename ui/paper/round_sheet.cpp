@@ -4,6 +4,7 @@
 #include "core/round/round.h"
 #include "ui/paper/cautions.h"
 #include "ui/paper/html_table.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
@@ -29,7 +30,7 @@ QString roundSheetHtml(const HouseBook& book, const forecast::BookForecast& fore
                        .arg(text(zoneTitle(book, stop.zone)), wording.number(stop.slots.row + 1),
                             wording.number(stop.slots.col + 1))
                        .toHtmlEscaped(),
-                   text(stop.why).toHtmlEscaped(), wording.number(stop.standing),
+                   told(stop.why, wording).toHtmlEscaped(), wording.number(stop.standing),
                    wording.number(stop.examine), box, box, box, box, box, box + box});
     }
     std::set<Hazard> hazards;

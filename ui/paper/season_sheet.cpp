@@ -3,6 +3,7 @@
 #include "core/season/report/advice.h"
 #include "ui/paper/html_table.h"
 #include "ui/paper/row_plot.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
@@ -206,8 +207,8 @@ private:
         HtmlTable thin({say("Where"), say("What to do meanwhile"), say("What there is")});
         for (const season::Advice& one : season::adviceOf(m_book, m_report))
             (one.thin ? thin : firm)
-                .add({text(one.subject).toHtmlEscaped(), text(one.what).toHtmlEscaped(),
-                      text(one.evidence).toHtmlEscaped()});
+                .add({told(one.subject, m_wording).toHtmlEscaped(), told(one.what, m_wording).toHtmlEscaped(),
+                      told(one.evidence, m_wording).toHtmlEscaped()});
         m_sheet.html += firm.isEmpty() ? paragraph(say("Nothing that rests on enough.")) : firm.html();
         if (thin.isEmpty()) return;
         m_sheet.html += heading(say("Too little to go by yet")) + thin.html();

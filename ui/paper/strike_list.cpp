@@ -59,7 +59,8 @@ QString materialsHtml(const season::Materials& materials, const Wording& wording
     for (const auto& [name, millilitres] : materials.componentMillilitres)
         item(say("%1 l of %2").arg(litres(millilitres, wording), text(name)));
     for (const auto& [name, cuttings] : materials.cuttingsByHormone)
-        item(say("hormone for %1: %2").arg(wording.cuttings(static_cast<int>(cuttings)), text(name)));
+        if (!isWithoutHormone(name))
+            item(say("hormone for %1: %2").arg(wording.cuttings(static_cast<int>(cuttings)), text(name)));
     return list + QStringLiteral("</ul>");
 }
 

@@ -1,6 +1,7 @@
 #include "ui/placing/placing_bar.h"
 
 #include "core/book/container_numbers.h"
+#include "ui/words/phrase_words.h"
 
 #include <QAccessible>
 #include <QHBoxLayout>
@@ -93,7 +94,7 @@ void PlacingBar::readContainers() {
     const Outcome refusal = numbers ? m_hand.takeInstead(*numbers) : Outcome(numbers.refusal());
     if (!refusal) return;
     showContainers();
-    m_words->setText(text(refusal->text()));
+    m_words->setText(told(*refusal));
     tellWords();
 }
 

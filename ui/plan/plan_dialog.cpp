@@ -1,7 +1,8 @@
 #include "ui/plan/plan_dialog.h"
 
 #include "core/book/query.h"
-#include "ui/words/local_dates.h"
+#include "ui/words/kept_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/taxon_text.h"
 
 #include <algorithm>
@@ -161,8 +162,7 @@ void PlanDialog::showProgress(const planner::Progress& progress) {
 
 void PlanDialog::showRefusal(const QString& why) {
     setRunning(false);
-    m_state->setText(
-        tr("No plan keeps all that stands or is fixed: %1").arg(withLocalDates(why, m_wording.locale())));
+    m_state->setText(tr("No plan keeps all that stands or is fixed: %1").arg(why));
 }
 
 void PlanDialog::showProposal(const season::Proposal& proposal) {
@@ -215,7 +215,8 @@ QString PlanDialog::noteOf(const HouseBook& book, const season::StrikeLine& line
         parts << tr("at its ideal heat");
     else if (line.setPoint)
         parts << tr("its ideal heat is %1").arg(m_wording.temperature(ideal));
-    for (const std::string& why : line.why) parts << withLocalDates(text(why), m_wording.locale());
+    for (const std::string& why : line.why)
+        parts << told(withDates(readKeptWords(why), m_proposal.from), m_wording);
     return parts.join(tr(", "));
 }
 
@@ -228,7 +229,7 @@ void PlanDialog::addNotPlaced(const HouseBook& book, std::size_t index) {
     item->setText(TaxonColumn, text(book.get<Taxon>(taxon).name));
     item->setText(CuttingsColumn, m_wording.locale().toString(static_cast<qlonglong>(left.cuttings)));
     item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
-    const QString why = withLocalDates(text(left.why), m_wording.locale());
+    const QString why = told(withDates(readKeptWords(left.why.text()), m_proposal.from), m_wording);
     item->setToolTip(NoteColumn, why);
     if (left.planned) {
         item->setText(NoteColumn, tr("%1 loses its place and waits: %2").arg(text(left.planned->code), why));
@@ -272,7 +273,7 @@ void PlanDialog::countChosen() {
                           "season comes at another time."));
         return;
     }
-    const QString quality = text(m_proposal.quality());
+    const QString quality = told(m_proposal.quality(), m_wording);
     QString words = tr("%1 of %2 cuttings have a place")
                         .arg(m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsPlaced)),
                              m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsWanted)));

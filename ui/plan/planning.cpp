@@ -1,5 +1,7 @@
 #include "ui/plan/planning.h"
 
+#include "ui/words/phrase_words.h"
+
 #include <QMetaObject>
 
 namespace warmbench::ui {
@@ -19,7 +21,7 @@ void Planning::run(const std::stop_token& stop) {
     };
     const auto solved = planner::solve(month.problem, options, stop);
     if (!solved) {
-        const QString why = QString::fromStdString(solved.refusal().text());
+        const QString why = told(solved.refusal());
         QMetaObject::invokeMethod(this, [this, why] { Q_EMIT refused(why); });
         return;
     }

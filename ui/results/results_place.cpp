@@ -4,6 +4,7 @@
 #include "ui/form/labels.h"
 #include "ui/form/table.h"
 #include "ui/results/take_bar.h"
+#include "ui/words/phrase_words.h"
 
 #include <QComboBox>
 #include <QDate>
@@ -186,11 +187,12 @@ void ResultsPlace::showTakes() {
     const auto rows =
         take::takeTable(*m_book, static_cast<take::Grouping>(m_by->currentIndex()), level(), from, to);
     m_takes->clear();
-    m_takes->headerItem()->setText(TakeGroup, m_by->currentText());
+    QString head = m_by->currentText();
+    m_takes->headerItem()->setText(TakeGroup, head.replace(0, 1, head.at(0).toUpper()));
     const auto percent = [&](double share) { return wording().locale().toString(100 * share, 'f', 0); };
     for (const take::TakeRow& row : rows) {
         auto* item = new QTreeWidgetItem(m_takes);
-        item->setText(TakeGroup, text(row.group));
+        item->setText(TakeGroup, told(row.group));
         item->setText(TakeBatches, wording().number(static_cast<int>(row.batches.size())));
         item->setText(TakePlants, tr("%1 of %2")
                                       .arg(wording().number(static_cast<int>(row.take.rooted)),
@@ -273,7 +275,7 @@ void ResultsPlace::showOwnList() {
         if (batches == 0) continue;
         m_ownRecipes.push_back(id);
         auto* item = new QTreeWidgetItem(m_ownList);
-        item->setText(OwnRecipe, text(recipeTitle(*m_book, recipe)));
+        item->setText(OwnRecipe, told(recipeTitle(*m_book, recipe)));
         item->setText(OwnBatches, wording().number(batches));
         item->setText(OwnCuttings, wording().number(cuttings));
         item->setText(OwnTake,

@@ -5,6 +5,7 @@
 #include "core/round/entry.h"
 #include "ui/form/labels.h"
 #include "ui/round/number_field.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/taxon_text.h"
 
 #include <QFormLayout>
@@ -126,7 +127,7 @@ void CheckCard::showStop(const HouseBook& book, const round::Stop& stop, Day day
                          .arg(stop.slots.row + 1)
                          .arg(stop.slots.col + 1)
                          .arg(wording.cuttings(stop.standing)));
-    m_why->setText(text(stop.why));
+    m_why->setText(told(stop.why, wording));
     m_before->setText(beforeWords(book, stop, day, wording));
     for (QLineEdit* field : m_fields) field->clear();
     m_fields[Examined]->setPlaceholderText(QString::number(stop.examine));
@@ -195,14 +196,14 @@ void CheckCard::next(int field) {
 void CheckCard::enter() {
     const RootCheck now = check();
     if (const auto wrong = round::wrongWith(*m_book, now, m_today)) {
-        tell(text(wrong->text()));
+        tell(told(*wrong));
         return;
     }
     // One that is mended was asked about before.
     const auto question = m_stop.found ? std::nullopt : round::questionAbout(*m_book, now);
     if (question && m_asked != now) {
         m_asked = now;
-        tell(text(*question) + u'\n' + tr("Write it down once more if it is so."));
+        tell(told(*question) + u'\n' + tr("Write it down once more if it is so."));
         return;
     }
     Q_EMIT entered(now);

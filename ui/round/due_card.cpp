@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "ui/form/labels.h"
 #include "ui/round/number_field.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/taxon_text.h"
 
 #include <QGridLayout>
@@ -64,7 +65,7 @@ void DueCard::showDue(const HouseBook& book, const round::Due& due, Day day, con
     const Batch& batch = book.get<Batch>(due.batch);
     m_code->setText(text(batch.code));
     m_taxon->setText(taxonHtml(book.get<Taxon>(batch.taxon).name));
-    m_why->setText(text(due.why));
+    m_why->setText(told(due.why, wording));
     const bool weaning = due.task == round::Task::Wean;
     m_help->setText(
         weaning ? tr("Cover and heat are taken away by steps from today on; the batch goes to where "

@@ -9,6 +9,7 @@
 #include "ui/form/table.h"
 #include "ui/round/check_card.h"
 #include "ui/round/due_card.h"
+#include "ui/words/phrase_words.h"
 
 #include <QLabel>
 #include <QProgressBar>
@@ -186,8 +187,8 @@ void RoundPlace::listStops() {
         auto* item = new QTreeWidgetItem(
             {wording().number(++number), text(containerCode(batch.code, stop.container)),
              text(m_book->get<Taxon>(batch.taxon).name), text(zoneTitle(*m_book, stop.zone)),
-             wording().number(stop.examine), foundWords(stop), text(stop.why)});
-        item->setToolTip(6, text(stop.why));
+             wording().number(stop.examine), foundWords(stop), told(stop.why, wording())});
+        item->setToolTip(6, told(stop.why, wording()));
         if (stop.found)
             for (int column = 0; column < m_stopList->columnCount(); ++column)
                 item->setForeground(column, look().quietInk);
@@ -208,8 +209,8 @@ void RoundPlace::listDue() {
             new QTreeWidgetItem({text(batch.code), due.task == round::Task::Wean ? tr("wean") : tr("pot on"),
                                  wording().shortDate(due.since), text(m_book->get<Taxon>(batch.taxon).name),
                                  zones.isEmpty() ? tr("no place") : zones.join(QStringLiteral(", ")),
-                                 wording().number(due.plants), text(due.why)});
-        item->setToolTip(6, text(due.why));
+                                 wording().number(due.plants), told(due.why, wording())});
+        item->setToolTip(6, told(due.why, wording()));
         m_dueList->addTopLevelItem(item);
     }
     fitColumns(*m_dueList);
@@ -304,7 +305,7 @@ void RoundPlace::performAndGoOn(const Command& command) {
     m_ahead = false;
     if (refusal) {
         m_checkWatch->again();
-        m_check->tell(text(refusal->text()));
+        m_check->tell(told(*refusal, wording()));
     } else {
         m_check->begin();
     }
@@ -314,7 +315,7 @@ void RoundPlace::doDue(const Command& command) {
     m_dueWatch->end();
     if (const Outcome refusal = perform(command)) {
         m_dueWatch->again();
-        m_dueCard->tell(text(refusal->text()));
+        m_dueCard->tell(told(*refusal, wording()));
     } else {
         m_dueList->setFocus();
     }
@@ -325,7 +326,7 @@ void RoundPlace::wean(BatchId batch) {
     if (command)
         doDue(*command);
     else
-        m_dueCard->tell(text(command.refusal().text()));
+        m_dueCard->tell(told(command.refusal(), wording()));
 }
 
 } // namespace warmbench::ui

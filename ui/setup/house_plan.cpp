@@ -2,6 +2,7 @@
 
 #include "core/book/query.h"
 #include "core/book/starting_figures.h"
+#include "ui/words/phrase_words.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>

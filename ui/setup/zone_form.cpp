@@ -2,6 +2,7 @@
 
 #include "core/crop/safety.h"
 #include "ui/form/fields.h"
+#include "ui/words/phrase_words.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -89,10 +90,9 @@ ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWi
     m_setPoints->setMinimumWidth(220);
     QString cautions;
     for (const SafetyNote& note : safetyNotes(Hazard::ElectricHeat))
-        cautions +=
-            QStringLiteral("<p>") + QString::fromUtf8(note.text).toHtmlEscaped() + QStringLiteral("</p>");
-    auto* care = new QLabel(cautions + QStringLiteral("<p>") +
-                                QString::fromUtf8(safetyDeference).toHtmlEscaped() + QStringLiteral("</p>"),
+        cautions += QStringLiteral("<p>") + told(note.text).toHtmlEscaped() + QStringLiteral("</p>");
+    auto* care = new QLabel(cautions + QStringLiteral("<p>") + told(safetyDeference).toHtmlEscaped() +
+                                QStringLiteral("</p>"),
                             this);
     care->setWordWrap(true);
     care->setProperty("rank", QStringLiteral("quiet"));

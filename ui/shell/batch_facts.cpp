@@ -6,6 +6,7 @@
 #include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
 #include "ui/shell/batch_life.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
@@ -102,7 +103,7 @@ Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& word
     if (planned)
         for (const Hazard hazard : hazardsOfStriking(batch.recipe))
             if (hazard == Hazard::Blades || hazard == Hazard::Hormone)
-                facts.care += QString::fromUtf8(safetyNotes(hazard).front().text);
+                facts.care += told(safetyNotes(hazard).front().text);
     return facts;
 }
 

@@ -23,7 +23,7 @@ Result<HouseBook> MemorySession::bookAfter(std::int64_t step) {
 }
 
 Outcome MemorySession::perform(const Command& command) {
-    const QString said = QString::fromStdString(words(m_book, command));
+    const QString said = QString::fromStdString(words(m_book, command).text());
     const Result<Change> change = m_book.perform(command);
     if (!change) return change.refusal();
     m_steps.resize(m_done);

@@ -5,6 +5,7 @@
 #include "ui/shell/house_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/place_row.h"
+#include "ui/words/phrase_words.h"
 
 #include <QAction>
 #include <QActionGroup>
@@ -23,11 +24,11 @@ void MainWindow::connectMenus() {
     connect(m_menus.print, &QAction::triggered, this, &MainWindow::printOnPaper);
     connect(m_menus.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_menus.undo, &QAction::triggered, this, [this] {
-        const QString words = m_session->undoWords();
+        const QString words = told(m_session->undoWords().toStdString(), m_wording);
         tell(m_session->undo(), tr("Taken back: %1").arg(words));
     });
     connect(m_menus.redo, &QAction::triggered, this, [this] {
-        const QString words = m_session->redoWords();
+        const QString words = told(m_session->redoWords().toStdString(), m_wording);
         tell(m_session->redo(), tr("Done again: %1").arg(words));
     });
     connect(m_menus.now, &QAction::triggered, this, &MainWindow::showNow);
@@ -91,8 +92,10 @@ void MainWindow::updateActions() {
     const QString redo = open && !m_past && !m_proposed ? m_session->redoWords() : QString();
     m_menus.undo->setEnabled(!undo.isEmpty());
     m_menus.redo->setEnabled(!redo.isEmpty());
-    m_menus.undo->setText(undo.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(undo));
-    m_menus.redo->setText(redo.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(redo));
+    m_menus.undo->setText(undo.isEmpty() ? tr("&Undo")
+                                         : tr("&Undo: %1").arg(told(undo.toStdString(), m_wording)));
+    m_menus.redo->setText(redo.isEmpty() ? tr("&Redo")
+                                         : tr("&Redo: %1").arg(told(redo.toStdString(), m_wording)));
 }
 
 } // namespace warmbench::ui

@@ -1,5 +1,6 @@
 #include "ui/backups/backups_dialog.h"
 #include "ui/shell/main_window.h"
+#include "ui/words/phrase_words.h"
 
 #include <QFileDialog>
 #include <QFileInfo>
@@ -12,8 +13,7 @@ namespace warmbench::ui {
 
 /// A book that does not open may have backups that do.
 void MainWindow::tellRefused(const Refusal& refusal, const QString& book) {
-    QMessageBox box(QMessageBox::Warning, tr("Warmbench"), QString::fromStdString(refusal.text()),
-                    QMessageBox::Ok, this);
+    QMessageBox box(QMessageBox::Warning, tr("Warmbench"), told(refusal), QMessageBox::Ok, this);
     BackupShelf* shelf = m_opener.backups();
     const bool hasBackups = shelf && !shelf->backupsOf(book).empty();
     QPushButton* look =

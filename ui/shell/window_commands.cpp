@@ -5,7 +5,7 @@
 #include "ui/shell/house_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/shared_book_dialog.h"
-#include "ui/words/local_dates.h"
+#include "ui/words/phrase_words.h"
 
 #include <QApplication>
 #include <QFileDialog>
@@ -39,9 +39,9 @@ Outcome MainWindow::perform(const Command& command) {
     if (m_proposed)
         return Refusal{
             {}, tr("a plan is shown that is not accepted yet; accept it or close it first").toStdString()};
-    const QString said = QString::fromStdString(words(m_session->book(), command));
+    const Phrase said = words(m_session->book(), command);
     Outcome outcome = m_session->perform(command);
-    if (!outcome) statusBar()->showMessage(tr("Done: %1").arg(withLocalDates(said, m_wording.locale())));
+    if (!outcome) statusBar()->showMessage(tr("Done: %1").arg(told(said, m_wording)));
     updateActions();
     return outcome;
 }

@@ -4,6 +4,7 @@
 #include "core/book/query.h"
 #include "core/crop/safety.h"
 #include "ui/shell/zone_choices.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
@@ -73,8 +74,8 @@ Facts zoneFacts(const HouseBook& book, ZoneId id, Day day, const Letters& letter
     for (const Hazard hazard : hazardsOfRound(cover, zone.mat.has_value()))
         if (hazard == Hazard::ElectricHeat || hazard == Hazard::Mist)
             for (const SafetyNote& note : safetyNotes(hazard).first(notesShown))
-                facts.care += QString::fromUtf8(note.text);
-    if (!facts.care.isEmpty()) facts.care += QString::fromUtf8(safetyDeference);
+                facts.care += told(note.text);
+    if (!facts.care.isEmpty()) facts.care += told(safetyDeference);
     return facts;
 }
 

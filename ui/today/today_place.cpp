@@ -8,6 +8,7 @@
 #include "ui/paper/plot_view.h"
 #include "ui/paper/slot_map.h"
 #include "ui/paper/strike_list.h"
+#include "ui/words/phrase_words.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -91,7 +92,7 @@ void TodayPlace::showBook(const BookView& view) {
         addTask({weaning ? Kind::Wean : Kind::PotOn, due.batch},
                 {weaning ? tr("wean") : tr("pot on"), text(batch.code),
                  text(view.book.get<Taxon>(batch.taxon).name),
-                 tr("about %1").arg(wording().number(due.plants)), text(due.why)});
+                 tr("about %1").arg(wording().number(due.plants)), told(due.why, wording())});
     }
     if (!work.stops.empty())
         addTask({Kind::Round, work.stops.front().batch},

@@ -3,6 +3,7 @@
 #include "core/exchange/file/file.h"
 #include "ui/form/labels.h"
 #include "ui/form/table.h"
+#include "ui/words/phrase_words.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -143,7 +144,7 @@ void ListDialog::showKind() {
     }
     QStringList heads{tr("Line")};
     for (const std::string& name : season::fieldNames(kind())) {
-        QString head = text(name);
+        QString head = told(name);
         heads << head.replace(0, 1, head.at(0).toUpper());
     }
     heads << tr("What is wrong");
@@ -180,7 +181,7 @@ void ListDialog::showColumns() {
         auto* column = new QComboBox(m_columnRow);
         column->setAccessibleName(tr("What column %1 means").arg(i + 1));
         column->setObjectName(QStringLiteral("listColumn%1").arg(i + 1));
-        for (const std::string& name : names) column->addItem(text(name));
+        for (const std::string& name : names) column->addItem(told(name));
         column->setCurrentIndex(static_cast<int>(m_shape.columns[i]));
         connect(column, &QComboBox::currentIndexChanged, this, &ListDialog::readColumns);
         m_columnRow->layout()->addWidget(column);
@@ -212,8 +213,8 @@ void ListDialog::showLines() {
         QStringList cells;
         for (const std::string& cell : one.cells) cells << text(cell);
         item->setText(firstField, cells.join(QStringLiteral(" | ")));
-        item->setText(troubleColumn, text(one.trouble));
-        item->setToolTip(troubleColumn, text(one.trouble));
+        item->setText(troubleColumn, told(one.trouble, m_wording));
+        item->setToolTip(troubleColumn, told(one.trouble, m_wording));
     }
     const int right = static_cast<int>(m_list.right);
     const int lines = static_cast<int>(m_list.lines.size());

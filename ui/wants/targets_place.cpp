@@ -4,6 +4,7 @@
 #include "core/season/target_answer.h"
 #include "ui/form/labels.h"
 #include "ui/wants/target_dialog.h"
+#include "ui/words/phrase_words.h"
 
 #include <QDate>
 #include <QPushButton>
@@ -60,7 +61,7 @@ QString TargetsPlace::stateWords(const season::TargetCoverage& coverage) const {
         return coverage.ready ? tr("covered, by %1").arg(wording().shortDate(*coverage.ready))
                               : tr("covered");
     case season::CoverageState::Waiting:
-        return tr("%1 missing: %2").arg(wording().number(need.missing), text(need.why));
+        return tr("%1 missing: %2").arg(wording().number(need.missing), told(need.why, wording()));
     case season::CoverageState::Late:
         words = tr("▲ %1 late").arg(wording().days(coverage.lateDays));
         break;
@@ -76,7 +77,7 @@ QString TargetsPlace::stateWords(const season::TargetCoverage& coverage) const {
                      wording().wood(need.way->recipe.wood), wording().shortDate(need.way->window.first),
                      wording().shortDate(need.way->window.last), need.way->late ? tr("; late") : QString());
     else
-        for (const std::string& remedy : coverage.remedies) remedies += text(remedy);
+        for (const Phrase& remedy : coverage.remedies) remedies += told(remedy, wording());
     return remedies.isEmpty() ? words : words + QStringLiteral(": ") + remedies.join(QStringLiteral("; "));
 }
 
@@ -141,9 +142,9 @@ void TargetsPlace::fill(QTreeWidget& table, const BookView& view) {
 QString TargetsPlace::answerWords(const season::TargetCoverage& coverage) const {
     const auto answer = season::answerFor(book(), coverage.need);
     if (!answer) {
-        QStringList words{text(coverage.need.why)};
+        QStringList words{told(coverage.need.why, wording())};
         if (coverage.state == season::CoverageState::Late)
-            for (const std::string& remedy : coverage.remedies) words += text(remedy);
+            for (const Phrase& remedy : coverage.remedies) words += told(remedy, wording());
         return words.join(QStringLiteral("; ")).toHtmlEscaped();
     }
     const Recipe& recipe = answer->recipe;
@@ -154,7 +155,7 @@ QString TargetsPlace::answerWords(const season::TargetCoverage& coverage) const 
     QStringList lines;
     lines += tr("Strike %1 %2 cuttings from %3 to %4, by the recipe %5.")
                  .arg(count(answer->cuttings), wording().wood(recipe.wood), date(answer->window.first),
-                      date(answer->window.last), text(recipeTitle(book(), recipe)));
+                      date(answer->window.last), told(recipeTitle(book(), recipe)));
     QStringList covers;
     for (const Cover cover : recipe.covers.value) covers += wording().cover(cover);
     lines += tr("They take %1 slots (%2) for %3 at %4, %5, then %6 in the open.")
@@ -171,7 +172,7 @@ QString TargetsPlace::answerWords(const season::TargetCoverage& coverage) const 
     if (!stocks.isEmpty()) lines += tr("Stock gives %1.").arg(stocks.join(QStringLiteral(", ")));
     QString html = lines.join(QStringLiteral(" ")).toHtmlEscaped();
     QStringList against;
-    for (const std::string& words : answer->inTheWay) against += text(words);
+    for (const Phrase& words : answer->inTheWay) against += told(words, wording());
     html += against.isEmpty()
                 ? u' ' + tr("Nothing is in the way.").toHtmlEscaped()
                 : QStringLiteral(" <b>") +

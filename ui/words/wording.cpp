@@ -9,8 +9,9 @@
 namespace warmbench::ui {
 namespace {
 
-/// A long date without the comma and full stop that some locales put after the day's name.
+/// A long date, in English without the comma that its locales put after the day's name.
 QString plainDateFormat(const QLocale& locale) {
+    if (locale.language() != QLocale::English) return locale.dateFormat(QLocale::LongFormat);
     return locale.dateFormat(QLocale::LongFormat).replace(QStringLiteral(", "), QStringLiteral(" "));
 }
 

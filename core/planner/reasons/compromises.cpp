@@ -4,6 +4,7 @@
 #include "core/planner/reasons/rehearsal.h"
 #include "core/planner/reasons/words.h"
 #include "core/planner/search/previous.h"
+#include "core/quantity/phrase.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -57,14 +58,14 @@ public:
         if (const std::int64_t better = cost(m_house.finished, Better);
             better != never && m_newLoss < m_loss) {
             const std::int64_t more = better - (dearnessFor(m_batch) - 1) * m_newLoss - now + m_change;
-            return wish() + " it would cost " + money(std::max<std::int64_t>(0, more)) + " more";
+            return phrase(wish(), money(std::max<std::int64_t>(0, more))).text();
         }
         if (cost(m_house.empty, Better) == never || m_newLoss >= m_loss)
-            return m_lack == Lack::Late ? "even alone in the house it would not end sooner"
-                                        : "no zone offers it anything nearer to its ideal";
+            return m_lack == Lack::Late ? pattern("even alone in the house it would not end sooner")
+                                        : pattern("no zone offers it anything nearer to its ideal");
         if (cost(m_house.finished, BetterSupplied) != never && m_newLoss < m_loss)
-            return "hands or stock are short for it on the strike days that would be better";
-        return "the slots and set-points that would suit it better are taken";
+            return pattern("hands or stock are short for it on the strike days that would be better");
+        return pattern("the slots and set-points that would suit it better are taken");
     }
 
 private:
@@ -99,9 +100,10 @@ private:
         return cost;
     }
 
-    [[nodiscard]] std::string wish() const {
-        if (m_lack == Lack::OffIdeal) return "nearer to its ideal";
-        return m_newLoss == 0 ? "in time" : "sooner";
+    [[nodiscard]] const char* wish() const {
+        if (m_lack == Lack::OffIdeal) return pattern("nearer to its ideal it would cost %1 more");
+        return m_newLoss == 0 ? pattern("in time it would cost %1 more")
+                              : pattern("sooner it would cost %1 more");
     }
 
     Rehearsal m_house;
@@ -125,13 +127,15 @@ std::vector<Compromise> compromises(const Problem& problem, const std::vector<Pl
             if (stopped()) return found;
             const std::int64_t lost = loss(problem, batch, plan, lack);
             if (lost == 0) continue;
+            const std::string why =
+                batch.pin ? pattern("it is pinned")
+                          : Retrial(problem, batch, plan.batch, lack, plans, held, stopped).why();
             std::string text =
-                lack == Lack::Late
-                    ? "ends " + counted(plan.stands.back().to - *batch.due, "day") + " late, for "
-                    : std::string("is off its ideal heat, for ");
-            text += money(lost) + ": ";
-            text += batch.pin ? "it is pinned"
-                              : Retrial(problem, batch, plan.batch, lack, plans, held, stopped).why();
+                (lack == Lack::Late
+                     ? phrase("ends %1 late, for %2: %3", counted(plan.stands.back().to - *batch.due, "day"),
+                              money(lost), why)
+                     : phrase("is off its ideal heat, for %1: %2", money(lost), why))
+                    .text();
             if (stopped()) return found;
             found.push_back({plan.batch, std::move(text)});
         }

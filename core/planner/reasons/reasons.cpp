@@ -4,6 +4,7 @@
 #include "core/planner/reasons/rehearsal.h"
 #include "core/planner/reasons/ruled_out.h"
 #include "core/planner/reasons/words.h"
+#include "core/quantity/phrase.h"
 
 #include <algorithm>
 #include <limits>
@@ -29,10 +30,10 @@ enum Form : int { AtAnyCost, WithHandsAndStock, Earlier, Later, forms };
 /// The rule by name alone, where nothing more was computed.
 std::string namedOnly(const Batch& batch) {
     const StayRule& rule = batch.stays.front();
-    return "no free " + coverNamesOf(rule) + " slots at " + warmth(rule.low, rule.high) + " for " +
-           counted(batch.containers, "container") + " struck on " +
-           dayRange(batch.strikeFirst, batch.strikeLast) + " were found for less than its value of " +
-           money(batch.value * 10);
+    return phrase("no free %1 slots at %2 for %3 struck on %4 were found for less than its value of %5",
+                  coverNamesOf(rule), warmth(rule.low, rule.high), counted(batch.containers, "container"),
+                  dayRange(batch.strikeFirst, batch.strikeLast), money(batch.value * 10))
+        .text();
 }
 
 const Batch& batchOf(const Problem& problem, const Answer& answer, std::size_t unplaced) {
@@ -90,15 +91,19 @@ public:
         if (std::string rule = ruledOut(m_house.problem, batch); !rule.empty()) return rule;
         const std::int64_t alone = cost(m_house.empty, AtAnyCost);
         if (alone == never)
-            return "its stays cannot follow one another on any of " +
-                   dayRange(batch.strikeFirst, batch.strikeLast) + ", even in an empty house";
+            return phrase("its stays cannot follow one another on any of %1, even in an empty house",
+                          dayRange(batch.strikeFirst, batch.strikeLast))
+                .text();
         const std::int64_t value = batch.value * 10;
         if (alone > value)
-            return "even alone in the house it would cost " + money(alone) + ", more than its value of " +
-                   money(value);
+            return phrase("even alone in the house it would cost %1, more than its value of %2", money(alone),
+                          money(value))
+                .text();
         const std::int64_t now = cost(m_house.finished, AtAnyCost);
         if (now != never)
-            return "placing it beside the others costs " + money(now) + ", and its value is " + money(value);
+            return phrase("placing it beside the others costs %1, and its value is %2", money(now),
+                          money(value))
+                .text();
         return cost(m_house.finished, WithHandsAndStock) != never ? shortSupply(batch) : shortSpace(batch);
     }
 
@@ -107,22 +112,27 @@ public:
     std::string wayOut(int index, const Batch& batch) {
         m_first = m_batches + index * forms;
         const std::int64_t value = batch.value * 10;
-        std::string text;
-        const auto tell = [&](int day, int days, const char* word) {
-            text += std::string(text.empty() ? "; struck " : ", or ") + counted(days, "day") + " " + word +
-                    ", on day " + std::to_string(day) + ", it would cost " + money(m_cost);
+        std::vector<std::string> earlier; // how many days, on which, at what cost
+        std::vector<std::string> later;
+        const auto found = [this](int day, int days) {
+            return std::vector{counted(days, "day"), dayRange(day, day), money(m_cost)};
         };
-        for (int days = 1; days <= shift && days <= batch.strikeFirst; ++days)
-            if (isWorthOn(Earlier, batch.strikeFirst - days, value)) {
-                tell(batch.strikeFirst - days, days, "earlier");
-                break;
-            }
-        for (int days = 1; days <= shift && batch.strikeLast + days < m_house.model.days; ++days)
-            if (isWorthOn(Later, batch.strikeLast + days, value)) {
-                tell(batch.strikeLast + days, days, "later");
-                break;
-            }
-        return text;
+        for (int days = 1; days <= shift && days <= batch.strikeFirst && earlier.empty(); ++days)
+            if (isWorthOn(Earlier, batch.strikeFirst - days, value))
+                earlier = found(batch.strikeFirst - days, days);
+        for (int days = 1; days <= shift && batch.strikeLast + days < m_house.model.days && later.empty();
+             ++days)
+            if (isWorthOn(Later, batch.strikeLast + days, value))
+                later = found(batch.strikeLast + days, days);
+        if (earlier.empty() && later.empty()) return {};
+        const Phrase way =
+            later.empty()
+                ? phrase("struck %1 earlier, on %2, it would cost %3", earlier[0], earlier[1], earlier[2])
+            : earlier.empty()
+                ? phrase("struck %1 later, on %2, it would cost %3", later[0], later[1], later[2])
+                : phrase("struck %1 earlier, on %2, it would cost %3, or %4 later, on %5, it would cost %6",
+                         earlier[0], earlier[1], earlier[2], later[0], later[1], later[2]);
+        return "; " + way.text();
     }
 
 private:
@@ -135,14 +145,19 @@ private:
         const std::int64_t hands = batch.cuttings - m_house.finished.handsLeft(day);
         const std::int64_t stock =
             batch.stock ? batch.cuttings - m_house.finished.stockLeft(*batch.stock, day) : 0;
-        std::string text;
-        if (stock > 0)
-            text = "stock " + m_house.problem.stocks[at(*batch.stock)].id + " is short by " +
-                   counted(stock, "cutting");
-        if (hands > 0)
-            text += (text.empty() ? "hands are" : " and hands are") + std::string(" short by ") +
-                    counted(hands, "cutting");
-        return text + " on day " + std::to_string(day) + ", the best day that has slots for it";
+        const std::string& id = batch.stock ? m_house.problem.stocks[at(*batch.stock)].id : batch.id;
+        if (stock <= 0)
+            return phrase("hands are short by %1 on %2, the best day that has slots for it",
+                          counted(hands, "cutting"), dayRange(day, day))
+                .text();
+        if (hands <= 0)
+            return phrase("stock %1 is short by %2 on %3, the best day that has slots for it", id,
+                          counted(stock, "cutting"), dayRange(day, day))
+                .text();
+        return phrase("stock %1 is short by %2 and hands are short by %3 on %4, the best day that has slots "
+                      "for it",
+                      id, counted(stock, "cutting"), counted(hands, "cutting"), dayRange(day, day))
+            .text();
     }
 
     /// How many of the containers find slots, and where the others lack them.
@@ -164,24 +179,34 @@ private:
         setContainers(batch.containers, each);
         const StayRule& rule = batch.stays.front();
         if (!best)
-            return "every " + coverNamesOf(rule) + " zone that could stand at " +
-                   warmth(rule.low, rule.high) +
-                   " is full or stands at another set-point when it is struck on " +
-                   dayRange(batch.strikeFirst, batch.strikeLast) + ", or what it needs afterwards is full";
-        std::string text = "there is room for only " + std::to_string(fit) + " of its " +
-                           counted(batch.containers, "container");
+            return phrase(
+                       "every %1 zone that could stand at %2 is full or stands at another set-point when it "
+                       "is struck on %3, or what it needs afterwards is full",
+                       coverNamesOf(rule), warmth(rule.low, rule.high),
+                       dayRange(batch.strikeFirst, batch.strikeLast))
+                .text();
+        const std::string containers = counted(batch.containers, "container");
         for (const Stand& stand : best->stands) {
             int least = std::numeric_limits<int>::max();
             for (int day = stand.from; day < std::min(stand.to, m_house.model.days); ++day)
                 least = std::min(least, m_house.finished.freeSlots(stand.zone, day));
             if (least >= batch.containers * each) continue;
             const Zone& zone = m_house.problem.zones[at(stand.zone)];
-            return text + ": " +
-                   counted(batch.containers * each - least,
-                           "more " + std::string(coverNames[at(static_cast<int>(zone.cover))]) + " slot") +
-                   " would be needed in " + zone.id + " on " + dayRange(stand.from, stand.to - 1);
+            const int more = batch.containers * each - least;
+            return phrase(more == 1
+                              ? pattern("there is room for only %1 of its %2: %3 more %4 slot would be "
+                                        "needed in %5 on %6")
+                              : pattern("there is room for only %1 of its %2: %3 more %4 slots would be "
+                                        "needed in %5 on %6"),
+                          fit, containers, more, coverNames[at(static_cast<int>(zone.cover))], zone.id,
+                          dayRange(stand.from, stand.to - 1))
+                .text();
         }
-        return text + ": there are slots enough, but not in the shape of its containers";
+        return phrase(
+                   "there is room for only %1 of its %2: there are slots enough, but not in the shape of its "
+                   "containers",
+                   fit, containers)
+            .text();
     }
 
     void setContainers(int containers, int each) {

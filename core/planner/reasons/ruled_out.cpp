@@ -1,6 +1,7 @@
 #include "core/planner/reasons/ruled_out.h"
 
 #include "core/planner/reasons/words.h"
+#include "core/quantity/phrase.h"
 
 #include <algorithm>
 #include <limits>
@@ -26,9 +27,10 @@ std::string shortOfSupply(const Problem& problem, const Batch& batch, int last) 
         const Stock& stock = problem.stocks[static_cast<std::size_t>(*batch.stock)];
         const std::int64_t total = totalBy(stock, last);
         if (total < batch.cuttings)
-            return "stock " + stock.id + " gives " + counted(total, "cutting") + " by day " +
-                   std::to_string(last) + ", " + std::to_string(batch.cuttings - total) + " short of the " +
-                   std::to_string(batch.cuttings) + " that it takes";
+            return phrase("stock %1 gives %2 by %3, %4 short of the %5 that it takes", stock.id,
+                          counted(total, "cutting"), dayRange(last, last), batch.cuttings - total,
+                          batch.cuttings)
+                .text();
     }
     if (problem.strikeCapacity.empty()) return {};
     std::int64_t most = 0;
@@ -41,9 +43,9 @@ std::string shortOfSupply(const Problem& problem, const Batch& batch, int last) 
         bestDay = day;
     }
     if (most >= batch.cuttings) return {};
-    return "hands are short by " + counted(batch.cuttings - most, "cutting") +
-           " on its best strike day, day " + std::to_string(bestDay) + ": " + std::to_string(batch.cuttings) +
-           " to strike, " + std::to_string(most) + " can be struck";
+    return phrase("hands are short by %1 on its best strike day, %2: %3 to strike, %4 can be struck",
+                  counted(batch.cuttings - most, "cutting"), dayRange(bestDay, bestDay), batch.cuttings, most)
+        .text();
 }
 
 /// What a set-point or floor misses of the range that a stay accepts, in tenths.
@@ -74,13 +76,15 @@ std::string noZone(const Problem& problem, const Batch& batch, const StayRule& r
             nearestZone = &zone;
         }
     }
-    if (!covered) return "no zone has the cover that it needs: " + covers;
+    if (!covered) return phrase("no zone has the cover that it needs: %1", covers).text();
     if (nearestZone == nullptr)
-        return "its " + counted(batch.containers, "container") + " need " + counted(slots, "slot") +
-               " in one zone, and the largest " + covers + " zone has " + std::to_string(largest);
+        return phrase("its %1 need %2 in one zone, and the largest %3 zone has %4",
+                      counted(batch.containers, "container"), counted(slots, "slot"), covers, largest)
+            .text();
     if (nearest > 0)
-        return "no " + covers + " zone offers " + warmth(rule.low, rule.high) + "; the nearest is " +
-               warmth(nearestWarmth, nearestWarmth) + " in " + nearestZone->id;
+        return phrase("no %1 zone offers %2; the nearest is %3 in %4", covers, warmth(rule.low, rule.high),
+                      warmth(nearestWarmth, nearestWarmth), nearestZone->id)
+            .text();
     return {};
 }
 
@@ -88,8 +92,9 @@ std::string noZone(const Problem& problem, const Batch& batch, const StayRule& r
 
 std::string ruledOut(const Problem& problem, const Batch& batch) {
     if (batch.strikeFirst >= problem.days)
-        return "its first strike day, day " + std::to_string(batch.strikeFirst) +
-               ", lies beyond the horizon of " + counted(problem.days, "day");
+        return phrase("its first strike day, %1, lies beyond the horizon of %2",
+                      dayRange(batch.strikeFirst, batch.strikeFirst), counted(problem.days, "day"))
+            .text();
     for (const StayRule& rule : batch.stays)
         if (std::string reason = noZone(problem, batch, rule); !reason.empty()) return reason;
     return shortOfSupply(problem, batch, std::min(batch.strikeLast, problem.days - 1));

@@ -1,5 +1,8 @@
 #include "core/planner/reasons/words.h"
 
+#include "core/quantity/phrase.h"
+
+#include <array>
 #include <cstdlib>
 #include <vector>
 
@@ -14,6 +17,13 @@ std::string decimal(std::int64_t tenths) {
     return text;
 }
 
+/// What `counted` and `coverNamesOf` are called with, marked for those who translate.
+[[maybe_unused]] constexpr std::array piecesOfWords{
+    pattern("1 container"), pattern("%1 containers"), pattern("1 cutting"), pattern("%1 cuttings"),
+    pattern("1 slot"),      pattern("%1 slots"),      pattern("1 day"),     pattern("%1 days"),
+    pattern("open"),        pattern("bag"),           pattern("tent"),      pattern("mist"),
+    pattern("fog"),         pattern("%1 or %2")};
+
 } // namespace
 
 std::string counted(std::int64_t count, const std::string& noun) {
@@ -21,12 +31,11 @@ std::string counted(std::int64_t count, const std::string& noun) {
 }
 
 std::string warmth(std::int64_t low, std::int64_t high) {
-    return low == high ? decimal(low) + " °C" : decimal(low) + " to " + decimal(high) + " °C";
+    return low == high ? decimal(low) + " °C" : phrase("%1 to %2 °C", decimal(low), decimal(high)).text();
 }
 
 std::string dayRange(int first, int last) {
-    if (first >= last) return "day " + std::to_string(first);
-    return "days " + std::to_string(first) + " to " + std::to_string(last);
+    return first >= last ? phrase("day %1", first).text() : phrase("days %1 to %2", first, last).text();
 }
 
 std::string money(std::int64_t thousandths) {

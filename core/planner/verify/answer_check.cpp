@@ -61,7 +61,7 @@ void AnswerCheck::violated(std::string sentence) {
 
 bool AnswerCheck::reported(const json::Reader& in) {
     if (!in.failed()) return false;
-    violated(in.refusal()->place + ": " + in.refusal()->what);
+    violated(in.refusal()->place + ": " + in.refusal()->what.text());
     return true;
 }
 

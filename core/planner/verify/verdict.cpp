@@ -31,7 +31,7 @@ Verdict verifyAnswer(const Problem& problem, std::string_view answer) {
     if (answer.size() > largestFile)
         return {{"found more than 256 MiB, expected an answer of at most that"}, {}, {}};
     const auto document = json::parse(answer);
-    if (!document) return {{document.refusal().what}, {}, {}};
+    if (!document) return {{document.refusal().what.text()}, {}, {}};
     return verify::AnswerCheck(problem).run(*document);
 }
 

@@ -61,11 +61,14 @@ Result<ThermalNeed> rootingNeed(const Recipe& recipe) {
     const Celsius base = recipe.base.value;
     const IntRange days = recipe.daysToRoot.value;
     if (ideal <= base)
-        return Refusal{"recipe", "found a root zone of " + valueText(ideal) + " and a base of " +
-                                     valueText(base) + ", expected a base below the root zone"};
+        return Refusal{"recipe",
+                       phrase("found a root zone of %1 and a base of %2, expected a base below the root zone",
+                              valueText(ideal), valueText(base))};
     if (days.low < 1 || days.high < days.low)
-        return Refusal{"recipe", "found " + std::to_string(days.low) + " to " + std::to_string(days.high) +
-                                     " days to root, expected the shorter time first and none below 1 day"};
+        return Refusal{
+            "recipe",
+            phrase("found %1 to %2 days to root, expected the shorter time first and none below 1 day",
+                   days.low, days.high)};
 
     // The days hold with the root zone at its ideal, so each stands for (ideal - base) degree-days. A
     // recipe's range is what a grower calls ordinary: the early and the late ones are in it, the stragglers
@@ -118,9 +121,10 @@ BetaShape betaByPercents(double low, double high) {
 Result<TakePrior> takePrior(const Recipe& recipe) {
     const IntRange take = recipe.takePercent.value;
     if (take.low < 0 || take.high > 100 || take.high < take.low)
-        return Refusal{"recipe", "found a take of " + std::to_string(take.low) + " to " +
-                                     std::to_string(take.high) +
-                                     " %, expected two figures from 0 to 100, the lower first"};
+        return Refusal{
+            "recipe",
+            phrase("found a take of %1 to %2 %, expected two figures from 0 to 100, the lower first",
+                   take.low, take.high)};
 
     // The range is ordinary good practice, neither record nor failure: taken as the 10 % and 90 % points. No
     // law has such points at 0 or 1, so they are kept half a point away from either end, and two and a half

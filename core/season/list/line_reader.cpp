@@ -18,27 +18,26 @@ std::string Line::at(const std::string& column) const {
 }
 
 Result<int> Line::count(const std::string& column, int least) const {
-    if (!has(column)) return Refusal{column, "none is given"};
+    if (!has(column)) return Refusal{column, phrase("none is given")};
     if (const auto count = countIn(at(column), least)) return *count;
-    return Refusal{column, "found '" + at(column) + "', expected a whole number from " +
-                               std::to_string(least) + " on"};
+    return Refusal{column, phrase("found '%1', expected a whole number from %2 on", at(column), least)};
 }
 
 Result<Day> Line::day(const std::string& column) const {
-    if (!has(column)) return Refusal{column, "no date is given"};
+    if (!has(column)) return Refusal{column, phrase("no date is given")};
     if (const auto day = dayIn(at(column), m_order)) return *day;
-    return Refusal{column, "found '" + at(column) + "', expected a date"};
+    return Refusal{column, phrase("found '%1', expected a date", at(column))};
 }
 
 Result<Wood> Line::wood() const {
     if (const auto wood = woodIn(at("wood"))) return *wood;
-    return Refusal{"wood", has("wood") ? "found '" + at("wood") + "', expected a wood such as softwood"
-                                       : "none is given, such as softwood"};
+    return Refusal{"wood", has("wood") ? phrase("found '%1', expected a wood such as softwood", at("wood"))
+                                       : phrase("none is given, such as softwood")};
 }
 
 Result<Taxon> LineReader::taxon(const Line& line, const HouseBook& book,
                                 std::vector<Command>& commands) const {
-    if (!line.has("taxon")) return Refusal{"taxon", "none is named"};
+    if (!line.has("taxon")) return Refusal{"taxon", phrase("none is named")};
     auto choice = m_unknown == UnknownTaxa::TakeAsOwn ? chooseOwnTaxon(book, m_library, line.at("taxon"))
                                                       : chooseTaxon(book, m_library, line.at("taxon"));
     if (!choice) return choice.refusal();

@@ -25,7 +25,7 @@ public:
             recipe = std::move(*next);
             changed += (changed.empty() ? "" : ", ") + figure + " " + line.at(figure);
         }
-        if (changed.empty()) return Refusal{named->name, "no figure of its recipe is given"};
+        if (changed.empty()) return Refusal{named->name, phrase("no figure of its recipe is given")};
         std::replace(changed.begin(), changed.end(), '_', ' ');
         work.fields = {named->name, std::string(woodNames[static_cast<std::size_t>(*wood)]), line.at("name"),
                        changed};

@@ -24,8 +24,8 @@ public:
         const auto plants = line.count("plants", 0);
         if (!plants) return plants.refusal();
         if (*plants > *cuttings)
-            return Refusal{"plants", std::to_string(*plants) + " of " + std::to_string(*cuttings) +
-                                         " cuttings, expected at most as many"};
+            return Refusal{"plants",
+                           phrase("%1 of %2 cuttings, expected at most as many", *plants, *cuttings)};
         auto recipe = recipeOf(line, book, *named, *wood);
         if (!recipe) return recipe.refusal();
         const auto container = containerFor(book, *recipe);
@@ -59,7 +59,7 @@ private:
             if (!found && recipe.wood == wood && (!line.has("recipe") || recipe.name == line.at("recipe")))
                 found = std::move(recipe);
         if (!found && line.has("recipe"))
-            return Refusal{line.at("recipe"), "the book has no such recipe of " + taxon.name};
+            return Refusal{line.at("recipe"), phrase("the book has no such recipe of %1", taxon.name)};
         if (!found) {
             found = library().compose(taxon.name, wood);
             found->taxon = taxon.id;
@@ -71,7 +71,8 @@ private:
     /// The kind that the recipe names, else any: it stands nowhere.
     static Result<ContainerTypeId> containerFor(const HouseBook& book, const Recipe& recipe) {
         if (book.all<ContainerType>().empty())
-            return Refusal{"", "the book has no kind of container yet, in which it could have been struck"};
+            return Refusal{
+                "", phrase("the book has no kind of container yet, in which it could have been struck")};
         for (const auto& [id, type] : book.all<ContainerType>())
             if (nameKey(type.name) == nameKey(recipe.container.value)) return id;
         return book.all<ContainerType>().begin()->first;
@@ -80,7 +81,7 @@ private:
     static Result<StockId> stockOf(const std::string& name, const HouseBook& book, const Taxon& taxon) {
         for (const auto& [id, stock] : book.all<Stock>())
             if (stock.name == name && stock.taxon == taxon.id) return id;
-        return Refusal{name, "the book has no such stock of " + taxon.name};
+        return Refusal{name, phrase("the book has no such stock of %1", taxon.name)};
     }
 };
 

@@ -26,12 +26,14 @@ public:
         stock.name = line.has("name") ? line.at("name") : named->name;
         if (const Stock* known = ofList(book, stock.name)) {
             stock = *known;
-            if (stock.taxon != named->id) return Refusal{stock.name, "a line before is of another taxon"};
-            if (!line.has("wood")) return Refusal{"wood", "none is given, and the stock is in a line before"};
+            if (stock.taxon != named->id)
+                return Refusal{stock.name, phrase("a line before is of another taxon")};
+            if (!line.has("wood"))
+                return Refusal{"wood", phrase("none is given, and the stock is in a line before")};
         } else {
             for (const auto& [id, other] : book.all<Stock>())
                 if (other.name == stock.name)
-                    return Refusal{stock.name, "the book has a stock of that name already"};
+                    return Refusal{stock.name, phrase("the book has a stock of that name already")};
             const auto plants = line.count("plants");
             if (!plants) return plants.refusal();
             stock.plants = *plants;
@@ -70,8 +72,9 @@ private:
              {std::pair("from", &flush.season.from), std::pair("to", &flush.season.to)}) {
             const auto read = dayOfYear(line.at(column), line.order());
             if (!read)
-                return Refusal{column, "found '" + line.at(column) +
-                                           "', expected a day of the flush's season, such as 05-10"};
+                return Refusal{column,
+                               phrase("found '%1', expected a day of the flush's season, such as 05-10",
+                                      line.at(column))};
             *day = *read;
         }
         const auto cuttings = line.count("cuttings");

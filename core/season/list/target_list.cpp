@@ -113,11 +113,11 @@ public:
         }
         if (!listed.trouble.empty()) return;
         if (!taxon)
-            listed.trouble = "no taxon is named";
+            listed.trouble = phrase("no taxon is named").text();
         else if (!plants)
-            listed.trouble = "no number of plants is given";
+            listed.trouble = phrase("no number of plants is given").text();
         else if (!due)
-            listed.trouble = "no date is given";
+            listed.trouble = phrase("no date is given").text();
     }
 
 private:
@@ -132,24 +132,25 @@ private:
             if (const auto count = countIn(cell))
                 target.plants = *count;
             else
-                listed.trouble = "found '" + cell + "', expected a number of plants, 1 to 1000000";
+                listed.trouble = phrase("found '%1', expected a number of plants, 1 to 1000000", cell).text();
             return;
         case TargetColumn::Due:
             if (const auto day = dayIn(cell, m_shape.order))
                 target.due = *day;
             else
-                listed.trouble = "found '" + cell + "', expected a date";
+                listed.trouble = phrase("found '%1', expected a date", cell).text();
             return;
         case TargetColumn::Worth:
             if (const auto worth = exchange::numberIn(cell, m_shape.decimalComma);
                 worth && *worth >= 0 && *worth <= mostWorth)
                 target.worth = Money::fromUnits(*worth);
             else
-                listed.trouble = "found '" + cell + "', expected what a plant is worth";
+                listed.trouble = phrase("found '%1', expected what a plant is worth", cell).text();
             return;
         case TargetColumn::Wood:
             target.wood = woodIn(cell);
-            if (!target.wood) listed.trouble = "found '" + cell + "', expected a wood such as softwood";
+            if (!target.wood)
+                listed.trouble = phrase("found '%1', expected a wood such as softwood", cell).text();
             return;
         case TargetColumn::Name:
             target.name = cell;
@@ -181,7 +182,7 @@ void giveNames(std::vector<ListedTarget>& list, const HouseBook& book) {
     for (const auto& [id, target] : book.all<Target>()) taken.insert(target.name);
     for (ListedTarget& one : list)
         if (one.trouble.empty() && !one.target.name.empty() && !taken.insert(one.target.name).second)
-            one.trouble = "there is a target " + one.target.name + " already";
+            one.trouble = phrase("there is a target %1 already", one.target.name).text();
     std::size_t number = book.all<Target>().size();
     for (ListedTarget& one : list) {
         if (!one.trouble.empty() || !one.target.name.empty()) continue;
@@ -268,7 +269,9 @@ Command putTargets(const HouseBook& book, const std::vector<ListedTarget>& list)
         group.commands.push_back(Command{Put<Target>{target}});
         ++count;
     }
-    group.label = "Put in " + std::to_string(count) + (count == 1 ? " target" : " targets") + " of a list";
+    group.label =
+        (count == 1 ? phrase("Put in 1 target of a list") : phrase("Put in %1 targets of a list", count))
+            .text();
     return Command{group};
 }
 

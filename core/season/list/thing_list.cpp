@@ -3,6 +3,7 @@
 #include "core/season/list/line_reader.h"
 
 #include <algorithm>
+#include <array>
 
 namespace warmbench::season {
 namespace {
@@ -67,9 +68,38 @@ ThingList readTargets(std::string_view text, const ListShape& shape, const House
     return list;
 }
 
+/// The names of columns and fields, marked for those who translate.
+[[maybe_unused]] constexpr std::array columnWords{pattern("passed over"),
+                                                  pattern("taxon"),
+                                                  pattern("wood"),
+                                                  pattern("name"),
+                                                  pattern("struck"),
+                                                  pattern("cuttings"),
+                                                  pattern("plants"),
+                                                  pattern("potted on"),
+                                                  pattern("stock"),
+                                                  pattern("hormone"),
+                                                  pattern("recipe"),
+                                                  pattern("batch"),
+                                                  pattern("note"),
+                                                  pattern("place"),
+                                                  pattern("from"),
+                                                  pattern("to"),
+                                                  pattern("regrowth"),
+                                                  pattern("health"),
+                                                  pattern("date"),
+                                                  pattern("worth"),
+                                                  pattern("by"),
+                                                  pattern("target"),
+                                                  pattern("season"),
+                                                  pattern("cuttings a plant"),
+                                                  pattern("your own figures")};
+
 std::string label(ListKind kind, std::size_t count) {
-    const std::string name = listKindNames[static_cast<std::size_t>(kind)];
-    return "Put in " + std::to_string(count) + (count == 1 ? " line" : " lines") + " of a list of " + name;
+    const Phrase name = listKindNames[static_cast<std::size_t>(kind)];
+    return (count == 1 ? phrase("Put in 1 line of a list of %1", name)
+                       : phrase("Put in %2 lines of a list of %1", name, count))
+        .text();
 }
 
 } // namespace

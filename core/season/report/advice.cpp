@@ -37,13 +37,18 @@ std::optional<std::string> toStrike(const HouseBook& book, const Target& target)
         const auto law = rooting::betaByPoints(own->takePercent.low / 100.0, own->takePercent.high / 100.0);
         const auto count = rooting::strikeCount(target.plants, book.nursery().surenessPermille / 1000.0, law);
         if (!count) continue;
-        return "by her own take of " + std::to_string(own->takePercent.low) + " to " +
-               std::to_string(own->takePercent.high) + " % (of the next batch, 8 times in 10; " +
-               std::to_string(own->batches.size()) + (own->batches.size() == 1 ? " batch" : " batches") +
-               " so far) " + std::to_string(count->strike) + " cuttings would have been struck for " +
-               std::to_string(target.plants) + " plants";
+        return phrase(
+                   "by her own take of %1 to %2 % (of the next batch, 8 times in 10; %3 so far) %4 cuttings "
+                   "would have been struck for %5 plants",
+                   own->takePercent.low, own->takePercent.high, batchesWords(own->batches.size()),
+                   count->strike, target.plants)
+            .text();
     }
     return std::nullopt;
+}
+
+std::string cameOf(const TargetResult& result) {
+    return phrase("%1 of %2 came of %3 cuttings", result.potted, result.wanted, result.struck).text();
 }
 
 void adviseOnTarget(std::vector<Advice>& list, const HouseBook& book, const TargetResult& result, Day seen) {
@@ -53,20 +58,21 @@ void adviseOnTarget(std::vector<Advice>& list, const HouseBook& book, const Targ
     if (result.met()) {
         const int late = *result.metOn - target.due;
         if (late <= 0) return;
-        advice.what = "strike it " + std::to_string(late) + (late == 1 ? " day" : " days") + " earlier";
-        advice.evidence = "all " + std::to_string(result.wanted) + " were potted on by " +
-                          result.metOn->iso() + ", wanted by " + target.due.iso();
+        advice.what =
+            (late == 1 ? phrase("strike it 1 day earlier") : phrase("strike it %1 days earlier", late))
+                .text();
+        advice.evidence =
+            phrase("all %1 were potted on by %2, wanted by %3", result.wanted, *result.metOn, target.due)
+                .text();
     } else if (result.struck == 0) {
-        advice.what = "plan it in its season";
-        advice.evidence = "nothing was struck for it";
+        advice.what = phrase("plan it in its season").text();
+        advice.evidence = phrase("nothing was struck for it").text();
     } else if (const auto words = toStrike(book, target)) {
-        advice.what = "strike more";
-        advice.evidence = std::to_string(result.potted) + " of " + std::to_string(result.wanted) +
-                          " came of " + std::to_string(result.struck) + " cuttings; " + *words;
+        advice.what = phrase("strike more").text();
+        advice.evidence = cameOf(result) + "; " + *words;
     } else {
-        advice.what = "strike more, once a batch has ended and tells how many";
-        advice.evidence = std::to_string(result.potted) + " of " + std::to_string(result.wanted) +
-                          " came of " + std::to_string(result.struck) + " cuttings";
+        advice.what = phrase("strike more, once a batch has ended and tells how many").text();
+        advice.evidence = cameOf(result);
         advice.thin = true;
     }
     list.push_back(std::move(advice));
@@ -82,14 +88,15 @@ void adviseOnTake(std::vector<Advice>& list, const HouseBook& book, const GroupR
         group.take.interval.high < group.recipeLow || group.take.interval.low > group.recipeHigh;
     advice.thin = group.take.thin() || !outside;
     if (advice.thin)
-        advice.what = "leave the recipe's take of " + recipe + " as it is";
+        advice.what = phrase("leave the recipe's take of %1 as it is", recipe).text();
     else
-        advice.what = "reckon with " + percentWords(group.take.interval) +
-                      " on average, not with the recipe's " + recipe;
+        advice.what = phrase("reckon with %1 on average, not with the recipe's %2",
+                             percentWords(group.take.interval), recipe)
+                          .text();
     if (!outside)
-        advice.evidence += "; the recipe may still be right";
+        advice.evidence += "; " + phrase("the recipe may still be right").text();
     else if (group.take.thin())
-        advice.evidence += "; fewer than " + std::to_string(fewestBatches) + " batches have ended";
+        advice.evidence += "; " + phrase("fewer than %1 batches have ended", fewestBatches).text();
     list.push_back(std::move(advice));
 }
 
@@ -111,14 +118,17 @@ void adviseOnTrials(std::vector<Advice>& list, const HouseBook& book, const Repo
         // One batch may be better than another by itself; a way shows in several.
         const bool repeated = trial.first.size() > 1 && trial.second.size() > 1;
         advice.thin = !differs(difference) || !repeated;
-        advice.what = advice.thin ? "try " + better + " against " + worse + " again"
-                                  : "strike with " + better + " rather than " + worse;
-        advice.evidence = trial.firstWay + ": " + first.words() + ". " + trial.secondWay + ": " +
-                          second.words() + ". Difference " + percentText(difference.low) + " to " +
-                          percentText(difference.high) + " points";
+        advice.what = (advice.thin ? phrase("try %1 against %2 again", better, worse)
+                                   : phrase("strike with %1 rather than %2", better, worse))
+                          .text();
+        advice.evidence =
+            phrase("%1: %2. %3: %4. Difference %5 to %6 points", trial.firstWay, first.words(),
+                   trial.secondWay, second.words(), percentText(difference.low), percentText(difference.high))
+                .text();
         if (trials.size() > 1)
-            advice.evidence += "; " + std::to_string(trials.size()) +
-                               " pairs were compared, and 1 in 20 differs by chance alone";
+            advice.evidence +=
+                "; " +
+                phrase("%1 pairs were compared, and 1 in 20 differs by chance alone", trials.size()).text();
         list.push_back(std::move(advice));
     }
 }
@@ -138,19 +148,21 @@ void adviseOnStock(std::vector<Advice>& list, const HouseBook& book, const Seaso
     const std::string subject =
         book.get<Stock>(result.stock).name + ", " + woodNames[static_cast<std::size_t>(result.wood)];
     if (result.taken > result.couldGive)
-        list.push_back({AdviceKind::Stock, subject, "spare it next year, or plant more of it",
-                        std::to_string(result.taken) + " cuttings were taken where its flushes give " +
-                            std::to_string(result.couldGive),
-                        false});
+        list.push_back(
+            {AdviceKind::Stock, subject, phrase("spare it next year, or plant more of it").text(),
+             phrase("%1 cuttings were taken where its flushes give %2", result.taken, result.couldGive)
+                 .text(),
+             false});
     const Evidence others = othersThan(book, report, result);
     if (result.take.batches.empty() || others.batches.empty()) return;
     const rooting::Interval difference = differenceOf(result.take, others);
     if (!(difference.high < 0)) return;
     const bool thin = result.take.thin() || others.thin();
     list.push_back({AdviceKind::Stock, subject,
-                    thin ? "look at its plants; it may take worse than others"
-                         : "take from other stock of the taxon, or renew it",
-                    "here " + result.take.words() + "; from others " + others.words(), thin});
+                    (thin ? phrase("look at its plants; it may take worse than others")
+                          : phrase("take from other stock of the taxon, or renew it"))
+                        .text(),
+                    phrase("here %1; from others %2", result.take.words(), others.words()).text(), thin});
 }
 
 std::string costOf(const HouseBook& book, double kilowattHours) {
@@ -167,11 +179,14 @@ void adviseOnHeat(std::vector<Advice>& list, const HouseBook& book, const HeatRe
     for (std::size_t i = 0; i < std::min<std::size_t>(3, zones.size()); ++i)
         words += (i == 0 ? "" : ", ") + zoneTitle(book, zones[i].second) + " " +
                  std::to_string(std::lround(zones[i].first)) + " kWh";
-    list.push_back({AdviceKind::Heat, "mats", "turn them off where nothing stands: most in " + words,
-                    std::to_string(std::lround(heat.idle)) + " of " +
-                        std::to_string(std::lround(heat.kilowattHours)) + " kWh, " + costOf(book, heat.idle) +
-                        ", ran under nothing; reckoned from set-points and the houses' air, not metered",
-                    false});
+    list.push_back(
+        {AdviceKind::Heat, phrase("mats").text(),
+         phrase("turn them off where nothing stands: most in %1", words).text(),
+         phrase(
+             "%1 of %2 kWh, %3, ran under nothing; reckoned from set-points and the houses' air, not metered",
+             std::lround(heat.idle), std::lround(heat.kilowattHours), costOf(book, heat.idle))
+             .text(),
+         false});
 }
 
 } // namespace

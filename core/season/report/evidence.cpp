@@ -34,16 +34,20 @@ long percent(double share) {
 
 } // namespace
 
+Phrase batchesWords(std::size_t count) {
+    return count == 1 ? phrase("1 batch") : phrase("%1 batches", count);
+}
+
 std::string percentWords(const rooting::Interval& interval) {
     return std::to_string(percent(interval.low)) + " to " + std::to_string(percent(interval.high)) + " %";
 }
 
 std::string Evidence::words() const {
-    if (batches.empty()) return "no batch has ended yet";
-    return std::to_string(take.rooted) + " of " + std::to_string(take.struck) + " potted on from " +
-           (batches.size() == 1 ? "1 batch" : std::to_string(batches.size()) + " batches") + ", " +
-           std::to_string(percent(take.share())) + " %: " + percentWords(interval) + " at " +
-           std::to_string(percent(reportLevel)) + " %";
+    if (batches.empty()) return phrase("no batch has ended yet").text();
+    return phrase("%1 of %2 potted on from %3, %4 %: %5 to %6 % at %7 %", take.rooted, take.struck,
+                  batchesWords(batches.size()), percent(take.share()), percent(interval.low),
+                  percent(interval.high), percent(reportLevel))
+        .text();
 }
 
 Evidence evidenceOf(const HouseBook& book, const std::vector<BatchId>& batches) {

@@ -35,6 +35,8 @@ struct Evidence {
 /// Whether two shares differ, by Newcombe's interval of as many cuttings as each evidence counts.
 [[nodiscard]] rooting::Interval differenceOf(const Evidence& first, const Evidence& second);
 
+/// `1 batch`, `12 batches`.
+[[nodiscard]] Phrase batchesWords(std::size_t count);
 /// `48 to 81 %`.
 [[nodiscard]] std::string percentWords(const rooting::Interval& interval);
 

@@ -62,13 +62,13 @@ std::vector<Command> commandsOf(const HouseBook& book, const Variation& variatio
 Result<HouseBook> varied(HouseBook book, const Variation& variation) {
     const std::vector<Command> commands = commandsOf(book, variation);
     if (commands.empty()) return book;
-    if (auto change = book.perform(Command{Group{"Try something", commands}}); !change)
+    if (auto change = book.perform(Command{Group{phrase("Try something").text(), commands}}); !change)
         return change.refusal();
     return book;
 }
 
 Command keepCommand(const HouseBook& book, const Variation& variation, const Proposal& plan) {
-    Group group{"Keep what was tried, with its plan", commandsOf(book, variation)};
+    Group group{phrase("Keep what was tried, with its plan").text(), commandsOf(book, variation)};
     group.commands.push_back(plan.command());
     return Command{group};
 }

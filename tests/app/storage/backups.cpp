@@ -41,7 +41,7 @@ TEST_CASE("A backup that can't be made hinders no work, and is told of") {
     book->keepBackups(true);
     REQUIRE(!book->perform(handsOf(1)));
     REQUIRE(book->lastBackupTrouble());
-    CHECK(book->lastBackupTrouble()->what.starts_with("no backup can be made: "));
+    CHECK(book->lastBackupTrouble()->what.text().starts_with("no backup can be made: "));
 }
 
 TEST_CASE("Backups are thinned with age: days, then weeks, then months, then years") {

@@ -77,7 +77,7 @@ TEST_CASE("What was done is in the file when perform returns, and in its journal
         {RemoveStay{small.weaning}},
     };
     for (const Command& command : commands) {
-        const std::string said = words(small.book, command);
+        const std::string said = words(small.book, command).text();
         const Change change = perform(small.book, command);
         REQUIRE(!book->perform(command));
         CHECK(book->book() == small.book);

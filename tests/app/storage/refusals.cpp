@@ -25,7 +25,7 @@ std::string refused(const BookFolder& folder, const std::string& name) {
         const auto file = BookFile::open(folder.path(name), mode);
         REQUIRE(!file);
         CHECK(file.refusal().place == folder.path(name));
-        said = file.refusal().what;
+        said = file.refusal().what.text();
     }
     CHECK(folder.files() == before);
     return said;
@@ -43,7 +43,7 @@ std::string refusedToOrdinaryUser(const std::string& path) {
     if (child == 0) {
         if (::getuid() == 0 && ::setuid(65534) != 0) ::_exit(2);
         const auto file = BookFile::open(path, OpenMode::Write);
-        const std::string said = file ? "opened" : file.refusal().what;
+        const std::string said = file ? "opened" : file.refusal().what.text();
         ::_exit(::write(ends[1], said.data(), said.size()) < 0 ? 1 : 0);
     }
     ::close(ends[1]);

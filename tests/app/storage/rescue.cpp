@@ -96,8 +96,10 @@ TEST_CASE("What is no house book is not rescued, and nothing takes the place of 
     const BookFolder folder;
     const std::string file = folder.smallBookFile();
     std::ofstream(folder.path("text")) << std::string(5000, 'x');
-    CHECK(
-        app::rescueBook(folder.path("text"), folder.path("saved")).refusal().what.starts_with("this is no"));
+    CHECK(app::rescueBook(folder.path("text"), folder.path("saved"))
+              .refusal()
+              .what.text()
+              .starts_with("this is no"));
     CHECK(app::rescueBook(file, file).refusal().what ==
           "there is a file of this name already; choose another");
 }

@@ -66,7 +66,7 @@ TEST_CASE("Who has no part in a shared book does not get in") {
     BookOfMany book;
     const auto refused = BookFile::open(book.address(""), OpenMode::Read);
     REQUIRE(!refused);
-    CHECK(refused.refusal().what.find("permission denied for database") != std::string::npos);
+    CHECK(refused.refusal().what.text().find("permission denied for database") != std::string::npos);
 }
 
 TEST_CASE("Who may read a shared book reads it, and changes nothing by any way") {
@@ -76,7 +76,8 @@ TEST_CASE("Who may read a shared book reads it, and changes nothing by any way")
     CHECK(open->check().empty());
     const auto refusal = open->perform(handsOf(1));
     REQUIRE(refusal);
-    CHECK(refusal->what.find("your part in this shared book does not allow that") != std::string::npos);
+    CHECK(refusal->what.text().find("your part in this shared book does not allow that") !=
+          std::string::npos);
     for (const char* table :
          {"nursery", "zones", "batches", "stays", "root_checks", "losses", "journal", "about"})
         CHECK(book.plain("read", std::string("DELETE FROM ") + table) == denied(table));

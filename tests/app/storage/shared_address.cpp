@@ -10,7 +10,7 @@ std::string whyNot(const std::string& address) {
     const auto read = SharedAddress::read(address);
     REQUIRE(!read);
     CHECK(read.refusal().place == "BOOK");
-    const std::string said = read.refusal().what;
+    const std::string said = read.refusal().what.text();
     const std::string begin = "this is no address of a shared book: ";
     const std::string end = "; expected postgresql://user@host:port/database?sslmode=verify-full";
     REQUIRE(said.starts_with(begin));

@@ -33,8 +33,8 @@ TEST_CASE("Where there is no shared book, or no server, that is said") {
     const auto nobody = BookFile::open("postgresql://anna:secret@/x?host=/nowhere", OpenMode::Read);
     REQUIRE(!nobody);
     CHECK(nobody.refusal().place == "postgresql://anna@/x?host=/nowhere");
-    CHECK(nobody.refusal().what.starts_with("it can't be opened: "));
-    CHECK(nobody.refusal().what.find("secret") == std::string::npos);
+    CHECK(nobody.refusal().what.text().starts_with("it can't be opened: "));
+    CHECK(nobody.refusal().what.text().find("secret") == std::string::npos);
 }
 
 TEST_CASE("A shared book of a newer program is refused and left alone") {
@@ -42,8 +42,10 @@ TEST_CASE("A shared book of a newer program is refused and left alone") {
     const std::string address = folder.smallBookFile();
     tamper(address, "UPDATE about SET version = version + 1");
     for (const OpenMode mode : {OpenMode::Read, OpenMode::Write})
-        CHECK(
-            BookFile::open(address, mode).refusal().what.starts_with("it was written by a newer Warmbench"));
+        CHECK(BookFile::open(address, mode)
+                  .refusal()
+                  .what.text()
+                  .starts_with("it was written by a newer Warmbench"));
 }
 
 TEST_CASE("A shared book whose rows tell nonsense is refused") {

@@ -69,15 +69,15 @@ TEST_CASE("Who is slower with the same slots is told who was faster") {
     REQUIRE(!one->perform({AddBatch{batch, {there}}}));
     const auto refusal = other->perform({AddBatch{second, {later}}});
     REQUIRE(refusal);
-    CHECK(refusal->what.find("(just before: ") != std::string::npos);
+    CHECK(refusal->what.text().find("(just before: ") != std::string::npos);
     CHECK(other->book() == one->book());
     // What one has moved the other does not move elsewhere before she has seen it.
     REQUIRE(!one->perform({MoveStay{stay.id, stay.zone, stay.from, stay.to + 1, stay.places}}));
     const auto late = other->perform({MoveStay{stay.id, stay.zone, stay.from, stay.to + 2, stay.places}});
     REQUIRE(late);
     INFO(late->text());
-    CHECK(late->what.starts_with("somebody was faster with the same things ("));
-    CHECK(late->what.ends_with("); look at it again"));
+    CHECK(late->what.text().starts_with("somebody was faster with the same things ("));
+    CHECK(late->what.text().ends_with("); look at it again"));
     CHECK(other->book() == one->book());
     REQUIRE(!other->perform({MoveStay{stay.id, stay.zone, stay.from, stay.to + 2, stay.places}}));
     CHECK(other->check().empty());

@@ -55,7 +55,7 @@ TEST_CASE("A password goes to the key store, is taken from there, and stands now
     KeysInMemory keys;
     const auto without = app::openBookWith(keys, book.address(), OpenMode::Write);
     REQUIRE(!without);
-    CHECK(without.refusal().what.find("password") != std::string::npos);
+    CHECK(without.refusal().what.text().find("password") != std::string::npos);
     const auto wrong =
         app::openBookWith(keys, book.server.address(book.database, "anna:not-this-one"), OpenMode::Write);
     REQUIRE(!wrong);

@@ -184,7 +184,7 @@ TEST_CASE(
                             {{1, {2, 0, 1, 3}}, {2, {3, 0, 1, 3}}}}}});
     const auto command = otherDays(book, small.plannedStay, strikes + 3, before.to + 9);
     REQUIRE(command);
-    movesThroughAndBack(book, command, words(book, *command));
+    movesThroughAndBack(book, command, words(book, *command).text());
     CHECK(book.get<Batch>(small.planned).strikeDay == strikes + 3);
     const auto line = [](const char* zone, Day from, Day to) {
         return std::string(zone) + " " + from.iso() + " to " + to.iso() + ": 1 2";

@@ -26,8 +26,9 @@ TEST_CASE("More rooted than examined, a day to come and more than stand there ar
     CHECK(tooMany->text() == "27-046-A/01: 5 rooted, but only 4 examined");
     CHECK(wrongWith(small.book, check(small, "2027-03-21", 4, 2), today)->what ==
           "found 2027-03-21, expected a day up to 2027-03-20");
-    CHECK(wrongWith(small.book, check(small, "2027-03-20", 6, 2), today)->what.find("only 5 stand in it") !=
-          std::string::npos);
+    CHECK(wrongWith(small.book, check(small, "2027-03-20", 6, 2), today)
+              ->what.text()
+              .find("only 5 stand in it") != std::string::npos);
     RootCheck nowhere = check(small, "2027-03-20", 4, 2);
     nowhere.container = 9;
     CHECK(wrongWith(small.book, nowhere, today));
@@ -91,7 +92,7 @@ TEST_CASE("What both books say otherwise, or the book can't hold any more, is to
           "27-046-A/01: it was looked at on 2027-03-20 in both books: 3 of 5 rooted "
           "here, 4 of 5 rooted in the copy");
     CHECK(found.conflicts[1].place == "27-046-A, container 2");
-    CHECK(found.conflicts[1].what.find("only 3 stand in it") != std::string::npos);
+    CHECK(found.conflicts[1].what.text().find("only 3 stand in it") != std::string::npos);
     CHECK(found.conflicts[2].what == "this book has no such batch");
 }
 

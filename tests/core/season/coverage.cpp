@@ -29,10 +29,11 @@ TEST_CASE("Targets in trouble stand first, each with what can still be done") {
     CHECK(list[0].target == tooLate);
     CHECK(list[0].state == CoverageState::Short);
     REQUIRE(list[0].remedies.size() == 1);
-    CHECK(list[0].remedies[0].find("give it a later date") != std::string::npos);
+    CHECK(list[0].remedies[0].text().find("give it a later date") != std::string::npos);
     CHECK(list[1].target == now);
     CHECK(list[1].state == CoverageState::Short);
-    CHECK(list[1].remedies[0].find("semi-ripe cuttings from 2027-08-02 to 2027-08-29") != std::string::npos);
+    CHECK(list[1].remedies[0].text().find("semi-ripe cuttings from 2027-08-02 to 2027-08-29") !=
+          std::string::npos);
     CHECK(list[2].target == later);
     CHECK(list[2].state == CoverageState::Waiting);
     CHECK(list[2].remedies.empty());
@@ -102,7 +103,7 @@ TEST_CASE("A late target says by how much, and which mat would bring it forward"
     CHECK(coverage.state == CoverageState::Late);
     CHECK(coverage.lateDays > 0);
     REQUIRE(coverage.remedies.size() == 2);
-    CHECK(coverage.remedies[0].find("set the mat of Bench 1 · A to 18 °C: 27-213-A is likely to be ready ") ==
-          0);
-    CHECK(coverage.remedies[1].find(" late, by 2027-") != std::string::npos);
+    CHECK(coverage.remedies[0].text().find(
+              "set the mat of Bench 1 · A to 18 °C: 27-213-A is likely to be ready ") == 0);
+    CHECK(coverage.remedies[1].text().find(" late, by 2027-") != std::string::npos);
 }

@@ -96,7 +96,7 @@ TEST_CASE("A large target is split into batches, and what the stock can't give i
     CHECK(planned == 200);
     REQUIRE(month.shortfalls.size() == 1);
     CHECK(month.shortfalls.front().cuttings == month.cuttingsWanted() - 200);
-    CHECK(month.shortfalls.front().why.find("stock is short by") != std::string::npos);
+    CHECK(month.shortfalls.front().why.text().find("stock is short by") != std::string::npos);
 }
 
 TEST_CASE("What stands and what was planned before stays where it is") {

@@ -39,8 +39,8 @@ void heat(SeasonBook& nursery, Day from, Day to) {
 }
 
 bool warns(const BatchMove& move, const std::string& part) {
-    for (const std::string& warning : move.warnings)
-        if (warning.find(part) != std::string::npos) return true;
+    for (const Phrase& warning : move.warnings)
+        if (warning.text().find(part) != std::string::npos) return true;
     return false;
 }
 
@@ -91,7 +91,7 @@ TEST_CASE("A batch moved within its season takes its stays along and warns of no
     const BatchId id = planWarm(nursery, on(8, 4), 5, 0);
     const BatchMove move = moveBatch(nursery.book, id, on(8, 9));
     CHECK_FALSE(move.refusal);
-    INFO((move.warnings.empty() ? std::string() : move.warnings.front()));
+    INFO((move.warnings.empty() ? std::string() : move.warnings.front().text()));
     CHECK(move.warnings.empty());
     CHECK(move.ready == on(9, 18));
     REQUIRE(nursery.book.perform(move.command));

@@ -61,7 +61,7 @@ TEST_CASE("A target that can't be ready in time is struck late for four weeks, t
     REQUIRE(nursery.book.perform(Command{Put<Target>{sooner}}));
     const TargetNeed need = onlyNeed(nursery, dated(2027, 8, 2), 28);
     CHECK(need.state == NeedState::TooLate);
-    CHECK(need.why.find("2027-06-07") != std::string::npos); // 86 days before
+    CHECK(need.why.text().find("2027-06-07") != std::string::npos); // 86 days before
 }
 
 TEST_CASE("A target whose season comes later is put off until then, in words") {
@@ -69,7 +69,7 @@ TEST_CASE("A target whose season comes later is put off until then, in words") {
     nursery.want(40, dated(2027, 12, 1));
     const TargetNeed need = onlyNeed(nursery, dated(2027, 4, 1), 28);
     CHECK(need.state == NeedState::Later);
-    CHECK(need.why.find("2027-07-15") != std::string::npos);
+    CHECK(need.why.text().find("2027-07-15") != std::string::npos);
 }
 
 TEST_CASE("Batches that stand cover a target by what they will surely give") {

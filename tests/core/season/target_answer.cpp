@@ -44,7 +44,7 @@ TEST_CASE("What is in the way of a target is said: stock, room, hands") {
     const auto answer = answerOn(nursery, on(8, 2));
     REQUIRE(answer);
     REQUIRE(answer->inTheWay.size() == 2);
-    CHECK(answer->inTheWay[0].find("its stock gives 200 semi-ripe cuttings of ") == 0);
+    CHECK(answer->inTheWay[0].text().find("its stock gives 200 semi-ripe cuttings of ") == 0);
     CHECK(answer->inTheWay[1] == "zones that suit it have 96 slots free on 2027-08-02");
     Nursery nobody = nursery.book.nursery();
     nobody.strikesByWeekday.fill(0);

@@ -66,6 +66,6 @@ TEST_CASE("Every name by which a taxon is offered chooses one, or says of which 
     for (const std::string& name : taxonNames(book, builtIn())) {
         const auto choice = chooseTaxon(book, builtIn(), name);
         INFO(name);
-        CHECK((choice || choice.refusal().what.find("name of several") != std::string::npos));
+        CHECK((choice || choice.refusal().what.text().find("name of several") != std::string::npos));
     }
 }

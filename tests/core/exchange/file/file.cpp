@@ -37,7 +37,7 @@ TEST_CASE("A file that cannot be written leaves what was there") {
     const auto refusal = replaceFile(path, "x");
     REQUIRE(refusal);
     CHECK(refusal->place == path.string());
-    CHECK(refusal->what.rfind("cannot be written: ", 0) == 0);
+    CHECK(refusal->what.text().rfind("cannot be written: ", 0) == 0);
     CHECK(replaceFile(folder.path(), "x"));
     CHECK(filesIn(folder.path()) == 0);
 }
