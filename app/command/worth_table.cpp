@@ -88,7 +88,9 @@ std::string worthTable(const Problem& problem, const Worth& worth) {
     for (const UnitWorth& unit : worth.units)
         units.add({unitWords(problem, unit), decimalText(unit.price, 3), decimalText(unit.saved, 3),
                    unitRemark(unit)});
-    if (worth.units.empty())
+    if (!worth.priced)
+        text += "What one more unit is worth is not known: the problem is too large to price it.\n";
+    else if (worth.units.empty())
         text += "No zone, stock or working day is scarce.\n";
     else
         text += units.text();
@@ -121,7 +123,9 @@ nlohmann::ordered_json worthJson(const Problem& problem, const Worth& worth) {
                         {"like", mat.like ? nlohmann::ordered_json(zoneName(problem, *mat.like)) : nullptr},
                         {"cost", unitsJson(mat.cost)},
                         {"saves", mat.saves ? unitsJson(*mat.saves) : nullptr}});
-    return {{"total", unitsJson(worth.total)}, {"units", units}, {"mats", mats}};
+    return {{"total", unitsJson(worth.total)},
+            {"units", worth.priced ? units : nlohmann::ordered_json(nullptr)},
+            {"mats", mats}};
 }
 
 } // namespace warmbench::app

@@ -48,13 +48,14 @@ private:
 
 } // namespace
 
-UnitPrices unitPrices(const Problem& problem, std::int64_t cuttings, const std::stop_token& stop) {
+std::optional<UnitPrices> unitPrices(const Problem& problem, std::int64_t cuttings,
+                                     const BoundOptions& options, const std::stop_token& stop) {
     UnitPrices prices{std::vector<std::int64_t>(problem.zones.size(), 0),
                       std::vector<std::int64_t>(problem.stocks.size(), 0),
                       std::vector<std::int64_t>(at(problem.days), 0)};
     const ZoneKinds zones = zoneKinds(problem);
-    Formulation formulation = formulate(problem, zones, stop);
-    if (stop.stop_requested()) return prices;
+    Formulation formulation = formulate(problem, zones, stop, options.memory);
+    if (stop.stop_requested() || formulation.shelves.size() < zones.kinds.size()) return std::nullopt;
     Priced priced(formulation, stop);
     std::vector<std::int64_t> ofKind;
     for (std::size_t kind = 0; kind < formulation.shelves.size(); ++kind) {

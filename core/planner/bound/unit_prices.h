@@ -1,8 +1,10 @@
 #pragma once
 
+#include "core/planner/bound/bound.h"
 #include "core/planner/problem.h"
 
 #include <cstdint>
+#include <optional>
 #include <stop_token>
 #include <vector>
 
@@ -18,9 +20,9 @@ struct UnitPrices {
 
 /// Climbs the relaxation (see DualFunction) until it hardly rises or `stop` is requested, and reads the
 /// prices off where it stands: a change in the limits is evaluated anew at the same multipliers. An estimate
-/// of what a unit saves, to be checked by solving again; all 0 where nothing is known. Zones of one kind have
-/// one price.
-[[nodiscard]] UnitPrices unitPrices(const Problem& problem, std::int64_t cuttings,
-                                    const std::stop_token& stop);
+/// of what a unit saves, to be checked by solving again. Zones of one kind have one price. Nothing where the
+/// relaxation would take more memory than `options` allow, or `stop` came before it was built.
+[[nodiscard]] std::optional<UnitPrices> unitPrices(const Problem& problem, std::int64_t cuttings,
+                                                   const BoundOptions& options, const std::stop_token& stop);
 
 } // namespace warmbench::planner

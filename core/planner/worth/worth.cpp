@@ -145,10 +145,13 @@ private:
 
 } // namespace
 
-Worth worth(const Problem& problem, const Solved& base, const Options& options, const std::stop_token& stop) {
+Worth worth(const Problem& problem, const Solved& base, const Options& options, const std::stop_token& stop,
+            const BoundOptions& prices) {
     const ZoneKinds zones = zoneKinds(problem);
     Worth result;
-    result.units = pricedUnits(problem, zones, unitPrices(problem, cuttingsOfUnit, stop));
+    const auto priced = unitPrices(problem, cuttingsOfUnit, prices, stop);
+    result.priced = priced.has_value();
+    if (priced) result.units = pricedUnits(problem, zones, *priced);
     Reckoner reckoner(problem, base, options, stop);
     for (UnitWorth& unit : result.units) reckoner.solveWith(unit);
     const auto heated = std::find_if(problem.zones.begin(), problem.zones.end(),

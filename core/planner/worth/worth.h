@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planner/bound/bound.h"
 #include "core/planner/planner.h"
 
 #include <cstdint>
@@ -37,7 +38,8 @@ struct MatWorth {
 };
 
 struct Worth {
-    std::int64_t total = 0;       ///< thousandths: of the best plan that is known after all of the solving
+    std::int64_t total = 0; ///< thousandths: of the best plan that is known after all of the solving
+    bool priced = true;     ///< false: the prices would have taken too much memory, and no unit is known
     std::vector<UnitWorth> units; ///< those with a price, the most worth first within each kind of thing
     std::vector<MatWorth> mats;   ///< in the order of the zones, one of each kind
 };
@@ -45,8 +47,9 @@ struct Worth {
 /// Reckons what units and mats are worth beside `base`, a solution of `problem`: dual prices first, then each
 /// is checked by solving again with one unit more, or without the mat, with `options`. Zones alike are looked
 /// at once; of stocks and of days the few with the highest prices. A better plan of the problem itself that
-/// is met on the way counts as the plan from which is saved.
+/// is met on the way counts as the plan from which is saved. `prices` limits the memory that the dual prices
+/// take.
 [[nodiscard]] Worth worth(const Problem& problem, const Solved& base, const Options& options,
-                          const std::stop_token& stop = {});
+                          const std::stop_token& stop = {}, const BoundOptions& prices = {});
 
 } // namespace warmbench::planner

@@ -122,3 +122,22 @@ TEST_CASE("A mat that what is held needs cannot be done without") {
     CHECK(found.mats[0].cost == 500);
     CHECK_FALSE(found.mats[0].saves);
 }
+
+TEST_CASE("Where dual prices would take too much memory no unit is told, and mats are still looked at") {
+    Problem problem = amplePair();
+    problem.zones = {zoneOf("warm", 1, 100), zoneOf("cold", 1, 100)};
+    problem.zones[0].hasMat = true;
+    problem.zones[0].setPoints = {{180, 50}};
+    Options options;
+    options.rounds = 100;
+    const auto solved = solve(problem, options);
+    REQUIRE(solved.ok());
+    const Worth ample = worth(problem, *solved, options);
+    CHECK(ample.priced);
+    CHECK_FALSE(ample.units.empty());
+    const Worth scant = worth(problem, *solved, options, {}, BoundOptions{1});
+    CHECK_FALSE(scant.priced);
+    CHECK(scant.units.empty());
+    REQUIRE(scant.mats.size() == 2);
+    CHECK(scant.mats[0].saves == ample.mats[0].saves);
+}
