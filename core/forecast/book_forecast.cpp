@@ -4,13 +4,17 @@
 #include "core/rooting/prior/recipe_prior.h"
 
 #include <algorithm>
+#include <atomic>
 #include <set>
+#include <thread>
 #include <type_traits>
 
 namespace warmbench::forecast {
 namespace {
 
 constexpr double bandLevel = 0.9;
+/// So few are not worth a second thread.
+constexpr std::size_t fewBatches = 8;
 
 /// The most that is reached with the sureness.
 int surely(const std::vector<double>& atLeast, double sureness) {
@@ -58,23 +62,52 @@ BookForecast::BookForecast(const HouseBook& book, Day day, MeasuredDay measured,
                            std::optional<double> sureness)
     : m_day(day), m_sureness(sureness.value_or(book.nursery().surenessPermille / 1000.0)),
       m_measured(std::move(measured)) {
-    for (const auto& [id, batch] : book.all<Batch>()) compute(book, id);
+    std::vector<BatchId> all;
+    for (const auto& [id, batch] : book.all<Batch>()) all.push_back(id);
+    compute(book, all);
 }
 
-BookForecast::BookForecast(const HouseBook& book, Day day, const std::set<BatchId>& only)
-    : m_day(day), m_sureness(book.nursery().surenessPermille / 1000.0) {
-    for (const BatchId id : only) compute(book, id);
+BookForecast::BookForecast(const HouseBook& book, Day day, const std::set<BatchId>& only,
+                           std::optional<double> sureness)
+    : m_day(day), m_sureness(sureness.value_or(book.nursery().surenessPermille / 1000.0)) {
+    compute(book, std::vector<BatchId>(only.begin(), only.end()));
+}
+
+void BookForecast::compute(const HouseBook& book, const std::vector<BatchId>& batches) {
+    std::vector<std::optional<Seen>> seen(batches.size());
+    std::atomic<std::size_t> next = 0;
+    const auto work = [&] {
+        for (std::size_t i = next++; i < batches.size(); i = next++) seen[i] = see(book, batches[i]);
+    };
+    {
+        // Where readings are asked for as well, whoever answers may not be ready for two at once.
+        std::optional<std::jthread> other;
+        if (!m_measured && batches.size() > fewBatches) other.emplace(work);
+        work();
+    }
+    for (std::size_t i = 0; i < batches.size(); ++i)
+        if (seen[i]) keep(batches[i], std::move(*seen[i]));
+}
+
+void BookForecast::keep(BatchId id, Seen seen) {
+    m_forecasts.emplace(id, std::move(seen.forecast));
+    m_outlooks.emplace(id, seen.outlook);
+    m_atLeast.emplace(id, std::move(seen.atLeast));
 }
 
 void BookForecast::compute(const HouseBook& book, BatchId id) {
     m_forecasts.erase(id);
     m_outlooks.erase(id);
     m_atLeast.erase(id);
+    if (auto seen = see(book, id)) keep(id, std::move(*seen));
+}
+
+std::optional<BookForecast::Seen> BookForecast::see(const HouseBook& book, BatchId id) const {
     const Batch* batch = book.find<Batch>(id);
-    if (!batch || batch->state != BatchState::Struck || batch->strikeDay > m_day) return;
+    if (!batch || batch->state != BatchState::Struck || batch->strikeDay > m_day) return {};
     auto made = BatchForecast::make(book, *batch, m_day, m_measured);
-    if (!made) return;
-    const BatchForecast& forecast = m_forecasts.emplace(id, std::move(*made)).first->second;
+    if (!made) return {};
+    const BatchForecast& forecast = *made;
     BatchOutlook outlook;
     outlook.batch = id;
     outlook.struck = batch->cuttings();
@@ -91,8 +124,7 @@ void BookForecast::compute(const HouseBook& book, BatchId id) {
     outlook.sureReady = forecast.readyDay(m_sureness);
     outlook.rooting = !weanedBy(book, id, m_day);
     if (const Stay* stay = rootingStay(book, id)) outlook.assumedReady = stay->to;
-    m_outlooks.emplace(id, outlook);
-    m_atLeast.emplace(id, std::move(plants.atLeast));
+    return Seen{std::move(*made), outlook, std::move(plants.atLeast)};
 }
 
 void BookForecast::update(const HouseBook& book, const Change& change) {

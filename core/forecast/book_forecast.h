@@ -4,8 +4,9 @@
 #include "core/forecast/batch_forecast.h"
 
 #include <map>
-#include <memory>
+#include <optional>
 #include <set>
+#include <vector>
 
 namespace warmbench::forecast {
 
@@ -52,7 +53,8 @@ public:
                  std::optional<double> sureness = {});
 
     /// Sees some batches only, such as those of one target: what others say of them is then the same.
-    BookForecast(const HouseBook& book, Day day, const std::set<BatchId>& only);
+    BookForecast(const HouseBook& book, Day day, const std::set<BatchId>& only,
+                 std::optional<double> sureness = {});
 
     /// Takes over a change that the book has made.
     void update(const HouseBook& book, const Change& change);
@@ -67,7 +69,18 @@ public:
     [[nodiscard]] TargetOutlook target(const HouseBook& book, TargetId target) const;
 
 private:
+    /// A forecast with what is told of it.
+    struct Seen {
+        BatchForecast forecast;
+        BatchOutlook outlook;
+        std::vector<double> atLeast;
+    };
+
     void compute(const HouseBook& book, BatchId batch);
+    /// Of many batches, on two threads where nothing but the book is read.
+    void compute(const HouseBook& book, const std::vector<BatchId>& batches);
+    [[nodiscard]] std::optional<Seen> see(const HouseBook& book, BatchId batch) const;
+    void keep(BatchId batch, Seen seen);
 
     Day m_day;
     double m_sureness;

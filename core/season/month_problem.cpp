@@ -289,7 +289,7 @@ MonthProblem monthProblem(const HouseBook& book, const RecipeLibrary& library, c
     MonthProblem month;
     month.from = request.from;
     month.strikeDays = request.days;
-    const forecast::BookForecast forecast = forecastFor(book, request);
+    const forecast::BookForecast forecast = forecastForPlan(book, request);
     month.needs = targetNeeds(book, library, request, forecast);
     const std::vector<BatchId> again = plannedAgain(book, request);
     const HouseBook rest = without(book, again);

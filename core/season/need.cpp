@@ -140,7 +140,19 @@ std::vector<Recipe> recipesFor(const HouseBook& book, const RecipeLibrary& libra
 }
 
 forecast::BookForecast forecastFor(const HouseBook& book, const PlanRequest& request) {
-    return forecast::BookForecast(book, request.from, {}, request.surenessPermille / 1000.0);
+    return forecast::BookForecast(book, request.from, forecast::MeasuredDay{},
+                                  request.surenessPermille / 1000.0);
+}
+
+forecast::BookForecast forecastForPlan(const HouseBook& book, const PlanRequest& request) {
+    std::set<BatchId> asked;
+    for (const auto& [id, batch] : book.all<Batch>()) {
+        const auto& stays = book.staysOf(id);
+        if (batch.target || std::any_of(stays.begin(), stays.end(),
+                                        [&](StayId stay) { return book.get<Stay>(stay).to > request.from; }))
+            asked.insert(id);
+    }
+    return forecast::BookForecast(book, request.from, asked, request.surenessPermille / 1000.0);
 }
 
 TargetNeed targetNeed(const HouseBook& book, const RecipeLibrary& library, const PlanRequest& request,
@@ -163,7 +175,7 @@ TargetNeed targetNeed(const HouseBook& book, const RecipeLibrary& library, const
 
 std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,
                                     const PlanRequest& request) {
-    return targetNeeds(book, library, request, forecastFor(book, request));
+    return targetNeeds(book, library, request, forecastForPlan(book, request));
 }
 
 std::vector<TargetNeed> targetNeeds(const HouseBook& book, const RecipeLibrary& library,

@@ -76,6 +76,9 @@ struct TargetNeed {
 
 /// The forecast that a request is planned with: as seen on its first day, at its sureness.
 [[nodiscard]] forecast::BookForecast forecastFor(const HouseBook& book, const PlanRequest& request);
+/// The same of those batches only that a plan asks about: batches of a target, and those that still stand
+/// after its first day. A book of many years has many that neither is.
+[[nodiscard]] forecast::BookForecast forecastForPlan(const HouseBook& book, const PlanRequest& request);
 
 /// Recipes for a taxon: her own first; where she has none, those of the library.
 [[nodiscard]] std::vector<Recipe> recipesFor(const HouseBook& book, const RecipeLibrary& library,

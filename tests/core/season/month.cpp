@@ -1,5 +1,6 @@
 #include "core/book/query.h"
 #include "core/book/rules.h"
+#include "core/forecast/stay_ends.h"
 #include "core/planner/planner.h"
 #include "core/season/proposal.h"
 #include "tests/core/season/season_book.h"
@@ -147,4 +148,23 @@ TEST_CASE("Days without hands get no strikes, and planned batches use up their d
     REQUIRE(nursery.book.perform(proposal.command()));
     const MonthProblem again = monthProblem(nursery.book, builtIn(), {on(8, 2), 21, 900});
     CHECK(again.problem.strikeCapacity[0] + again.problem.strikeCapacity[14] == 80 - proposal.cuttingsPlaced);
+}
+
+TEST_CASE("A plan foresees the batches of targets and those that still stand, and no others") {
+    SeasonBook nursery;
+    const TargetId wanted = nursery.want(30, on(12, 1));
+    const BatchId over = nursery.strike(on(3, 1), 10, 40);
+    const BatchId ofTarget = nursery.strike(on(4, 20), 10, 20, wanted);
+    const BatchId standing = nursery.strike(on(7, 20), 30, 60);
+    const PlanRequest request{on(8, 2), 28, 900};
+    const forecast::BookForecast whole = forecastFor(nursery.book, request);
+    const forecast::BookForecast part = forecastForPlan(nursery.book, request);
+    REQUIRE(whole.batches().contains(over));
+    CHECK_FALSE(part.batches().contains(over));
+    for (const BatchId asked : {ofTarget, standing}) {
+        REQUIRE(part.batches().contains(asked));
+        CHECK(part.batches().at(asked).expected == whole.batches().at(asked).expected);
+    }
+    CHECK(part.target(nursery.book, wanted).surePlants == whole.target(nursery.book, wanted).surePlants);
+    CHECK(forecast::stayEnds(nursery.book, part) == forecast::stayEnds(nursery.book, whole));
 }
