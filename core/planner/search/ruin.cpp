@@ -18,14 +18,14 @@ void Ruin::add(int batch, std::vector<int>& batches) {
     batches.push_back(batch);
 }
 
-void Ruin::choose(const State& state, int size, Random& random, std::vector<int>& batches,
+void Ruin::choose(const State& state, int size, Random& random, bool run, std::vector<int>& batches,
                   std::vector<Wish>& wishes) {
     ++m_call;
     batches.clear();
     const int count = static_cast<int>(m_model->batches.size());
     const int seed = random.below(count);
     wishes.clear();
-    switch (random.below(12)) {
+    switch (run ? 6 + random.below(3) : random.below(12)) {
     case 0:
         for (int i = 0; i < size; ++i) add(random.below(count), batches);
         break;

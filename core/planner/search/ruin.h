@@ -16,8 +16,9 @@ public:
     explicit Ruin(const Model& model);
 
     /// Fills `batches` with distinct batches, placed or not, about `size` of them, and `wishes` with where
-    /// some of them are to stand when they are placed again, the first first.
-    void choose(const State& state, int size, Random& random, std::vector<int>& batches,
+    /// some of them are to stand when they are placed again, the first first. With `run` a mat's run is
+    /// made or exchanged.
+    void choose(const State& state, int size, Random& random, bool run, std::vector<int>& batches,
                 std::vector<Wish>& wishes);
 
 private:

@@ -9,12 +9,31 @@ namespace {
 /// A slot and day never counts for more, thousandths.
 constexpr std::int64_t dearestSpace = 1'000'000;
 
+/// Excursions: in houses of so many batches (with more, what is gained elsewhere hides what one costs), once
+/// in so many rounds, of 5 to so many rounds, at this part of the heat.
+constexpr std::size_t mostRoaming = 64;
+constexpr int roundsAtHome = 5;
+constexpr int leastRoundsOut = 5;
+constexpr int spreadOfRoundsOut = 80;
+constexpr int coolerOut = 4;
+
+bool standsAlike(const Plan& a, const Plan& b) {
+    if (a.strike != b.strike || a.strike < 0) return a.strike == b.strike;
+    const auto alike = [](const Stand& one, const Stand& other) {
+        return one.zone == other.zone && one.state == other.state && one.from == other.from &&
+               one.to == other.to;
+    };
+    return std::equal(a.stands.begin(), a.stands.end(), b.stands.begin(), b.stands.end(), alike) &&
+           a.slots == b.slots;
+}
+
 } // namespace
 
 Walk::Walk(const Model& model, std::uint64_t seed)
     : m_model(&model), m_random(seed), m_state(model), m_inserter(model), m_ruin(model),
       m_bestCost(m_state.cost()), m_best(model.batches.size()), m_bestHeld(model.zones.size(), 0),
       m_isTouched(model.batches.size(), 0) {
+    m_mayRoam = model.batches.size() <= mostRoaming;
     m_order.resize(model.batches.size());
     std::int64_t slotDays = 1;
     for (const ZoneModel& zone : model.zones) slotDays += std::int64_t{zone.slots} * model.days;
@@ -130,12 +149,52 @@ void Walk::rechooseHeld() {
     m_state.chooseHeld(zone, choice);
 }
 
+void Walk::setOut() {
+    m_roundsOut = leastRoundsOut + m_random.below(spreadOfRoundsOut);
+    m_costAtHome = m_state.cost();
+    m_home.resize(m_model->batches.size());
+    for (std::size_t batch = 0; batch < m_home.size(); ++batch)
+        m_home[batch] = m_state.plan(static_cast<int>(batch));
+    m_heldAtHome.resize(m_model->zones.size());
+    for (std::size_t zone = 0; zone < m_heldAtHome.size(); ++zone)
+        m_heldAtHome[zone] = m_state.heldChoice(static_cast<int>(zone));
+}
+
+void Walk::comeBack(std::int64_t heat) {
+    if (isAccepted(m_costAtHome, heat)) return;
+    if (m_atBest) saveBest();
+    m_moved.clear();
+    for (std::size_t batch = 0; batch < m_home.size(); ++batch)
+        if (!standsAlike(m_home[batch], m_state.plan(static_cast<int>(batch))))
+            m_moved.push_back(static_cast<int>(batch));
+    for (const int batch : m_moved)
+        if (m_state.isPlaced(batch)) m_state.remove(batch);
+    for (std::size_t zone = 0; zone < m_heldAtHome.size(); ++zone)
+        if (m_state.heldChoice(static_cast<int>(zone)) != m_heldAtHome[zone])
+            m_state.chooseHeld(static_cast<int>(zone), m_heldAtHome[zone]);
+    for (const int batch : m_moved) {
+        if (m_home[at(batch)].strike >= 0) m_state.place(m_home[at(batch)]);
+        touch(batch);
+    }
+}
+
+bool Walk::isAccepted(std::int64_t before, std::int64_t heat) {
+    return m_state.cost() <= before + ((heat * m_random.exponential()) >> 10);
+}
+
 void Walk::round(std::int64_t heat) {
+    const bool isOut = m_roundsOut > 0;
+    if (isOut && --m_roundsOut == 0)
+        comeBack(heat);
+    else if (isOut)
+        heat /= coolerOut;
+    const bool setsOut = !isOut && m_mayRoam && m_random.onceIn(roundsAtHome);
+    if (setsOut) setOut();
     const std::int64_t before = m_state.cost();
     if (m_atBest) saveBest();
     const int most = std::clamp(static_cast<int>(m_model->batches.size()) / 2, 2, 10);
     m_heldZone = -1;
-    m_ruin.choose(m_state, 1 + m_random.below(most), m_random, m_batches, m_wishes);
+    m_ruin.choose(m_state, 1 + m_random.below(most), m_random, setsOut, m_batches, m_wishes);
     if (m_random.onceIn(8)) rechooseHeld();
     if (m_heldZone < 0) takeOut(m_batches);
     std::vector<int> placing = m_batches;
@@ -151,7 +210,7 @@ void Walk::round(std::int64_t heat) {
     }
     placeAnew(placing, taste);
     const std::int64_t after = m_state.cost();
-    if (after > before + ((heat * m_random.exponential()) >> 10)) return undo();
+    if (!setsOut && !isAccepted(before, heat)) return undo();
     for (const int batch : m_batches) touch(batch);
     if (after < m_bestCost) {
         m_bestCost = after;
@@ -160,6 +219,7 @@ void Walk::round(std::int64_t heat) {
 }
 
 void Walk::restart(const std::vector<Plan>& plans, const std::vector<int>& held) {
+    m_roundsOut = 0;
     for (int batch = 0; batch < static_cast<int>(m_model->batches.size()); ++batch)
         if (m_state.isPlaced(batch)) m_state.remove(batch);
     for (int zone = 0; zone < static_cast<int>(held.size()); ++zone)

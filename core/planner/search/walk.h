@@ -14,7 +14,9 @@ namespace warmbench::planner::search {
 
 /// One stream of search: takes a few batches out, places them anew, and goes on from there when that is
 /// cheaper or dearer by no more than chance allows at the heat of the moment (simulated annealing on ruin and
-/// recreate, Schrimpf and others 2000).
+/// recreate, Schrimpf and others 2000). In a small house it goes on excursions: one change of a mat's run is
+/// taken whatever it costs, a number of cooler rounds settle what follows from it, and only then it is judged
+/// as one step. Plans that differ in the runs of several mats are often many dear steps apart.
 class Walk {
 public:
     Walk(const Model& model, std::uint64_t seed);
@@ -45,6 +47,11 @@ private:
     void takeOut(const std::vector<int>& batches);
     void placeAnew(const std::vector<int>& batches, const Taste& taste);
     void undo();
+    /// Remembers where an excursion begins.
+    void setOut();
+    /// Goes back to where the excursion began, unless it is cheap enough by now.
+    void comeBack(std::int64_t heat);
+    [[nodiscard]] bool isAccepted(std::int64_t before, std::int64_t heat);
     void rechooseHeld();
     void saveBest();
     void touch(int batch);
@@ -61,6 +68,12 @@ private:
     int m_heldZone = -1; ///< zone whose held choice this round changed, and what it was
     int m_heldBefore = 0;
     Plan m_plan;
+    bool m_mayRoam = false; ///< the house is small enough for excursions
+    int m_roundsOut = 0;    ///< left of an excursion
+    std::int64_t m_costAtHome = 0;
+    std::vector<Plan> m_home; ///< where the excursion began
+    std::vector<int> m_heldAtHome;
+    std::vector<int> m_moved;
     int m_dearestSpace =
         1; ///< above the price of a slot and day in thousandths: the mean that all batches could pay
     KeptStates m_kept; ///< while the first plan is made

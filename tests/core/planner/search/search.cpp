@@ -43,6 +43,14 @@ TEST_CASE("the problem that was solved by hand costs 11.80") {
     CHECK(solved(problemOf("p01-tiny.json"), 500, 1, 1).answer.cost.total() == 11800);
 }
 
+TEST_CASE("whatever the seed, plans that differ in several mats' runs are found: p03's proven optimum") {
+    const Problem problem = problemOf("p03-rooting-only.json");
+    for (const std::uint64_t seed : {1U, 2U, 3U}) {
+        INFO("seed " << seed);
+        CHECK(solved(problem, 20'000, seed, 2).answer.cost.total() == 370774);
+    }
+}
+
 TEST_CASE("one seed and number of rounds give one answer whatever the threads") {
     const Problem problem = problemOf("p02-small.json");
     const std::string one = answerText(problem, solved(problem, 400, 7, 1).answer);
