@@ -124,6 +124,10 @@ void MapPainter::paintBench(const Canvas& canvas, int index) const {
     const double room = bench.before * canvas.layout.scale() - (body.bottom() - slots.bottom());
     const QFontMetrics& metrics = m_kit.quiet;
     if (room < metrics.height() + 4 || metrics.horizontalAdvance(bench.name) > body.width()) return;
+    // The next bench's edge and headings reach out over its slots.
+    const QRect words(body.left(), body.bottom() + 1, body.width(), metrics.height() + 4);
+    for (int other = 0; other < static_cast<int>(canvas.scene.benches.size()); ++other)
+        if (other != index && canvas.layout.benchBody(canvas.scene, other).intersects(words)) return;
     painter.setPen(m_kit.palette.quietInk);
     painter.setFont(m_kit.type.quiet);
     painter.drawText(QPointF(body.left() + 2, body.bottom() + 4 + metrics.ascent()), bench.name);
