@@ -18,19 +18,36 @@ struct Fixed {
     int zone = 0;
     int from = 0;
     int to = 0;
-    std::int64_t low = 0;
-    std::int64_t high = 0;
+    std::int64_t low = coldest;
+    std::int64_t high = hottest;
 };
 
-/// Rooting and weaning keep to the recipe below its lowest and above its highest; later they stand cool as
-/// well.
-Fixed fixedOf(const Stay& stay, Day end, const Batch& batch, int zone, Day from) {
-    Fixed fixed{&stay, zone, std::max(0, stay.from - from), end - from, coldest, hottest};
-    if (stay.stage == Stage::Rooting) {
-        fixed.low = batch.recipe.rootZoneLow.value.parts;
-        fixed.high = batch.recipe.rootZoneHigh.value.parts;
+/// What a stay that roots keeps to at the most: the range of its recipe. Later it stands cool as well.
+void keepToRecipe(Fixed& fixed, const Batch& batch) {
+    if (fixed.stay->stage != Stage::Rooting) return;
+    fixed.low = batch.recipe.rootZoneLow.value.parts;
+    fixed.high = batch.recipe.rootZoneHigh.value.parts;
+}
+
+/// What a stay that roots keeps to where it can: the root zone that its mat is set to give it, since the day
+/// on which it ends was reckoned with that. Another heat would make it ready on another day.
+void keepToHeat(Fixed& fixed, const HouseBook& book, const planner::Zone& zone, Day from) {
+    if (fixed.stay->stage != Stage::Rooting) return;
+    const auto set = setPointOn(book, fixed.stay->zone, from + fixed.from);
+    const auto offered =
+        std::find_if(zone.setPoints.begin(), zone.setPoints.end(),
+                     [&](const planner::SetPoint& one) { return set && one.tenths == set->parts; });
+    if (set && offered == zone.setPoints.end()) return;
+    const int state = set ? static_cast<int>(offered - zone.setPoints.begin()) : -1;
+    std::int64_t low = hottest;
+    std::int64_t high = coldest;
+    for (int day = fixed.from; day < fixed.to; ++day) {
+        const std::int64_t warmth = planner::rootZone(zone, state, day);
+        low = std::min(low, warmth);
+        high = std::max(high, warmth);
     }
-    return fixed;
+    fixed.low = low;
+    fixed.high = high;
 }
 
 bool accepts(const planner::Zone& zone, int setPoint, const Fixed& fixed) {
@@ -50,7 +67,7 @@ bool someStateSuits(const planner::Zone& zone, const std::vector<Fixed*>& togeth
 }
 
 /// Stays of one zone whose days touch each other in a chain must share one state of the mat.
-void widenWhereNeeded(const planner::Zone& zone, std::vector<Fixed*> stays) {
+void widenWhereNeeded(const HouseBook& book, const planner::Zone& zone, std::vector<Fixed*> stays) {
     std::sort(stays.begin(), stays.end(), [](const Fixed* a, const Fixed* b) { return a->from < b->from; });
     for (std::size_t first = 0; first < stays.size();) {
         std::vector<Fixed*> chain;
@@ -60,6 +77,8 @@ void widenWhereNeeded(const planner::Zone& zone, std::vector<Fixed*> stays) {
             chain.push_back(stays[next]);
             end = std::max(end, stays[next]->to);
         }
+        if (!someStateSuits(zone, chain))
+            for (Fixed* fixed : chain) keepToRecipe(*fixed, book.get<Batch>(fixed->stay->batch));
         if (!someStateSuits(zone, chain))
             for (Fixed* fixed : chain) {
                 fixed->low = coldest;
@@ -102,12 +121,16 @@ void addStandingStays(planner::Problem& problem, const HouseBook& book,
         const auto moved = ends.find(id);
         const Day end = moved == ends.end() ? stay.to : moved->second;
         if (end <= from || stay.from - from >= problem.days) continue;
-        all.push_back(fixedOf(stay, end, book.get<Batch>(stay.batch), zoneIndex.at(stay.zone), from));
+        const int zone = zoneIndex.at(stay.zone);
+        Fixed fixed{&stay, zone, std::max(0, stay.from - from), end - from};
+        keepToRecipe(fixed, book.get<Batch>(stay.batch));
+        keepToHeat(fixed, book, problem.zones[static_cast<std::size_t>(zone)], from);
+        all.push_back(fixed);
     }
     std::map<int, std::vector<Fixed*>> byZone;
     for (Fixed& fixed : all) byZone[fixed.zone].push_back(&fixed);
     for (const auto& [zone, stays] : byZone)
-        widenWhereNeeded(problem.zones[static_cast<std::size_t>(zone)], stays);
+        widenWhereNeeded(book, problem.zones[static_cast<std::size_t>(zone)], stays);
     for (const Fixed& fixed : all) {
         const Batch& batch = book.get<Batch>(fixed.stay->batch);
         const std::string id = batch.code + " stay " + std::to_string(fixed.stay->id.number);

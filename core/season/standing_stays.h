@@ -14,8 +14,10 @@ namespace warmbench::season {
 ///
 /// `ends` has stays that end on another day than their own, as a forecast says (forecast::stayEnds).
 ///
-/// Nothing that the book holds can make the problem impossible: where stays that share a zone's days accept
-/// no common state of its mat, the temperatures that they accept are widened to what the zone can be.
+/// What roots keeps the root zone that its mat is set to: its end was reckoned with that. Nothing that the
+/// book holds can make the problem impossible: where stays that share a zone's days accept no common state of
+/// its mat, the temperatures that they accept are widened to their recipes' ranges, and where that is not
+/// enough to what the zone can be.
 void addStandingStays(planner::Problem& problem, const HouseBook& book,
                       const std::map<ZoneId, int>& zoneIndex, Day from,
                       const std::map<StayId, Day>& ends = {});

@@ -14,7 +14,7 @@ using namespace warmbench::literals;
 
 namespace {
 
-const Day day = *Day::make(2027, 2, 4);
+const Day fourthOfFebruary = *Day::make(2027, 2, 4);
 
 Wording british() {
     return Wording(QLocale(QLocale::English, QLocale::UnitedKingdom));
@@ -28,7 +28,7 @@ std::string said(const QString& words) {
 
 TEST_CASE("A phrase is told with days, numbers and temperatures as the locale writes them") {
     const Phrase phrase{"%1 stood there since %2 at %3, %4 of it",
-                        {std::string("A"), day, 18.5_degC, std::int64_t{1200}}};
+                        {std::string("A"), fourthOfFebruary, 18.5_degC, std::int64_t{1200}}};
     CHECK(said(told(phrase, british())) == "A stood there since 4 Feb 2027 at 18.5\u00A0°C, 1,200 of it");
     const Wording fahrenheit(QLocale(QLocale::English, QLocale::UnitedStates), true);
     CHECK(said(told(phrase, fahrenheit)) == "A stood there since Feb 4, 2027 at 65.3\u00A0°F, 1,200 of it");
@@ -38,10 +38,11 @@ TEST_CASE("A phrase is told with days, numbers and temperatures as the locale wr
 TEST_CASE("A phrase is told in the language that is set, with the phrases in it") {
     const InGerman german;
     CHECK(said(told(phrase("not looked at for %1 days", 1200))) == "seit 1.200 Tagen nicht angesehen");
-    CHECK(said(told(phrase("stock is short by %1 %2 cuttings by %3", 12, Phrase("semi-ripe"), day))) ==
+    CHECK(said(told(
+              phrase("stock is short by %1 %2 cuttings by %3", 12, Phrase("semi-ripe"), fourthOfFebruary))) ==
           "den Mutterpflanzen fehlen bis 4. Feb 2027 12 Stecklinge (halbreif)");
     CHECK(said(told(Refusal{"zone", phrase("it needs a name")})) == "Zone: braucht einen Namen");
-    CHECK(said(told(Refusal{"27-048-A/07", phrase("it would be in two places on %1", day)})) ==
+    CHECK(said(told(Refusal{"27-048-A/07", phrase("it would be in two places on %1", fourthOfFebruary)})) ==
           "27-048-A/07: stünde am 4. Feb 2027 an zwei Orten");
 }
 
@@ -61,14 +62,14 @@ TEST_CASE("What is read back says the same in English") {
     for (const auto& [id, zone] : book.all<Zone>()) {
         commands.push_back({Put<Zone>{zone}});
         commands.push_back({Remove<Zone>{id}});
-        commands.push_back({SetMatRuns{id, day, day + 1, {}}});
-        commands.push_back({ClearAway{id}});
+        commands.push_back({SetMatRuns{id, fourthOfFebruary, fourthOfFebruary + 1, {}}});
+        commands.push_back({ClearAway{fourthOfFebruary, id}});
     }
     for (const auto& [id, batch] : book.all<Batch>()) {
-        commands.push_back({StrikeBatch{id, day}});
+        commands.push_back({StrikeBatch{id, fourthOfFebruary}});
         commands.push_back({RemoveBatch{id}});
-        commands.push_back({PlanBatch{id, day, {}}});
-        commands.push_back({Discard{id, day, {}, "rot"}});
+        commands.push_back({PlanBatch{id, fourthOfFebruary, {}}});
+        commands.push_back({Discard{id, fourthOfFebruary, {}, "rot"}});
     }
     for (const auto& [id, stay] : book.all<Stay>())
         commands.push_back({MoveStay{id, stay.zone, stay.from + 1, stay.to, {}}});

@@ -117,6 +117,30 @@ TEST_CASE("What stands and what was planned before stays where it is") {
     CHECK(audit(nursery.book).empty());
 }
 
+TEST_CASE(
+    "What roots keeps its heat when more is planned beside it, since its days were reckoned with that") {
+    SeasonBook nursery;
+    nursery.want(20, on(12, 1));
+    REQUIRE(nursery.book.perform(proposed(nursery, {on(8, 2), 7, 900}).command()));
+    const Batch planned = nursery.book.all<Batch>().begin()->second;
+    REQUIRE(nursery.book.perform({StrikeBatch{planned.id, planned.strikeDay}}));
+    // Its mat is set off the ideal, so that the planner has a reason to change it.
+    const Stay rooting = *staysInOrder(nursery.book, planned.id).front();
+    REQUIRE(nursery.book.perform({SetMatRuns{nursery.warm,
+                                             rooting.from,
+                                             rooting.to,
+                                             {{{}, nursery.warm, rooting.from, rooting.to, Celsius{210}}}}}));
+    nursery.want(30, on(12, 10));
+    const Day later = planned.strikeDay + 5;
+    const MonthProblem month = monthProblem(nursery.book, builtIn(), {later, 28, 900});
+    REQUIRE(month.problem.held.size() == 1);
+    CHECK(month.problem.held.front().low == 210);
+    CHECK(month.problem.held.front().high == 210);
+    REQUIRE(nursery.book.perform(proposalFrom(nursery.book, month, solved(month.problem).answer).command()));
+    for (Day day = later; day < rooting.to; day = day + 1)
+        CHECK(setPointOn(nursery.book, nursery.warm, day) == Celsius{210});
+}
+
 TEST_CASE("Stays that no set-point of their zone suits don't stop the planning") {
     SeasonBook nursery;
     nursery.want(20, on(12, 1));
