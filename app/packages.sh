@@ -14,8 +14,8 @@ speed_packages="coinor-libcbc-dev"
 # To run the checks of .ci/run besides.
 check_packages="clang-format"
 
-# To run .ci/fuzz besides.
-fuzz_packages="clang"
+# To run .ci/fuzz besides, which .ci/run does at its end; libFuzzer is in the second, which is only recommended by the first.
+fuzz_packages="clang libclang-rt-dev"
 
 # To run .ci/lint besides.
 lint_packages="clang-tidy"
