@@ -21,6 +21,14 @@ std::string without(std::string_view mark, const std::string& words) {
     return words.substr(mark.size());
 }
 
+/// Takes one away from those counted under some words, where there is one.
+bool takesOne(std::map<std::string, int>& counts, const std::string& words) {
+    const auto found = counts.find(words);
+    if (found == counts.end()) return false;
+    if (--found->second == 0) counts.erase(found);
+    return true;
+}
+
 } // namespace
 
 std::string UndoSteps::undoWords(const Step& step) {
@@ -35,7 +43,7 @@ void UndoSteps::clear() {
     m_done.clear();
     m_undone.clear();
     m_more = false;
-    m_takenBack = 0;
+    m_takenBack.clear();
 }
 
 Outcome UndoSteps::read(const QSqlDatabase& database, const std::string& who) {
@@ -48,11 +56,12 @@ Outcome UndoSteps::read(const QSqlDatabase& database, const std::string& who) {
 }
 
 /// From the latest entry to the earliest. Every entry but `Undo` puts a step on those done, and `Undo` takes
-/// the last away; so, backwards, an `Undo` is made good by the next that is not one. The same holds for those
-/// taken back, up to the first step of another kind, after which none could be done again.
+/// one of the same words away: the last, unless another program of the same person has written between. So,
+/// backwards, an `Undo` is made good by the next of its words that is not one. The same holds for those taken
+/// back, up to the first step of another kind, after which none could be done again.
 Outcome UndoSteps::readEarlier() {
     bool canBeRedone = m_readFrom == std::numeric_limits<std::int64_t>::max();
-    int doneAgain = 0;
+    std::map<std::string, int> doneAgain;
     while (m_more && m_done.empty()) {
         QSqlQuery query(m_database);
         query.setForwardOnly(true);
@@ -69,22 +78,19 @@ Outcome UndoSteps::readEarlier() {
             m_readFrom = query.value(0).toLongLong();
             const std::string words = query.value(1).toString().toStdString();
             if (words.starts_with(undoMark)) {
-                ++m_takenBack;
-                if (doneAgain > 0)
-                    --doneAgain;
-                else if (canBeRedone)
-                    m_undone.insert(m_undone.begin(), {m_readFrom, without(undoMark, words)});
+                const std::string step = without(undoMark, words);
+                ++m_takenBack[step];
+                if (!takesOne(doneAgain, step) && canBeRedone)
+                    m_undone.insert(m_undone.begin(), {m_readFrom, step});
                 continue;
             }
             const bool again = words.starts_with(redoMark);
+            const std::string step = again ? without(redoMark, words) : words;
             if (again)
-                ++doneAgain;
+                ++doneAgain[step];
             else
                 canBeRedone = false;
-            if (m_takenBack > 0)
-                --m_takenBack;
-            else
-                earlier.push_back({m_readFrom, again ? without(redoMark, words) : words});
+            if (!takesOne(m_takenBack, step)) earlier.push_back({m_readFrom, step});
         }
         m_more = entries == entriesAtOnce;
         m_done.assign(earlier.rbegin(), earlier.rend());

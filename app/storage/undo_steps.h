@@ -5,6 +5,7 @@
 #include <QSqlDatabase>
 
 #include <cstdint>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -49,9 +50,10 @@ private:
     std::string m_who;
     std::int64_t m_readFrom = 0; ///< entries from this one on are known
     bool m_more = false;         ///< there may be earlier ones
-    int m_takenBack = 0;         ///< steps before m_readFrom that are known to have been taken back
-    std::vector<Step> m_done;    ///< the last done last
-    std::vector<Step> m_undone;  ///< the last taken back last
+    /// Steps before m_readFrom that are known to have been taken back, by their words.
+    std::map<std::string, int> m_takenBack;
+    std::vector<Step> m_done;   ///< the last done last
+    std::vector<Step> m_undone; ///< the last taken back last
 };
 
 } // namespace warmbench::app

@@ -2662,10 +2662,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Fertig am %1; sie steht dort von %2 bis %3.</translation>
     </message>
     <message>
-        <source>Ready to pot on</source>
-        <translation>Topfreif</translation>
-    </message>
-    <message>
         <source>Ready to wean</source>
         <translation>Bereit zum Abhärten</translation>
     </message>

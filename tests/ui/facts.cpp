@@ -44,7 +44,7 @@ TEST_CASE("A batch's life tells stock, recipe as it was, stays, checks, forecast
         QStringLiteral("9 Mar, container 1: 1 of 2 rooted, 1 callused, grade 3, white tips")));
     CHECK(checks.count(QStringLiteral("<br>")) == 3);
     // What becomes of a struck batch is told by the card beside these facts.
-    CHECK(saidOf(facts, QStringLiteral("Ready to pot on")).isEmpty());
+    CHECK(saidOf(facts, QStringLiteral("Ready to wean")).isEmpty());
     CHECK(saidOf(facts, QStringLiteral("Label")).contains(text(batch.code) + QStringLiteral("/01 to")));
     // An earlier day knows nothing of later checks.
     CHECK(saidOf(batchFacts(book, small.struck, day("2027-03-01"), britishWords()),
@@ -59,7 +59,7 @@ TEST_CASE("A batch that waits to be struck foretells its ready day and plants") 
     const auto forecast = forecast::BatchForecast::make(small.book, batch, std::max(today, batch.strikeDay));
     REQUIRE(forecast);
     REQUIRE(forecast->readyDay(0.5));
-    CHECK(saidOf(facts, QStringLiteral("Ready to pot on"))
+    CHECK(saidOf(facts, QStringLiteral("Ready to wean"))
               .startsWith(QStringLiteral("likely ") + britishWords().shortDate(*forecast->readyDay(0.5))));
     CHECK(saidOf(facts, QStringLiteral("Plants"))
               .startsWith(QStringLiteral("about %1,").arg(qRound(forecast->plants(1, 0.9).expected))));

@@ -220,6 +220,13 @@ TEST_CASE("The strike list names every planned batch with its medium, hormone an
     CHECK(list.contains(QStringLiteral("Bench 2, middle · D")));
     CHECK(list.contains(QStringLiteral("IBA 3000 ppm, powder")));
     CHECK(list.contains(QStringLiteral("no place yet")));
+    // What a plant on the list can do to people stands under it.
+    Taxon taxon = book.get<Taxon>(book.get<Batch>(plannedBatch(book)).taxon);
+    taxon.caution = "all parts are poisonous";
+    REQUIRE(!open.window.session()->perform({Put<Taxon>{taxon}}));
+    CHECK(open.child<QTextBrowser>("strikeSheet")
+              ->toPlainText()
+              .contains(text(taxon.name) + QStringLiteral(": all parts are poisonous")));
 }
 
 TEST_CASE("A book that cannot be opened leaves the window as it was") {

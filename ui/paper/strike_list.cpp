@@ -88,12 +88,18 @@ QString strikeListHtml(const HouseBook& book, const std::optional<DaySpan>& span
                        const Wording& wording) {
     std::map<Day, std::vector<const Batch*>> byDay;
     std::set<Hazard> hazards;
+    std::set<QString> ofPlants; // cautions of the very plants on the list
     season::Materials materials;
     for (const auto& [id, batch] : book.all<Batch>()) {
         if (batch.state != BatchState::Planned || (span && !span->holds(batch.strikeDay))) continue;
         byDay[batch.strikeDay].push_back(&batch);
         materials.add(book, batch);
         for (const Hazard hazard : hazardsOfStriking(batch.recipe)) hazards.insert(hazard);
+        const Taxon& taxon = book.get<Taxon>(batch.taxon);
+        for (const std::string& caution : {taxon.caution, batch.recipe.caution.value})
+            if (!caution.empty())
+                ofPlants.insert(QStringLiteral("<p><b>") + taxonHtml(taxon.name) + QStringLiteral("</b>: ") +
+                                text(caution).toHtmlEscaped() + QStringLiteral("</p>"));
     }
     if (byDay.empty())
         return heading(say("Nothing is planned to be struck")) +
@@ -109,7 +115,9 @@ QString strikeListHtml(const HouseBook& book, const std::optional<DaySpan>& span
         for (const Batch* batch : batches) table.add(rowOf(book, *batch, letters, wording));
         page += table.html();
     }
-    return page + materialsHtml(materials, wording) + cautionsHtml(hazards);
+    page += materialsHtml(materials, wording) + cautionsHtml(hazards);
+    for (const QString& caution : ofPlants) page += caution;
+    return page;
 }
 
 } // namespace warmbench::ui

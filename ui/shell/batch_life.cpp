@@ -119,10 +119,10 @@ QList<Fact> forecastFacts(const HouseBook& book, const Batch& batch, Day day, co
     const auto surely = forecast->readyDay(sure);
     if (likely && surely)
         facts.append(
-            {say("Ready to pot on"),
+            {say("Ready to wean"),
              say("likely %1, surely by %2").arg(wording.shortDate(*likely), wording.shortDate(*surely))});
     else
-        facts.append({say("Ready to pot on"), say("not within two years of striking")});
+        facts.append({say("Ready to wean"), say("not within two years of striking")});
     const auto plants = forecast->plants(1, lifeLevel);
     facts.append(
         {say("Plants"), say("about %1, likely %2 to %3")

@@ -9,6 +9,7 @@
 #include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
+#include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
 
@@ -20,6 +21,8 @@ bool desktopIsDark() {
     const QPalette palette = QApplication::palette();
     return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
 }
+
+constexpr int titleBar = 32; ///< pixels, about
 
 QSettings settings() {
     return QSettings(QStringLiteral("Warmbench"), QStringLiteral("Warmbench"));
@@ -33,14 +36,13 @@ void MainWindow::restoreState() {
     m_fahrenheit = kept.value(QStringLiteral("fahrenheit"), false).toBool();
     for (QAction* action : m_menus.languages->actions())
         action->setChecked(action->data().toString() == kept.value(Language::key).toString());
-    resize(1360, 860);
+    // No larger than what the screen has room for beside its own bars.
+    resize(QSize(1360, 860).boundedTo(screen()->availableSize() - QSize(0, titleBar)));
     restoreGeometry(kept.value(QStringLiteral("geometry")).toByteArray());
     m_house->restoreState(kept.value(QStringLiteral("columns")).toByteArray());
     const QString place = kept.value(QStringLiteral("place")).toString();
     for (int i = 0; i < m_places->count(); ++i)
         if (m_places->widget(i)->objectName() == place) showPlace(i);
-    // A day is kept only where another than the day's own was looked at.
-    if (const QDate day = kept.value(QStringLiteral("day")).toDate(); day.isValid()) setDay(dayOf(day));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
@@ -53,10 +55,6 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     kept.setValue(QStringLiteral("columns"), m_house->saveState());
     kept.setValue(QStringLiteral("place"), m_places->currentWidget()->objectName());
     if (m_past) showNow();
-    if (day() == m_today)
-        kept.remove(QStringLiteral("day"));
-    else
-        kept.setValue(QStringLiteral("day"), qDate(day()));
     event->accept();
 }
 

@@ -36,7 +36,8 @@ std::unique_ptr<LineReader> readerOf(ListKind kind, const RecipeLibrary& library
 }
 
 std::size_t columnNamed(const std::vector<ListColumn>& columns, const std::string& cell) {
-    const std::string name = lowered(cell);
+    std::string name = lowered(cell);
+    std::replace(name.begin(), name.end(), '_', ' '); // as programs write heads
     for (std::size_t i = 1; i < columns.size(); ++i) {
         const std::vector<std::string>& others = columns[i].others;
         if (columns[i].name == name || std::find(others.begin(), others.end(), name) != others.end())

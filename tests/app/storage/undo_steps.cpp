@@ -73,3 +73,22 @@ TEST_CASE("Steps are the same whether the program stayed open or was closed") {
         CHECK(closed->redoWords() == stays->redoWords());
     }
 }
+
+TEST_CASE("What another program of the same person has done in between is no step of this one's undo") {
+    const BookFolder folder;
+    const std::string file = folder.smallBookFile();
+    {
+        const auto window = opened(file, OpenMode::Write);
+        REQUIRE(!window->perform(handsOf(1)));
+        REQUIRE(!opened(file, OpenMode::Write)->perform(handsOf(2)));
+        REQUIRE(!window->perform(handsOf(3)));
+        REQUIRE(!window->undo());
+        REQUIRE(!window->undo());
+        CHECK(window->redoWords() == "Add hand day 2030-01-02");
+    }
+    const auto again = opened(file, OpenMode::Write);
+    CHECK(again->undoWords() == "Add hand day 2030-01-03");
+    REQUIRE(!again->undo());
+    CHECK(again->undo()->text() == "there is nothing to undo");
+    CHECK(again->book().all<HandDay>() == smallBook().book.all<HandDay>());
+}

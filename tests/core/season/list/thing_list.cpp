@@ -28,10 +28,11 @@ std::vector<std::string> troubles(const ThingList& list) {
 TEST_CASE("Lines of one stock are its flushes, and are put in and undone as one step") {
     SeasonBook nursery;
     const HouseBook before = nursery.book;
-    const ThingList list = read("Stock;Species;Number;Wood;From;To;Cuttings per plant;Regrowth\n"
-                                "hedge;Abelia × grandiflora;12;softwood;05-10;07-15;6;21\n"
-                                "hedge;Abelia × grandiflora;;semi-ripe;1.8.2026;30.9.2026;4;\n",
-                                ListKind::Stocks, nursery.book);
+    const ThingList list =
+        read("Stock;Species;Number;Wood;season_from;Season to;cuttings_per_plant;Regrowth\n"
+             "hedge;Abelia × grandiflora;12;softwood;05-10;07-15;6;21\n"
+             "hedge;Abelia × grandiflora;;semi-ripe;1.8.2026;30.9.2026;4;\n",
+             ListKind::Stocks, nursery.book);
     CHECK(troubles(list) == std::vector<std::string>{"", ""});
     auto change = nursery.book.perform(list.command);
     REQUIRE(change);
