@@ -203,7 +203,7 @@ int tellHeat(const HouseBook& book, const ClimateOptions& options) {
     const auto day = readDay("--day", options.day);
     if (!day) return refuse(day.refusal());
     std::cout << "Heat for what roots on " << dayWords(*day)
-              << ": from its strike day until nine of ten of those that root have, the whole mat's cost\n";
+              << ": from that day until nine of ten of those that root have, the whole mat's cost\n";
     bool any = false;
     for (const auto& [id, zone] : book.all<Zone>()) {
         if (!zone.mat) continue;
@@ -212,8 +212,7 @@ int tellHeat(const HouseBook& book, const ClimateOptions& options) {
             if (stay.stage != Stage::Rooting) continue;
             const Batch& batch = book.get<Batch>(stay.batch);
             TextTable table({"mat", "ready after", "cost", "recipe's range"}, 1);
-            for (const season::HeatChoice& choice :
-                 season::heatChoices(book, zone, batch.recipe, batch.strikeDay))
+            for (const season::HeatChoice& choice : season::heatChoices(book, zone, batch, *day))
                 table.add({choice.setPoint ? decimal(*choice.setPoint) + " °C" : "off",
                            choice.days ? std::to_string(*choice.days) + " days" : "not in a year",
                            book.nursery().currency + " " + fixedText(choice.cost.units(), 2),

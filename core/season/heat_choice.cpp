@@ -13,14 +13,15 @@ namespace {
 constexpr int longest = 366;
 
 /// Nothing where the mat's power does not hold the set-point on some day.
-std::optional<HeatChoice> choiceAt(const HouseBook& book, const Zone& zone, const Recipe& recipe,
-                                   Day strikeDay, std::optional<Celsius> setPoint, double degreeDays) {
+std::optional<HeatChoice> choiceAt(const HouseBook& book, const Zone& zone, const Recipe& recipe, Day from,
+                                   std::optional<Celsius> setPoint, double degreeDays) {
     const House& house = houseOf(book, zone);
     const climate::Thresholds thresholds = forecast::thresholdsOf(recipe);
     HeatChoice choice{setPoint, {}, {}, true};
     double passed = 0;
+    if (degreeDays <= 0) choice.days = 0;
     for (int i = 0; i < longest && !choice.days; ++i) {
-        const Day day = strikeDay + i;
+        const Day day = from + i;
         Celsius rootZone = onDay(house.unheatedRootZone, day);
         if (setPoint) {
             const auto cost = matCostPerDay(book, zone, *setPoint, onDay(house.air, day));
@@ -36,19 +37,29 @@ std::optional<HeatChoice> choiceAt(const HouseBook& book, const Zone& zone, cons
     return choice;
 }
 
-} // namespace
-
-std::vector<HeatChoice> heatChoices(const HouseBook& book, const Zone& zone, const Recipe& recipe,
-                                    Day strikeDay) {
+std::vector<HeatChoice> choicesFrom(const HouseBook& book, const Zone& zone, const Recipe& recipe, Day from,
+                                    double passed) {
     const auto need = rooting::rootingNeed(recipe);
     if (!zone.mat || !need) return {};
     std::vector<std::optional<Celsius>> ways{std::nullopt};
     for (const Celsius setPoint : zone.mat->setPoints) ways.emplace_back(setPoint);
     std::vector<HeatChoice> choices;
     for (const auto& way : ways)
-        if (auto choice = choiceAt(book, zone, recipe, strikeDay, way, need->quantile(0.9)))
+        if (auto choice = choiceAt(book, zone, recipe, from, way, need->quantile(0.9) - passed))
             choices.push_back(*choice);
     return choices;
+}
+
+} // namespace
+
+std::vector<HeatChoice> heatChoices(const HouseBook& book, const Zone& zone, const Recipe& recipe,
+                                    Day strikeDay) {
+    return choicesFrom(book, zone, recipe, strikeDay, 0);
+}
+
+std::vector<HeatChoice> heatChoices(const HouseBook& book, const Zone& zone, const Batch& batch, Day day) {
+    const Day from = std::max(day, batch.strikeDay);
+    return choicesFrom(book, zone, batch.recipe, from, forecast::BatchWarmth(book, batch).by(from));
 }
 
 } // namespace warmbench::season

@@ -17,5 +17,9 @@ struct HeatChoice {
 /// no mat or the recipe's figures can't be.
 [[nodiscard]] std::vector<HeatChoice> heatChoices(const HouseBook& book, const Zone& zone,
                                                   const Recipe& recipe, Day strikeDay);
+/// The same of a batch, as seen on a day: what is still to come from that day on, or from its strike day
+/// where that is later, after the warmth that it has had. 0 days where that was enough already.
+[[nodiscard]] std::vector<HeatChoice> heatChoices(const HouseBook& book, const Zone& zone, const Batch& batch,
+                                                  Day day);
 
 } // namespace warmbench::season

@@ -1603,6 +1603,10 @@
         <translation>&amp;Tage, an denen gesteckt werden darf</translation>
     </message>
     <message>
+        <source>Days still to root and heating, by setting</source>
+        <translation>Tage, die es noch zum Wurzeln braucht, und Heizen, nach Sollwert</translation>
+    </message>
+    <message>
         <source>Days that ask too much</source>
         <translation>Tage, die zu viel verlangen</translation>
     </message>
@@ -3002,8 +3006,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Gesteckt</translation>
     </message>
     <message>
-        <source>Struck on %1. Costs are of the whole mat from then until nine of ten of those that root have; the house's air is taken as %2 today. The mat is %3.</source>
-        <translation>Gesteckt am %1. Die Kosten gelten für die ganze Heizmatte von da an, bis neun von zehn derer, die wurzeln, bewurzelt sind; als Luft des Hauses gilt heute %2. Die Heizmatte ist %3.</translation>
+        <source>Struck on %1. Days and costs are those still to come, of the whole mat, until nine of ten of those that root have; the house's air is taken as %2 today. The mat is %3.</source>
+        <translation>Gesteckt am %1. Tage und Kosten sind die noch ausstehenden, für die ganze Matte, bis neun von zehn der wurzelnden bewurzelt sind; für die Luft im Haus werden heute %2 angenommen. Die Matte ist %3.</translation>
     </message>
     <message>
         <source>Struck, without a place</source>

@@ -15,6 +15,7 @@
 #include <QListWidget>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QStatusBar>
 #include <QTest>
 #include <QTextBrowser>
 #include <QTimer>
@@ -141,6 +142,22 @@ TEST_CASE("A refusal is told in the window and changes nothing") {
     CHECK(open.window.session()->book() == crowded);
     CHECK(open.child<QLabel>("refusal")->isVisible());
     CHECK(open.child<QLabel>("refusal")->text().contains(QStringLiteral("is taken by")));
+}
+
+TEST_CASE("Why something can't be undone is told in whatever place it was asked for") {
+    /// A session in which nothing can be taken back any more.
+    class Stuck : public MemorySession {
+    public:
+        using MemorySession::MemorySession;
+        Outcome undo() override { return Refusal{"Bench 1 · A", "something stands there by now"}; }
+        [[nodiscard]] QString undoWords() const override { return QStringLiteral("Add a zone"); }
+    };
+    OpenWindow open;
+    open.window.setSession(std::make_unique<Stuck>(smallNursery(), QStringLiteral("stuck")));
+    open.child<QAction>("targets")->trigger();
+    open.child<QAction>("undo")->trigger();
+    CHECK(
+        open.window.statusBar()->currentMessage().contains(QStringLiteral("something stands there by now")));
 }
 
 TEST_CASE("Typing a part of a name, code or target finds the batch") {

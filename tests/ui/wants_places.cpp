@@ -1,4 +1,6 @@
+#include "ui/form/table.h"
 #include "ui/wants/stocks_place.h"
+#include "ui/wants/target_dialog.h"
 #include "ui/wants/targets_place.h"
 
 #include "tests/ui/shown_place.h"
@@ -6,12 +8,15 @@
 #include <catch2/catch.hpp>
 
 #include <QApplication>
+#include <QHeaderView>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTest>
 #include <QTimer>
 #include <QTreeWidget>
+#include <QVBoxLayout>
 
 using namespace warmbench;
 using namespace warmbench::ui;
@@ -79,4 +84,41 @@ TEST_CASE("Targets show what is struck and expected with its band, and those in 
     CHECK(answer.contains("semi-ripe cuttings from 2 Aug to 29 Aug"));
     CHECK(answer.contains("under a tent, then 30 days in the open. Stock gives Row 2: 1"));
     CHECK(answer.contains("Nothing is in the way."));
+}
+
+TEST_CASE("A dialog grows with what it has to say, and squeezes no field for it") {
+    testing::SeasonBook nursery;
+    warmbench::ui::TargetDialog dialog(
+        nursery.book, testing::builtIn(), Target{}, Wording(),
+        [&](const Command& command) -> Outcome {
+            const auto change = nursery.book.perform(command);
+            return change ? std::nullopt : Outcome(change.refusal());
+        },
+        nullptr);
+    dialog.show();
+    auto* taxon = dialog.findChild<QLineEdit*>("taxonName");
+    REQUIRE(taxon);
+    taxon->setText("Nonesuch \u00d7 candida, a name that nobody has given to any plant that roots");
+    QTest::keyClick(&dialog, Qt::Key_Return);
+    QApplication::processEvents();
+    CHECK(dialog.isVisible());
+    CHECK(taxon->height() >= taxon->sizeHint().height());
+    for (const QLabel* label : dialog.findChildren<QLabel*>())
+        if (label->isVisible() && label->wordWrap())
+            CHECK(label->height() >= label->heightForWidth(label->width()));
+}
+
+TEST_CASE("A table's last column takes what is left when the window gets wider") {
+    QWidget page;
+    auto* column = new QVBoxLayout(&page);
+    QTreeWidget* table = makeTable("table", "A table", {"Batch", "Taxon", "Why it is worth a look"}, &page);
+    column->addWidget(table);
+    new QTreeWidgetItem(table, {"27-001-A", "Olearia × haastii", "not looked at for seven days"});
+    page.resize(160, 120);
+    page.show();
+    fitColumns(*table);
+    page.resize(900, 120);
+    QApplication::processEvents();
+    CHECK(table->header()->sectionPosition(2) + table->header()->sectionSize(2) >=
+          table->viewport()->width() - 1);
 }

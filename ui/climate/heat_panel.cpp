@@ -116,11 +116,11 @@ void HeatPanel::showBatch() {
     const Zone& zone = m_book->get<Zone>(stay->zone);
     const Celsius air = onDay(houseOf(*m_book, zone).air, m_day);
     const auto running = setPointOn(*m_book, zone.id, m_day);
-    m_choices = season::heatChoices(*m_book, zone, batch.recipe, batch.strikeDay);
+    m_choices = season::heatChoices(*m_book, zone, batch, m_day);
     m_words->setText(
-        tr("Struck on %1. Costs are of the whole mat from then until nine of ten of those that root have; "
-           "the "
-           "house's air is taken as %2 today. The mat is %3.")
+        tr("Struck on %1. Days and costs are those still to come, of the whole mat, until nine of ten of "
+           "those "
+           "that root have; the house's air is taken as %2 today. The mat is %3.")
             .arg(m_wording.shortDate(batch.strikeDay), m_wording.temperature(air),
                  running ? tr("at %1 now").arg(m_wording.temperature(*running)) : tr("off now")));
     const auto off = std::find_if(m_choices.begin(), m_choices.end(),

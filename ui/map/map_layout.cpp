@@ -127,9 +127,12 @@ bool MapLayout::headingOutside(const MapScene& scene, int zone) const {
 QRect MapLayout::heading(const MapScene& scene, int zone) const {
     const QRect slots = zoneSlots(scene, zone);
     const int height = static_cast<int>(headingHeight);
-    if (!headingOutside(scene, zone))
-        return {slots.left() + 2, slots.top() + 2, slots.width() - 4,
-                std::min(height - 4, slots.height() - 4)};
+    if (!headingOutside(scene, zone)) {
+        // Over a zone that is hardly higher only its name, so that what stands there is still seen.
+        const bool low = slots.height() < 3 * height;
+        const int width = low ? std::min(slots.width() - 4, narrowHeading) : slots.width() - 4;
+        return {slots.left() + 2, slots.top() + 2, width, std::min(height - 4, slots.height() - 4)};
+    }
     if (scene.zones[nth(zone)].heading == HeadingSide::Before)
         return {slots.left(), slots.bottom() + 1, slots.width(), height};
     return {slots.left(), slots.top() - height, slots.width(), height};

@@ -20,6 +20,7 @@ inline std::size_t nth(int index) {
 inline constexpr double mapMargin = 16;
 inline constexpr double houseTitleHeight = 32;
 inline constexpr double headingHeight = 22;
+inline constexpr int narrowHeading = 56; ///< of a heading that stands on few slots
 /// Between a bench's slots and its edge.
 inline constexpr double benchRim = 5;
 

@@ -135,11 +135,13 @@ QList<Fact> forecastFacts(const HouseBook& book, const Batch& batch, Day day, co
 QList<Fact> settingFacts(const HouseBook& book, const Batch& batch, Day day, const Wording& wording) {
     const Stay* stay = rootingStayOf(book, batch.id);
     if (!stay || batch.state == BatchState::Ended || day >= stay->to) return {};
-    const auto choices = season::heatChoices(book, book.get<Zone>(stay->zone), batch.recipe, batch.strikeDay);
+    const auto choices = season::heatChoices(book, book.get<Zone>(stay->zone), batch, day);
     QStringList told;
     for (const season::HeatChoice& choice : choices) told += settingWords(book, choice, wording);
     if (told.isEmpty()) return {};
-    return {{say("Days to root and heating, by setting"), told.join(QStringLiteral("<br>"))}};
+    return {{day > batch.strikeDay ? say("Days still to root and heating, by setting")
+                                   : say("Days to root and heating, by setting"),
+             told.join(QStringLiteral("<br>"))}};
 }
 
 Fact labelFact(const HouseBook& book, const Batch& batch, const Wording& wording) {

@@ -52,7 +52,8 @@ void MainWindow::performOnMap(const Command& command) {
 
 void MainWindow::tell(const Outcome& refusal, const QString& done) {
     m_house->tell(refusal);
-    if (!refusal) statusBar()->showMessage(done);
+    // Other places than the house have no line of their own for what was refused by a menu.
+    statusBar()->showMessage(refusal ? told(*refusal, m_wording) : done);
     updateActions();
 }
 

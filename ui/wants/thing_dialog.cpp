@@ -3,6 +3,7 @@
 #include "ui/form/labels.h"
 
 #include <QDialogButtonBox>
+#include <QEvent>
 #include <QFormLayout>
 #include <QVBoxLayout>
 
@@ -21,6 +22,16 @@ ThingDialog::ThingDialog(const QString& title, Performer performer, QWidget* par
     column->addWidget(m_refusal);
     column->addWidget(ends);
     column->addStrut(480); // wide enough for a name, and wider where the fields need it
+}
+
+bool ThingDialog::event(QEvent* event) {
+    const bool done = QDialog::event(event);
+    if (event->type() == QEvent::LayoutRequest) {
+        const int needed = layout()->hasHeightForWidth() ? layout()->totalHeightForWidth(width())
+                                                         : layout()->totalMinimumSize().height();
+        if (needed > height()) resize(width(), needed);
+    }
+    return done;
 }
 
 void ThingDialog::accept() {

@@ -22,6 +22,8 @@ public:
     void accept() override;
 
 protected:
+    /// Grows where a hint or a refusal needs more lines, so that no field is squeezed for it.
+    bool event(QEvent* event) override;
     [[nodiscard]] QFormLayout& fields() { return *m_fields; }
     /// Puts the thing into the book as the fields say it; a refusal where they cannot be read.
     [[nodiscard]] virtual Result<Command> command() const = 0;

@@ -35,6 +35,31 @@ TableCell cellOf(const std::optional<T>& maybe) {
     return maybe ? cellOf(*maybe) : TableCell{};
 }
 
+/// A field that names another thing of the book: by what people call that, where they do.
+template <class Tag>
+TableCell cellIn(const HouseBook& book, Id<Tag> id) {
+    TableCell cell = cellOf(id);
+    forEachKind([&]<class E>() {
+        if constexpr (std::is_same_v<IdOf<E>, Id<Tag>>) {
+            const E* thing = book.find<E>(id);
+            if constexpr (requires { thing->code; }) {
+                if (thing) cell = cellOf(thing->code);
+            } else if constexpr (requires { thing->name; }) {
+                if (thing) cell = cellOf(thing->name);
+            }
+        }
+    });
+    return cell;
+}
+template <class Tag>
+TableCell cellIn(const HouseBook& book, const std::optional<Id<Tag>>& id) {
+    return id ? cellIn(book, *id) : TableCell{};
+}
+template <class T>
+TableCell cellIn(const HouseBook&, const T& field) {
+    return cellOf(field);
+}
+
 std::string csvCell(const TableCell& cell) {
     constexpr std::string_view formulaStarts = "=+-@\t\r";
     std::string text = cell.text;
@@ -59,7 +84,10 @@ std::optional<BookTable> bookTable(const HouseBook& book, std::string_view list)
         describe(example, [&](const char* name, const auto&) { table->front().push_back({name, {}}); });
         for (const auto& [id, thing] : book.all<E>()) {
             auto& row = table->emplace_back();
-            describe(thing, [&](const char*, const auto& field) { row.push_back(cellOf(field)); });
+            describe(thing, [&](const char* name, const auto& field) {
+                const bool isOwn = std::string_view(name) == "id";
+                row.push_back(isOwn ? cellOf(field) : cellIn(book, field));
+            });
         }
     });
     return table;

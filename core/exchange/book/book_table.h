@@ -17,8 +17,8 @@ struct TableCell {
     friend bool operator==(const TableCell&, const TableCell&) = default;
 };
 
-/// One list of a house book: the first row holds the names of the fields, then a row a thing; nested fields
-/// are JSON text.
+/// One list of a house book: the first row holds the names of the fields, then a row a thing; a field that
+/// names another thing has what people call that (its code or name), nested fields are JSON text.
 using BookTable = std::vector<std::vector<TableCell>>;
 
 /// The list of this name (kindName<E>.many); nothing for the name of no list.

@@ -118,8 +118,14 @@ TEST_CASE("A list of targets is put in whole, or without its wrong lines when sh
     CHECK(refused.error.find("1 of 2 lines are wrong, so nothing was put in") != std::string::npos);
     CHECK(runWith({"import", book, list, "--what", "targets", "--rest"}).out ==
           book + ": 1 targets put in\n");
-    CHECK(runWith({"export", book, "--as", "csv", "--what", "targets"}).out.find("T01,1,80,2028-06-01") !=
-          std::string::npos);
+    const std::string written = runWith({"export", book, "--as", "csv", "--what", "targets"}).out;
+    CHECK(written.find("T01,Abelia × grandiflora,80,2028-06-01") != std::string::npos);
+    // What is written that way can be read that way.
+    std::ofstream(list) << written;
+    const std::string other = (folder.path() / "other.wbook").string();
+    REQUIRE(runWith({"new", other}).status == 0);
+    CHECK(runWith({"import", other, list, "--what", "targets"}).out == other + ": 1 targets put in\n");
+    CHECK(runWith({"export", other, "--as", "csv", "--what", "targets"}).out == written);
     CHECK(runWith({"check", book}).status == 0);
 }
 
