@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <iostream>
+#include <memory>
 
 namespace warmbench::app {
 
@@ -21,7 +22,10 @@ int refuse(const Refusal& refusal, ExitStatus status) {
 }
 
 Call readCall(int argc, char** argv) {
-    CLI::App program{"Warmbench plans the work of a propagation house.", "warmbench"};
+    // The work looks at its options, which live as long as the program that read them.
+    const auto parsed =
+        std::make_shared<CLI::App>("Warmbench plans the work of a propagation house.", "warmbench");
+    CLI::App& program = *parsed;
     program.set_version_flag("--version", "warmbench 0.1.0");
     program.require_subcommand(0, 1);
     Work work;
@@ -54,7 +58,8 @@ Call readCall(int argc, char** argv) {
     } catch (const CLI::ParseError& error) {
         return {{}, refuse(refusalOf(program, error))};
     }
-    return {work, done};
+    if (!work) return {{}, done};
+    return {[parsed, work] { return work(); }, done};
 }
 
 int runProgram(int argc, char** argv) {

@@ -59,7 +59,7 @@ Outcome BookFile::load() {
     if (const auto* broken = std::get_if<std::vector<BrokenRule>>(&made))
         return Refusal{path(), damaged + wordsOfFirst(*broken)};
     m_book = std::move(std::get<HouseBook>(made));
-    return m_store->mode() == OpenMode::Read ? std::nullopt : m_steps.read(database, m_store->who());
+    return m_store->mode() == OpenMode::Read ? std::nullopt : m_steps.read(*m_store);
 }
 
 Outcome BookFile::keep(const Change& change, const std::string& words) {

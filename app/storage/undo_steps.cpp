@@ -46,10 +46,10 @@ void UndoSteps::clear() {
     m_takenBack.clear();
 }
 
-Outcome UndoSteps::read(const QSqlDatabase& database, const std::string& who) {
+Outcome UndoSteps::read(const Store& store) {
     clear();
-    m_database = database;
-    m_who = who;
+    m_store = &store;
+    m_who = store.who();
     m_readFrom = std::numeric_limits<std::int64_t>::max();
     m_more = true;
     return readEarlier();
@@ -63,7 +63,7 @@ Outcome UndoSteps::readEarlier() {
     bool canBeRedone = m_readFrom == std::numeric_limits<std::int64_t>::max();
     std::map<std::string, int> doneAgain;
     while (m_more && m_done.empty()) {
-        QSqlQuery query(m_database);
+        QSqlQuery query(m_store->database());
         query.setForwardOnly(true);
         query.prepare(QStringLiteral("SELECT seq, words FROM journal WHERE who = ? AND seq < ? AND seq > "
                                      "(SELECT MIN(seq) FROM journal) "

@@ -1,8 +1,6 @@
 #pragma once
 
-#include "core/quantity/result.h"
-
-#include <QSqlDatabase>
+#include "app/storage/store.h"
 
 #include <cstdint>
 #include <map>
@@ -24,8 +22,8 @@ public:
         std::string words;
     };
 
-    /// Reads the latest steps of one person from a journal. The database must outlive this.
-    Outcome read(const QSqlDatabase& database, const std::string& who);
+    /// Reads the latest steps of whom the store names now from its journal. The store must outlive this.
+    Outcome read(const Store& store);
     void clear();
 
     /// The step that would be taken back, or done again; null where there is none.
@@ -46,7 +44,7 @@ public:
 private:
     Outcome readEarlier();
 
-    QSqlDatabase m_database;
+    const Store* m_store = nullptr;
     std::string m_who;
     std::int64_t m_readFrom = 0; ///< entries from this one on are known
     bool m_more = false;         ///< there may be earlier ones
