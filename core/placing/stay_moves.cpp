@@ -143,6 +143,7 @@ std::string movedWords(const Batch& batch, const std::vector<Place>& places) {
     if (places.size() >= batch.containers.size()) return batch.code;
     if (places.size() == 1) return containerCode(batch.code, places.front().container);
     std::vector<int> numbers;
+    numbers.reserve(places.size());
     for (const Place& place : places) numbers.push_back(place.container);
     return phrase("containers %1 of %2", containerNumbers(numbers), batch.code).text();
 }

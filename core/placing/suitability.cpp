@@ -12,9 +12,10 @@ planner::Zone gridOf(const Zone& zone) {
     planner::Zone grid;
     grid.rows = zone.rows;
     grid.cols = zone.cols;
-    grid.blocked.assign(static_cast<std::size_t>(zone.rows * zone.cols), 0);
+    const auto cols = static_cast<std::size_t>(zone.cols);
+    grid.blocked.assign(static_cast<std::size_t>(zone.rows) * cols, 0);
     for (const Slot slot : zone.blocked)
-        grid.blocked[static_cast<std::size_t>(slot.row * zone.cols + slot.col)] = 1;
+        grid.blocked[static_cast<std::size_t>(slot.row) * cols + static_cast<std::size_t>(slot.col)] = 1;
     return grid;
 }
 
@@ -140,6 +141,7 @@ std::vector<Stay> Suitability::staysAfter(const Move& move) const {
                 if (one->after) stays.emplace(one->id(), *one->after);
             }
     std::vector<Stay> after;
+    after.reserve(stays.size());
     for (auto& [id, stay] : stays) after.push_back(std::move(stay));
     return after;
 }

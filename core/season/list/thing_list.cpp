@@ -11,6 +11,7 @@ namespace {
 template <class Names>
 std::vector<ListColumn> named(const Names& names) {
     std::vector<ListColumn> columns;
+    columns.reserve(std::size(names));
     for (const char* name : names) columns.push_back({name});
     return columns;
 }
