@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "core/planner/search/cost.h"
 #include "core/rooting/prior/recipe_prior.h"
+#include "core/season/batch_price.h"
 #include "core/season/month_problem.h"
 
 #include <algorithm>
@@ -11,14 +12,6 @@
 
 namespace warmbench::placing {
 namespace {
-
-/// The worth of a plant; of one that no target asks for the best of all, as the planner has it.
-Money worthOf(const HouseBook& book, const Batch& batch) {
-    if (batch.target) return book.get<Target>(*batch.target).worth;
-    Money best{100};
-    for (const auto& [id, target] : book.all<Target>()) best = std::max(best, target.worth);
-    return best;
-}
 
 /// A small planning problem of the days from `from` on, built zone by zone and batch by batch.
 class SmallProblem {
@@ -108,7 +101,7 @@ CostOfBatch::CostOfBatch(const HouseBook& book, const Carried& carried) : m_book
     const auto take = rooting::takePrior(batch.recipe);
     if (!take) return;
     m_known = true;
-    m_valueOfOne = static_cast<double>(worthOf(book, batch).parts) * take->share.alpha /
+    m_valueOfOne = static_cast<double>(season::worthOfPlant(book, batch.target).parts) * take->share.alpha /
                    (take->share.alpha + take->share.beta);
 }
 
@@ -132,9 +125,7 @@ planner::Cost CostOfBatch::reckon(const std::vector<Stay>& stays, const Frame& f
         for (const BatchContainer& one : batch.containers)
             if (std::find(containers.begin(), containers.end(), one.number) != containers.end())
                 made.cuttings += one.cuttings;
-        made.value = std::llround(m_valueOfOne * static_cast<double>(made.cuttings));
-        made.latePerDay = made.value * nursery.lateCostPermille / 1000;
-        made.moveCost = nursery.moveCost.parts * made.containers;
+        season::price(made, std::llround(m_valueOfOne * static_cast<double>(made.cuttings)), nursery);
         if (batch.target) made.due = m_book.get<Target>(*batch.target).due - from;
         if (way.empty()) {
             small.addUnplaced(std::move(made));

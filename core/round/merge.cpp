@@ -4,7 +4,9 @@
 #include "core/round/entry.h"
 
 #include <algorithm>
+#include <set>
 #include <tuple>
+#include <utility>
 #include <variant>
 
 namespace warmbench::round {
@@ -43,16 +45,15 @@ void addNew(std::vector<Carried>& found, const HouseBook& book, const HouseBook&
     const auto keyIn = [](const HouseBook& one, const E& thing) {
         return std::pair(one.get<Batch>(thing.batch).code, contentOf(thing));
     };
-    std::vector<decltype(keyIn(book, E{}))> known;
-    for (const auto& [id, thing] : book.all<E>()) known.push_back(keyIn(book, thing));
-    std::sort(known.begin(), known.end());
+    std::multiset<decltype(keyIn(book, E{}))> known;
+    for (const auto& [id, thing] : book.all<E>()) known.insert(keyIn(book, thing));
     for (const auto& [id, thing] : copy.all<E>()) {
-        const auto key = keyIn(copy, thing);
-        const auto same = std::lower_bound(known.begin(), known.end(), key);
-        if (same != known.end() && *same == key)
+        auto key = keyIn(copy, thing);
+        const auto same = known.find(key);
+        if (same != known.end())
             known.erase(same);
         else
-            found.push_back({key.first, thing});
+            found.push_back({std::move(key.first), thing});
     }
 }
 
@@ -75,11 +76,21 @@ const char* seen(const Potting&) {
     return "it was potted on on ";
 }
 
+const auto& idsOf(const HouseBook& book, const RootCheck& one) {
+    return book.checksOf(one.batch);
+}
+const auto& idsOf(const HouseBook& book, const Loss& one) {
+    return book.lossesOf(one.batch);
+}
+const auto& idsOf(const HouseBook& book, const Potting& one) {
+    return book.pottingsOf(one.batch);
+}
+
 /// Whether the book has another result of the same container and day.
 template <class E>
 Outcome saidOtherwise(const HouseBook& book, const E& deed, const std::string& place) {
-    for (const auto& [id, other] : book.all<E>())
-        if (other.batch == deed.batch && other.container == deed.container && other.day == deed.day)
+    for (const auto id : idsOf(book, deed))
+        if (const E& other = book.get<E>(id); other.container == deed.container && other.day == deed.day)
             return Refusal{place, seen(deed) + deed.day.iso() + " in both books: " + words(other) +
                                       " here, " + words(deed) + " in the copy"};
     return std::nullopt;

@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "core/forecast/mat_heat.h"
 #include "core/forecast/stay_ends.h"
+#include "core/season/batch_price.h"
 #include "core/season/container_choice.h"
 #include "core/season/planned_again.h"
 #include "core/season/standing_stays.h"
@@ -121,7 +122,7 @@ public:
         part.containers = static_cast<int>(planned.containers.size());
         part.cuttings = planned.cuttings();
         const double plants = static_cast<double>(part.cuttings) * part.way.meanTake();
-        const Money worth = target ? target->worth : bestWorth();
+        const Money worth = worthOfPlant(m_book, planned.target);
         addPart(std::move(part),
                 static_cast<std::int64_t>(std::llround(static_cast<double>(worth.parts) * plants)));
         if (!previous.empty()) m_month.problem.batches.back().previous = std::move(previous);
@@ -231,13 +232,6 @@ private:
         return m_stockIndex[key] = static_cast<int>(m_month.problem.stocks.size()) - 1;
     }
 
-    /// The worth of a plant that no target asks for, so that she planned it for reasons of her own.
-    [[nodiscard]] Money bestWorth() const {
-        Money best{100};
-        for (const auto& [id, target] : m_book.all<Target>()) best = std::max(best, target.worth);
-        return best;
-    }
-
     void addPart(BatchPart part, std::int64_t value) {
         const Way& way = part.way;
         const Nursery& nursery = m_book.nursery();
@@ -253,9 +247,7 @@ private:
         batch.strikeFirst = way.window.first - m_month.from;
         batch.strikeLast = way.window.last - m_month.from;
         if (part.target) batch.due = m_book.get<Target>(*part.target).due - m_month.from;
-        batch.value = value;
-        batch.latePerDay = batch.value * nursery.lateCostPermille / 1000;
-        batch.moveCost = nursery.moveCost.parts * part.containers;
+        price(batch, value, nursery);
         batch.stays.push_back(rootingRule(way, nursery, part.containers));
         if (const auto rule = openRule(way.recipe)) batch.stays.push_back(*rule);
         m_month.problem.batches.push_back(std::move(batch));

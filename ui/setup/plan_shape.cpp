@@ -27,6 +27,14 @@ int steps(double by, Millimetres slot) {
     return static_cast<int>(std::lround(by / mm(slot)));
 }
 
+/// Of a grid of slots, the one at a point from its corner, or nearest to it.
+Slot nearestSlot(QPointF at, Millimetres slot, int rows, int cols) {
+    const auto index = [&](double along, int most) {
+        return std::clamp(static_cast<int>(std::floor(along / mm(slot))), 0, most - 1);
+    };
+    return {index(at.y(), rows), index(at.x(), cols)};
+}
+
 House draggedHouse(House house, const Grip& grip, QPointF by) {
     if (grip.right) house.length = std::max(smallestSide, snapped(mm(house.length) + by.x()));
     if (grip.bottom) house.width = std::max(smallestSide, snapped(mm(house.width) + by.y()));
@@ -160,12 +168,8 @@ std::optional<Bench> benchBetween(const Bench& like, QPointF from, QPointF to) {
 }
 
 Slot slotNear(const HouseBook& book, const Zone& zone, QPointF at) {
-    const QPointF inZone = at - planRect(book, zone).topLeft();
-    const double slot = mm(book.get<Bench>(zone.bench).slot);
-    const auto index = [&](double along, int most) {
-        return std::clamp(static_cast<int>(std::floor(along / slot)), 0, most - 1);
-    };
-    return {index(inZone.y(), zone.rows), index(inZone.x(), zone.cols)};
+    return nearestSlot(at - planRect(book, zone).topLeft(), book.get<Bench>(zone.bench).slot, zone.rows,
+                       zone.cols);
 }
 
 Zone blockedBetween(const Zone& zone, Slot from, Slot to) {
@@ -184,14 +188,9 @@ Zone blockedBetween(const Zone& zone, Slot from, Slot to) {
 }
 
 Zone zoneBetween(const Bench& bench, const Zone& like, QPointF from, QPointF to) {
-    const auto slotAt = [&](QPointF at) {
-        const auto index = [&](double along, int most) {
-            return std::clamp(static_cast<int>(std::floor(along / mm(bench.slot))), 0, most - 1);
-        };
-        return Slot{index(at.y() - mm(bench.y), bench.rows), index(at.x() - mm(bench.x), bench.cols)};
-    };
-    const Slot a = slotAt(from);
-    const Slot b = slotAt(to);
+    const QPointF corner = planRect(bench).topLeft();
+    const Slot a = nearestSlot(from - corner, bench.slot, bench.rows, bench.cols);
+    const Slot b = nearestSlot(to - corner, bench.slot, bench.rows, bench.cols);
     Zone zone = like;
     zone.row = std::min(a.row, b.row);
     zone.col = std::min(a.col, b.col);

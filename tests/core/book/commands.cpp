@@ -2,6 +2,7 @@
 #include "core/book/query.h"
 #include "core/book/rules.h"
 #include "tests/support/small_book.h"
+#include "tests/support/through_and_back.h"
 
 #include <catch2/catch.hpp>
 
@@ -9,24 +10,6 @@ using namespace warmbench;
 using namespace warmbench::tests;
 
 namespace {
-
-/// What every command keeps: done, taken back and done again it leads to the same states, sound all of them.
-/// The book is left as it is after the command.
-void followsThroughAndBack(HouseBook& book, const Command& command) {
-    const HouseBook before = book;
-    CHECK(!words(book, command).empty());
-    const Result<Change> change = book.perform(command);
-    if (!change) FAIL(change.refusal().text());
-    const HouseBook after = book;
-    CHECK(!(after == before));
-    CHECK(audit(book).empty());
-    CHECK(!book.apply(change->inverse()));
-    CHECK(book == before);
-    CHECK(audit(book).empty());
-    CHECK(!book.apply(*change));
-    CHECK(book == after);
-    CHECK(audit(book).empty());
-}
 
 template <class E>
 E changedName(E thing) {

@@ -5,6 +5,7 @@
 #include "core/book/whereabouts.h"
 #include "core/placing/other_days.h"
 #include "tests/support/small_book.h"
+#include "tests/support/through_and_back.h"
 
 #include <catch2/catch.hpp>
 
@@ -14,22 +15,11 @@ using namespace warmbench::tests;
 
 namespace {
 
-/// Done, taken back and done again: as it is with every command.
+/// What was made says so in words, and does, is taken back and done again as every command.
 void movesThroughAndBack(HouseBook& book, const Result<Command>& made, const std::string& told) {
     if (!made) FAIL(made.refusal().text());
-    const Command& command = *made;
-    const HouseBook before = book;
-    CHECK(words(book, command) == told);
-    const Result<Change> change = book.perform(command);
-    if (!change) FAIL(change.refusal().text());
-    const HouseBook after = book;
-    CHECK(!(after == before));
-    CHECK(audit(book).empty());
-    CHECK(!book.apply(change->inverse()));
-    CHECK(book == before);
-    CHECK(!book.apply(*change));
-    CHECK(book == after);
-    CHECK(audit(book).empty());
+    CHECK(words(book, *made) == told);
+    followsThroughAndBack(book, *made);
 }
 
 /// `Bench 1 · A 2027-02-15 to 2027-04-01: 1 2 3 4`, in order of days and of their first container.
