@@ -6,11 +6,6 @@
 #include <limits>
 
 namespace warmbench::planner {
-namespace {
-
-constexpr double highestExact = 4503599627370496.0; // 2^52
-
-} // namespace
 
 Domain wholeDomain(const Formulation& formulation) {
     Domain domain;

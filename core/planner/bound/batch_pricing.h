@@ -7,6 +7,9 @@
 
 namespace warmbench::planner {
 
+/// Sums of whole numbers up to here are exact in a double, and what is added once more is noticed: 2^52.
+constexpr double highestExact = 4503599627370496.0;
+
 /// What is still allowed in a part of the search: the whole problem, or one branch.
 struct Domain {
     std::vector<char> links;      ///< 1 where the link may be used

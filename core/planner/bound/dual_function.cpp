@@ -9,11 +9,6 @@
 #include <vector>
 
 namespace warmbench::planner {
-namespace {
-
-constexpr double highestExact = 4503599627370496.0; // 2^52
-
-} // namespace
 
 DualFunction::DualFunction(const Formulation& formulation, std::stop_token stop)
     : m_formulation(formulation), m_stop(std::move(stop)), m_batches(formulation), m_selection(formulation),

@@ -16,7 +16,7 @@ namespace {
 __extension__ using Wide = __int128;
 
 constexpr std::size_t mostCandidates = 64; ///< of one zone; more are not decided soon
-constexpr long mostSteps = 20'000;
+constexpr long mostPlateSteps = 20'000;
 
 /// The stay of a batch that it can have in one zone only.
 struct Bound {
@@ -63,7 +63,7 @@ public:
     [[nodiscard]] std::optional<Wide> lost(const Zone& zone, int days, const std::stop_token& stop) const {
         if (m_candidates.size() > mostCandidates) return std::nullopt;
         packing::RefillLimits limits;
-        limits.steps = mostSteps;
+        limits.steps = mostPlateSteps;
         const packing::Refill best = packing::refill({zone, days}, m_candidates, limits, stop);
         if (!best.proven) return std::nullopt;
         return m_value - best.value;

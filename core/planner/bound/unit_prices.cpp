@@ -11,9 +11,9 @@
 namespace warmbench::planner {
 namespace {
 
-constexpr int iterationsOfRound = 50;
+constexpr int iterationsOfPriceRound = 50;
 constexpr int mostRounds = 20;
-constexpr double gainOfRound = 1e-3; ///< share of the value
+constexpr double gainOfPriceRound = 1e-3; ///< share of the value
 
 /// A relaxation at its best multipliers, whose limits are moved one at a time.
 class Priced {
@@ -23,8 +23,8 @@ public:
         m_ascent.start(m_domain, sharePrices(formulation));
         for (int round = 0; round < mostRounds && !stop.stop_requested(); ++round) {
             const double before = m_ascent.value();
-            m_ascent.climb(m_domain, {std::numeric_limits<double>::max() / 4, iterationsOfRound}, stop);
-            if (m_ascent.value() < before + gainOfRound * std::abs(before)) break;
+            m_ascent.climb(m_domain, {std::numeric_limits<double>::max() / 4, iterationsOfPriceRound}, stop);
+            if (m_ascent.value() < before + gainOfPriceRound * std::abs(before)) break;
         }
     }
 

@@ -13,7 +13,7 @@ namespace {
 
 constexpr long easySteps = 2000; ///< of search, before other proofs are tried
 
-struct Shape {
+struct PlacedShape {
     Footprint footprint;
     std::size_t piece;      ///< entry of the pieces
     std::vector<char> rows; ///< by row, whether a container's corner may lie there
@@ -48,7 +48,7 @@ public:
             if (pieces[index].turn && given != turned)
                 m_shapes.push_back({swapped ? given : turned, index, {}, {}});
         }
-        std::stable_sort(m_shapes.begin(), m_shapes.end(), [](const Shape& a, const Shape& b) {
+        std::stable_sort(m_shapes.begin(), m_shapes.end(), [](const PlacedShape& a, const PlacedShape& b) {
             return a.footprint.height * a.footprint.width > b.footprint.height * b.footprint.width;
         });
     }
@@ -68,7 +68,7 @@ private:
         if (slot == m_open.size() || --m_stepsLeft < 0) return false;
         const std::uint64_t position = hash(slot);
         if (m_failed.count(position) != 0) return false;
-        for (const Shape& shape : m_shapes)
+        for (const PlacedShape& shape : m_shapes)
             if (m_left[shape.piece] > 0 && begins(slot, shape)) return true;
         if (m_spare > 0) {
             --m_spare;
@@ -85,7 +85,7 @@ private:
     /// not free or another container: then their corners lie on sums of lengths (normal patterns, Herz 1972,
     /// Christofides and Whitlock 1977).
     void findPatterns() {
-        for (Shape& shape : m_shapes) {
+        for (PlacedShape& shape : m_shapes) {
             shape.rows = sums(shape.piece, m_open.rows(), false);
             shape.cols = sums(shape.piece, m_open.cols(), true);
         }
@@ -104,7 +104,7 @@ private:
         for (std::size_t other = 0; other < m_left.size(); ++other)
             for (int count = m_left[other] - (other == piece ? 1 : 0); count > 0; --count)
                 for (int at = length - 1; at >= 0; --at)
-                    for (const Shape& shape : m_shapes) {
+                    for (const PlacedShape& shape : m_shapes) {
                         const int step = alongCols ? shape.footprint.width : shape.footprint.height;
                         if (shape.piece == other && at >= step &&
                             reached[static_cast<std::size_t>(at - step)])
@@ -113,7 +113,7 @@ private:
         return reached;
     }
 
-    bool begins(int slot, const Shape& shape) { // NOLINT(misc-no-recursion)
+    bool begins(int slot, const PlacedShape& shape) { // NOLINT(misc-no-recursion)
         const SlotRect rect{slot / m_open.cols(), slot % m_open.cols(), shape.footprint.height,
                             shape.footprint.width};
         if (!shape.rows[static_cast<std::size_t>(rect.row)] ||
@@ -146,8 +146,8 @@ private:
     int m_spare = 0; ///< undecided slots that may stay empty
     int m_containersLeft = 0;
     long m_stepsLeft;
-    std::vector<Shape> m_shapes; ///< larger first
-    std::vector<int> m_left;     ///< containers not yet placed, by piece
+    std::vector<PlacedShape> m_shapes; ///< larger first
+    std::vector<int> m_left;           ///< containers not yet placed, by piece
     std::unordered_set<std::uint64_t> m_failed;
     std::vector<std::vector<SlotRect>>& m_slots;
 };

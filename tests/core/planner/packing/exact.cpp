@@ -13,10 +13,10 @@ using namespace warmbench::planner::packing;
 
 namespace {
 
-const std::vector<Footprint> footprints{{1, 1}, {1, 2}, {2, 1}, {2, 2}, {1, 3}, {2, 3}};
+const std::vector<Footprint> manyFootprints{{1, 1}, {1, 2}, {2, 1}, {2, 2}, {1, 3}, {2, 3}};
 
 Footprint someFootprint(std::minstd_rand& random) {
-    return footprints[static_cast<std::size_t>(test::within(random, 0, 5))];
+    return manyFootprints[static_cast<std::size_t>(test::within(random, 0, 5))];
 }
 
 Zone someZone(std::minstd_rand& random) {
