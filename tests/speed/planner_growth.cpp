@@ -1,5 +1,6 @@
 #include "core/planner/format/problem_format.h"
 #include "core/planner/planner.h"
+#include "grown.h"
 
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -19,8 +20,6 @@
 namespace warmbench::speed {
 namespace {
 
-using planner::Problem;
-
 constexpr int sizes[] = {50, 100, 200, 400, 800, 1500, 3000};
 
 struct Point {
@@ -30,62 +29,13 @@ struct Point {
     double rounds = 0;
 };
 
-/// `batches` batches with zones, stocks and hands in proportion: whole copies of the problem, the last one in
-/// part.
-Problem grown(const Problem& one, int batches) {
-    Problem all = one;
-    all.zones.clear();
-    all.stocks.clear();
-    all.held.clear();
-    all.batches.clear();
-    const auto each = static_cast<int>(one.batches.size());
-    const auto part = [&](std::size_t of, int wanted) {
-        return (of * static_cast<std::size_t>(wanted) + static_cast<std::size_t>(each) - 1) /
-               static_cast<std::size_t>(each);
-    };
-    for (std::int64_t& hands : all.strikeCapacity) hands = hands * batches / each;
-    for (int copy = 0; static_cast<int>(all.batches.size()) < batches; ++copy) {
-        const std::string mark = "-" + std::to_string(copy);
-        const int wanted = std::min(each, batches - static_cast<int>(all.batches.size()));
-        const auto firstZone = static_cast<int>(all.zones.size());
-        const auto firstStock = static_cast<int>(all.stocks.size());
-        // Every so many zones of the problem, so that a part of a copy has some of each kind.
-        std::vector<int> zoneOf(one.zones.size(), -1);
-        const std::size_t zones = part(one.zones.size(), wanted);
-        for (std::size_t i = 0; i < zones; ++i) {
-            const std::size_t from = i * one.zones.size() / zones;
-            zoneOf[from] = firstZone + static_cast<int>(i);
-            all.zones.push_back(one.zones[from]);
-            all.zones.back().id += mark;
-        }
-        for (planner::Stock stock : one.stocks) {
-            stock.id += mark;
-            all.stocks.push_back(stock);
-        }
-        for (planner::Held held : one.held) {
-            held.zone = zoneOf[static_cast<std::size_t>(held.zone)];
-            if (held.zone < 0) continue;
-            held.id += mark;
-            all.held.push_back(held);
-        }
-        for (int i = 0; i < wanted; ++i) {
-            planner::Batch batch = one.batches[static_cast<std::size_t>(i)];
-            batch.id += mark;
-            batch.pin.reset();
-            if (batch.stock) *batch.stock += firstStock;
-            all.batches.push_back(batch);
-        }
-    }
-    return all;
-}
-
 /// In a process of its own, whose peak of memory is then that of this size.
-Point measured(const Problem& one, int batches, double seconds) {
+Point measured(const planner::Problem& one, int batches, double seconds) {
     int ends[2];
     if (pipe(ends) != 0) std::exit(3);
     const pid_t child = fork();
     if (child == 0) {
-        const Problem problem = grown(one, batches);
+        const planner::Problem problem = grown(one, batches);
         planner::Options options;
         options.seconds = seconds;
         double last = 0;

@@ -2,6 +2,7 @@
 
 #include "core/planner/bound/bound_tree.h"
 #include "core/planner/bound/cost_step.h"
+#include "core/planner/bound/late_release.h"
 #include "core/planner/bound/plate_bound.h"
 #include "core/planner/bound/share_bound.h"
 #include "core/planner/bound/zone_kinds.h"
@@ -9,6 +10,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <memory>
+#include <optional>
 #include <utility>
 
 namespace warmbench::planner {
@@ -77,6 +80,44 @@ void climbRoot(DualFunction& dual, Domain& domain, Ascent& ascent, Totals& total
     }
 }
 
+/// What the relaxation works with: a few hundred megabytes for a large house.
+struct Workings {
+    Workings(const Problem& problem, const ZoneKinds& zones, std::size_t memory, const std::stop_token& stop)
+        : formulation(formulate(problem, zones, stop, memory)) {}
+
+    /// Once the formulation is whole.
+    void begin(const std::stop_token& stop) {
+        dual.emplace(formulation, stop);
+        root.emplace(formulation, *dual);
+        tree.emplace(formulation, *dual);
+    }
+
+    Formulation formulation;
+    std::optional<DualFunction> dual;
+    std::optional<Ascent> root;
+    std::optional<BoundTree> tree;
+};
+
+void improveBy(Workings& workings, const BoundOptions& options, Totals& totals, const std::stop_token& stop) {
+    const Formulation& formulation = workings.formulation;
+    if (stop.stop_requested() || formulation.shelves.empty()) return;
+    workings.begin(stop);
+    DualFunction& dual = *workings.dual;
+    Ascent& root = *workings.root;
+    Domain domain = wholeDomain(formulation);
+    root.start(domain, sharePrices(formulation));
+    const bool treeFollows = formulation.links.size() <= mostLinksOfTree;
+    climbRoot(dual, domain, root, totals, treeFollows ? roundsWithoutGain : roundsWithoutTree, stop);
+    if (!treeFollows || stop.stop_requested() || totals.proven()) return;
+
+    BoundTree& tree = *workings.tree;
+    tree.open(domain, root);
+    while (tree.bytes() < options.memory && tree.splitLowest(totals.cutoff(), stop)) {
+        totals.prove(tree.bound());
+        if (tree.empty()) return;
+    }
+}
+
 } // namespace
 
 void improveBound(const Problem& problem, const BoundOptions& options,
@@ -89,22 +130,9 @@ void improveBound(const Problem& problem, const BoundOptions& options,
     totals.report(static_cast<double>(plateBound(problem, zones, stop)));
     if (totals.proven() || stop.stop_requested()) return;
 
-    const Formulation formulation = formulate(problem, zones, stop, options.memory);
-    if (stop.stop_requested() || formulation.shelves.empty()) return;
-    DualFunction dual(formulation, stop);
-    Domain domain = wholeDomain(formulation);
-    Ascent root(formulation, dual);
-    root.start(domain, sharePrices(formulation));
-    const bool treeFollows = formulation.links.size() <= mostLinksOfTree;
-    climbRoot(dual, domain, root, totals, treeFollows ? roundsWithoutGain : roundsWithoutTree, stop);
-    if (!treeFollows || stop.stop_requested() || totals.proven()) return;
-
-    BoundTree tree(formulation, dual);
-    tree.open(domain, root);
-    while (tree.bytes() < options.memory && tree.splitLowest(totals.cutoff(), stop)) {
-        totals.prove(tree.bound());
-        if (tree.empty()) return;
-    }
+    const auto workings = std::make_shared<Workings>(problem, zones, options.memory, stop);
+    improveBy(*workings, options, totals, stop);
+    releaseLater(workings);
 }
 
 } // namespace warmbench::planner

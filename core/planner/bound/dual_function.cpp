@@ -14,6 +14,7 @@ DualFunction::DualFunction(const Formulation& formulation, std::stop_token stop)
     : m_formulation(formulation), m_stop(std::move(stop)), m_batches(formulation), m_selection(formulation),
       m_options(formulation.batches.size()), m_groupCost(formulation.stockGroups.size()) {
     for (const ZoneShelf& shelf : formulation.shelves) {
+        if (m_stop.stop_requested()) return;              // then nothing is evaluated
         std::vector<int> place(at(formulation.days), -1); // in shelf.days, by day
         for (std::size_t i = 0; i < shelf.days.size(); ++i) place[at(shelf.days[i])] = static_cast<int>(i);
         const std::size_t states = shelf.dayCost.size();

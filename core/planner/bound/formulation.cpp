@@ -171,6 +171,12 @@ public:
         m_result.batches.push_back(std::move(chains));
     }
 
+    /// Without shelves, which says so. The rest is left for the caller to give back when there is time.
+    Formulation unfinished() {
+        m_result.shelves.clear();
+        return std::move(m_result);
+    }
+
     Formulation finish() {
         addDays();
         addLabour();
@@ -236,50 +242,64 @@ private:
     }
 
     void addDays() {
-        std::vector<std::set<int>> days(m_result.shelves.size());
+        const std::vector<char> none(at(m_result.days), 0);
+        std::vector<std::vector<char>> used(m_result.shelves.size(), none);
         for (const Lane& lane : m_result.lanes)
-            for (int day = lane.fromDay; day < lane.toDay; ++day)
-                days[static_cast<std::size_t>(lane.kind)].insert(day);
-        for (std::size_t i = 0; i < days.size(); ++i) {
+            std::fill(used[at(lane.kind)].begin() + lane.fromDay, used[at(lane.kind)].begin() + lane.toDay,
+                      1);
+        for (std::size_t i = 0; i < used.size(); ++i) {
             for (const HeldZone& zone : m_result.shelves[i].held)
-                for (const HeldState& state : zone.states)
-                    for (std::size_t day = 0; day < state.load.size(); ++day)
-                        days[i].insert(static_cast<int>(day));
-            m_result.shelves[i].days.assign(days[i].begin(), days[i].end());
+                for (const HeldState& state : zone.states) std::fill_n(used[i].begin(), state.load.size(), 1);
+            for (int day = 0; day < m_result.days; ++day)
+                if (used[i][at(day)] != 0) m_result.shelves[i].days.push_back(day);
         }
     }
+
+    struct Strike {
+        int batch = 0;
+        std::size_t link = 0;
+    };
 
     void addLabour() {
         if (m_problem.strikeCapacity.empty()) return;
-        std::set<int> days;
-        for (const Link& link : m_result.links)
-            if (link.strikeDay >= 0) days.insert(link.strikeDay);
-        for (const int day : days) {
-            const auto limit = static_cast<double>(strikeCapacityOn(m_problem, day));
-            const auto batches = scarceFor(limit, day, day + 1, [](const Batch&) { return true; });
-            if (!batches.empty()) addLabourDay(day, strikeCapacityOn(m_problem, day), batches);
-        }
+        std::vector<std::vector<Strike>> strikes(at(m_result.days)); // by day, in order of the batches
+        for (std::size_t i = 0; i < m_result.batches.size(); ++i)
+            for (auto k = m_result.batches[i].stays[0]; k < m_result.batches[i].stays[1]; ++k)
+                strikes[at(m_result.links[k].strikeDay)].push_back({static_cast<int>(i), k});
+        for (int day = 0; day < m_result.days; ++day)
+            if (isScarce(strikes[at(day)], strikeCapacityOn(m_problem, day)))
+                addLabourDay(day, strikeCapacityOn(m_problem, day), strikes[at(day)]);
     }
 
-    void addLabourDay(int day, std::int64_t capacity, const std::vector<int>& batches) {
+    /// Whether all batches together have more cuttings than the hands of the day can strike.
+    [[nodiscard]] bool isScarce(const std::vector<Strike>& strikes, std::int64_t capacity) const {
+        double most = 0;
+        int before = -1;
+        for (const Strike& strike : strikes)
+            if (std::exchange(before, strike.batch) != strike.batch)
+                most += m_result.batches[at(strike.batch)].cuttings;
+        return most > static_cast<double>(capacity) && static_cast<double>(capacity) < highestAmount;
+    }
+
+    void addLabourDay(int day, std::int64_t capacity, const std::vector<Strike>& strikes) {
         // Cuttings in their common divisor; beyond that rounded down on both sides: what sufficed still does.
         std::int64_t scale = 0;
-        for (const int batch : batches)
-            scale = std::gcd(scale, m_problem.batches[static_cast<std::size_t>(batch)].cuttings);
+        for (const Strike& strike : strikes)
+            scale = std::gcd(scale, m_problem.batches[at(strike.batch)].cuttings);
         scale = std::max<std::int64_t>(1, scale);
         if (capacity / scale > mostCuttings) scale *= (capacity / scale + mostCuttings - 1) / mostCuttings;
         LabourDay labour;
         labour.day = day;
         labour.measure = scale;
         labour.cuttings = static_cast<int>(capacity / scale);
-        for (const int batch : batches) {
-            const BatchChains& chains = m_result.batches[static_cast<std::size_t>(batch)];
-            for (std::size_t i = chains.stays[0]; i < chains.stays[1]; ++i)
-                if (m_result.links[i].strikeDay == day)
-                    m_result.links[i].labourPrice = static_cast<int>(m_result.prices);
-            const std::int64_t cuttings = m_problem.batches[static_cast<std::size_t>(batch)].cuttings / scale;
-            labour.strikes.push_back({m_result.prices, static_cast<int>(cuttings)});
-            ++m_result.prices;
+        int before = -1;
+        for (const Strike& strike : strikes) {
+            if (std::exchange(before, strike.batch) != strike.batch) {
+                const std::int64_t cuttings = m_problem.batches[at(strike.batch)].cuttings / scale;
+                labour.strikes.push_back({m_result.prices, static_cast<int>(cuttings)});
+                ++m_result.prices;
+            }
+            m_result.links[strike.link].labourPrice = static_cast<int>(m_result.prices) - 1;
         }
         m_result.labour.push_back(std::move(labour));
     }
@@ -332,7 +352,7 @@ Formulation formulate(const Problem& problem, const ZoneKinds& zones, const std:
                       std::size_t memory) {
     Builder builder(problem, zones);
     for (int index = 0; index < static_cast<int>(problem.batches.size()); ++index) {
-        if (stop.stop_requested() || builder.bytes() > memory) return {};
+        if (stop.stop_requested() || builder.bytes() > memory) return builder.unfinished();
         if (const auto stays = stayChoices(problem, zones, index))
             builder.addBatch(index, *stays);
         else
