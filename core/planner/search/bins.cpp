@@ -1,10 +1,13 @@
 #include "core/planner/search/bins.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace warmbench::planner::search {
 
 namespace {
+
+constexpr int mostBins = 8; ///< filled anew together
 
 /// What a stay that begins on one day only costs and lasts.
 const StayTerms& onlyTerms(const StayModel& stay, const StayOption& option) {
@@ -45,6 +48,8 @@ std::optional<Bins> Bins::of(const Model& model, std::uint64_t seed) {
     Bins bins(model, seed);
     bins.m_zones = kind.zones;
     bins.m_capacity = model.zones[at(kind.zones[0])].slots;
+    bins.m_mostLoss = static_cast<int>(std::min<std::int64_t>(
+        std::int64_t{bins.m_capacity} * bins.m_capacity / 224, std::numeric_limits<int>::max() / 2));
     for (const int zone : kind.zones) {
         const ZoneModel& place = model.zones[at(zone)];
         if (place.slots != bins.m_capacity || !place.held.empty() || place.placed) return {};
@@ -81,7 +86,8 @@ void Bins::round() {
     refill();
     std::int64_t after = 0;
     for (const Bin& bin : m_fresh) after += std::int64_t{bin.used} * bin.used;
-    if (m_fresh.size() > m_chosen.size() || (m_fresh.size() == m_chosen.size() && after < before)) return;
+    if (m_fresh.size() > m_chosen.size()) return;
+    if (m_fresh.size() == m_chosen.size() && before - after > m_random.below(m_mostLoss + 1)) return;
     for (std::size_t i = 0; i < m_fresh.size(); ++i) std::swap(m_bins[at(m_chosen[i])], m_fresh[i]);
     if (m_fresh.size() == m_chosen.size()) return;
     std::sort(m_chosen.begin() + static_cast<std::ptrdiff_t>(m_fresh.size()), m_chosen.end(),
@@ -94,7 +100,7 @@ void Bins::round() {
 
 void Bins::chooseBins() {
     const int count = static_cast<int>(m_bins.size());
-    const int wanted = std::min(count, 2 + m_random.below(4));
+    const int wanted = std::min(count, 2 + m_random.below(mostBins - 1));
     m_chosen.clear();
     // The first is the emptiest of some; the others come as they may.
     int emptiest = m_random.below(count);

@@ -14,6 +14,8 @@ namespace warmbench::planner::search {
 /// and neither hands nor stock are short, only the number of zones that run matters. Takes a few zones at a
 /// time, the emptier ones rather, and fills them anew, each as full as a choice of batches can make it (after
 /// minimum bin slack, Gupta and Ho 1999), keeping what fills some zones more and others less.
+/// Now and then it keeps what does so a little less (threshold accepting, Dueck and Scheuer 1990), without
+/// which it stays one zone above the best where next to no slot may be left over.
 class Bins {
 public:
     /// Nothing where the problem is of another kind.
@@ -45,7 +47,8 @@ private:
     const Model* m_model;
     Random m_random;
     int m_capacity = 0;
-    Stand m_stand; ///< of every batch but for the zone
+    int m_mostLoss = 0; ///< of the sum of squares of the slots used, that is taken in one round
+    Stand m_stand;      ///< of every batch but for the zone
     std::int64_t m_zoneCost = 0;
     std::int64_t m_fixedCost = 0;
     std::vector<std::int64_t> m_direct; ///< by batch

@@ -51,6 +51,13 @@ TEST_CASE("whatever the seed, plans that differ in several mats' runs are found:
     }
 }
 
+TEST_CASE("bins are filled to the last slots where that is the only way to need one less") {
+    const Problem problem = problemOf("bins-tight.json");
+    const Solved found = solved(problem, 300'000, 1, 2);
+    CHECK(found.answer.cost.total() == 50'000);
+    CHECK(found.answer.bound == 50'000);
+}
+
 TEST_CASE("one seed and number of rounds give one answer whatever the threads") {
     const Problem problem = problemOf("p02-small.json");
     const std::string one = answerText(problem, solved(problem, 400, 7, 1).answer);
