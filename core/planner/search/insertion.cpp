@@ -124,10 +124,11 @@ void Inserter::lookForStand(const Look& look) {
         return lookAtOnly(look, pinned ? m_batch->pinnedZone : m_wish->zone);
     // An even part of the zones of all options, from a random one on.
     const int looks = std::min(m_taste.looks, stay.choices);
-    int share = looks < stay.choices ? m_random->below(stay.choices) : 0;
+    const bool all = looks == stay.choices;
+    int share = all ? 0 : m_random->below(stay.choices);
     for (const StayOption& option : stay.options) {
         share += static_cast<int>(m_model->classes[at(option.zoneClass)].zones.size()) * looks;
-        if (share >= stay.choices) lookAtOption(look, option, share / stay.choices);
+        lookAtOption(look, option, share / stay.choices, all);
         share %= stay.choices;
     }
 }
@@ -176,12 +177,19 @@ int Inserter::gatherStarts(const Look& look, const StayOption& option, bool mayS
     return shortest;
 }
 
-void Inserter::lookAtOption(const Look& look, const StayOption& option, int tried) {
+void Inserter::lookAtOption(const Look& look, const StayOption& option, int tried, bool all) {
+    const auto isOfClass = [&](int zone) { return m_model->zones[at(zone)].zoneClass == option.zoneClass; };
+    const bool looksFirst =
+        !all && std::any_of(m_taste.alwaysLooked.begin(), m_taste.alwaysLooked.end(), isOfClass);
+    if (tried == 0 && !looksFirst) return;
     const bool mayStay = nextMayStay(look.stay, option);
     const int shortest = gatherStarts(look, option, mayStay);
     if (shortest == none) return;
     const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
     const int count = static_cast<int>(zones.size());
+    if (looksFirst)
+        for (const int zone : m_taste.alwaysLooked)
+            if (isOfClass(zone)) tryZone(look, option, zone, shortest, mayStay);
     int next = count > 1 ? m_random->below(count) : 0;
     bool sawEmpty = false;
     for (int i = 0; i < tried; ++i, next = next + 1 == count ? 0 : next + 1) {

@@ -7,6 +7,7 @@
 #include "core/planner/search/state.h"
 
 #include <cstdint>
+#include <span>
 #include <vector>
 
 namespace warmbench::planner::search {
@@ -15,7 +16,9 @@ namespace warmbench::planner::search {
 struct Taste {
     int matWeight = 16; ///< of mat costs, in sixteenths: less looks ahead to batches that will share the mat
     int blink = 0;      ///< once in so many a zone is overlooked; 0: never
-    int looks = 150;    ///< about so many zones, each at each state, are looked at for a stay
+    int looks = 100;    ///< about so many zones, each at each state, are looked at for a stay
+    std::span<const int> alwaysLooked =
+        {}; ///< zones that are looked at besides where not all are: those with new room
     std::int64_t spacePrice =
         0; ///< thousandths, of a slot on a day of the horizon: what others might have paid
 };
@@ -84,8 +87,8 @@ private:
     void lookForStand(const Look& look);
     /// The same in one zone only, that of a pin or a wish.
     void lookAtOnly(const Look& look, int zone);
-    /// `tried` zones of an option.
-    void lookAtOption(const Look& look, const StayOption& option, int tried);
+    /// `tried` zones of an option; before them those that are always looked at, unless `all` are.
+    void lookAtOption(const Look& look, const StayOption& option, int tried, bool all);
     /// The stay after `stay` can follow it in a zone of the option's class.
     [[nodiscard]] bool nextMayStay(int stay, const StayOption& option) const;
     /// Fills m_starts and m_costs with what could still be cheaper than what was found; the shortest length,

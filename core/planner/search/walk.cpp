@@ -149,6 +149,15 @@ void Walk::rechooseHeld() {
     m_state.chooseHeld(zone, choice);
 }
 
+void Walk::noteRoom() {
+    m_withRoom.clear();
+    for (std::size_t i = 0; i < m_batches.size(); ++i)
+        if (m_before[i].strike >= 0)
+            for (const Stand& stand : m_before[i].stands)
+                if (std::find(m_withRoom.begin(), m_withRoom.end(), stand.zone) == m_withRoom.end())
+                    m_withRoom.push_back(stand.zone);
+}
+
 void Walk::setOut() {
     m_roundsOut = leastRoundsOut + m_random.below(spreadOfRoundsOut);
     m_costAtHome = m_state.cost();
@@ -202,6 +211,8 @@ void Walk::round(std::int64_t heat) {
     Taste taste;
     taste.matWeight = m_random.onceIn(2) ? 16 : m_random.below(17);
     taste.blink = m_random.onceIn(3) ? 0 : 30;
+    noteRoom();
+    taste.alwaysLooked = m_withRoom;
     if (m_random.onceIn(2)) taste.spacePrice = m_random.below(m_dearestSpace);
     for (const Wish& wish : m_wishes) {
         if (m_inserter.best(m_state, wish, taste, m_random, m_plan) == never) continue;

@@ -47,6 +47,8 @@ private:
     void takeOut(const std::vector<int>& batches);
     void placeAnew(const std::vector<int>& batches, const Taste& taste);
     void undo();
+    /// The zones that what was taken out stood in.
+    void noteRoom();
     /// Remembers where an excursion begins.
     void setOut();
     /// Goes back to where the excursion began, unless it is cheap enough by now.
@@ -64,6 +66,7 @@ private:
     std::vector<int> m_batches;
     std::vector<Wish> m_wishes;
     std::vector<Plan> m_before; ///< plans of what was taken out, in the order of m_batches
+    std::vector<int> m_withRoom;
     std::vector<std::int64_t> m_order;
     int m_heldZone = -1; ///< zone whose held choice this round changed, and what it was
     int m_heldBefore = 0;
