@@ -6,8 +6,11 @@
 #include "core/round/merge.h"
 #include "core/round/results.h"
 
+#include <algorithm>
 #include <iostream>
+#include <map>
 #include <memory>
+#include <string_view>
 
 namespace warmbench::app {
 namespace {
@@ -48,12 +51,46 @@ int enter(const RoundOptions& options, Day day) {
     return record(**file, results->checks, "Enter the round of " + day.iso());
 }
 
+/// Batches that the journal of a copy tells as weaned since it was copied, and when. Nothing where the two
+/// journals have not begun as one, as after an export.
+Result<std::vector<round::Weaned>> weanedIn(const BookFile& file, BookFile& copy) {
+    constexpr std::string_view undo = "Undo: ";
+    constexpr std::string_view redo = "Redo: ";
+    constexpr std::string_view wean = "Wean ";
+    const auto here = file.journalLines();
+    if (!here) return here.refusal();
+    const auto there = copy.journalLines();
+    if (!there) return there.refusal();
+    const auto parted =
+        std::mismatch(here->begin(), here->end(), there->begin(), there->end(),
+                      [](const JournalLine& a, const JournalLine& b) {
+                          return a.seq == b.seq && a.at == b.at && a.who == b.who && a.words == b.words;
+                      })
+            .second;
+    std::map<std::string, int> times;
+    for (auto line = parted; line != there->end(); ++line) {
+        std::string_view words = line->words;
+        const bool undone = words.starts_with(undo);
+        if (undone || words.starts_with(redo)) words.remove_prefix(undo.size());
+        if (words.starts_with(wean)) times[std::string(words.substr(wean.size()))] += undone ? -1 : 1;
+    }
+    std::vector<std::string> codes;
+    for (const auto& [code, count] : times)
+        if (count > 0) codes.push_back(code);
+    if (codes.empty() || parted == there->begin()) return std::vector<round::Weaned>{};
+    const auto before = copy.bookAfter(std::prev(parted)->seq);
+    if (!before) return before.refusal();
+    return round::weanedIn(copy.book(), *before, codes);
+}
+
 int merge(const RoundOptions& options) {
     const auto copy = openBook(options.merge, OpenMode::Read);
     if (!copy) return refuseFile(copy.refusal());
     const auto file = openBook(options.book, OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
-    const round::RoundMerge merge = round::mergeRound((*file)->book(), (*copy)->book());
+    const auto weaned = weanedIn(**file, **copy);
+    if (!weaned) return refuseFile(weaned.refusal());
+    const round::RoundMerge merge = round::mergeRound((*file)->book(), (*copy)->book(), *weaned);
     for (const Refusal& conflict : merge.conflicts) std::cout << conflict.text() << '\n';
     if (!merge.conflicts.empty() && !options.anyway) {
         std::cout
@@ -67,6 +104,7 @@ int merge(const RoundOptions& options) {
             return refuseFile(*refusal);
     std::cout << (*file)->path() << ": " << counted(merge.checks, "check", "checks");
     if (merge.losses > 0) std::cout << ", " << counted(merge.losses, "loss", "losses");
+    if (merge.weanings > 0) std::cout << ", " << counted(merge.weanings, "weaning", "weanings");
     if (merge.pottings > 0) std::cout << ", " << counted(merge.pottings, "potting on", "pottings on");
     std::cout << " entered\n";
     return done;
@@ -105,7 +143,7 @@ void addRound(CLI::App& program, Work& work) {
     call->add_option("--day", options->day, "The day, such as 2027-02-01; today without it");
     CLI::Option* entering = call->add_option("--enter", options->enter, "Enter the results in this CSV file");
     call->add_option("--merge", options->merge,
-                     "Bring home the checks, losses and pottings on entered in a copy of the book")
+                     "Bring home the checks, losses, weanings and pottings on entered in a copy of the book")
         ->excludes(entering);
     call->add_flag("--anyway", options->anyway,
                    "Enter results that raise questions; bring home all but what is in conflict");

@@ -2,6 +2,7 @@
 
 #include "core/book/progress.h"
 #include "core/book/query.h"
+#include "core/round/weaning.h"
 
 #include <algorithm>
 #include <cmath>
@@ -27,6 +28,15 @@ std::optional<Due> weaningDue(const HouseBook& book, const forecast::BatchOutloo
     return due;
 }
 
+/// Of a batch that the plan's day alone moved to its weaning place: nothing where it was weaned.
+std::optional<Due> weaningLeft(const HouseBook& book, const forecast::BatchOutlook& outlook, Day day) {
+    const auto since = weanedByPlanOnly(book, outlook.batch, day);
+    if (!since) return std::nullopt;
+    Due due{outlook.batch, Task::Wean, *since, static_cast<int>(std::lround(outlook.expected)), {}};
+    due.why = phrase("the plan weans it since %1, but no root of it was seen yet; look at it first", *since);
+    return due;
+}
+
 std::optional<Due> pottingDue(const HouseBook& book, const forecast::BatchOutlook& outlook, Day day) {
     const Batch& batch = book.get<Batch>(outlook.batch);
     std::optional<Day> weanedFrom;
@@ -41,8 +51,12 @@ std::optional<Due> pottingDue(const HouseBook& book, const forecast::BatchOutloo
     const Day since = std::min(byRecipe, *end);
     if (since > day) return std::nullopt;
     Due due{batch.id, Task::PotOn, since, static_cast<int>(std::lround(outlook.expected)), {}};
-    due.why = byRecipe <= *end ? phrase("weaned on %1 and grown on as its recipe says", *weanedFrom)
-                               : phrase("its place is given up on %1", *end);
+    if (*end <= day && weanedByPlanOnly(book, batch.id, *end - 1))
+        due.why =
+            phrase("its place is given up on %1, but no root of it was seen and nobody weaned it", *end);
+    else
+        due.why = byRecipe <= *end ? phrase("weaned on %1 and grown on as its recipe says", *weanedFrom)
+                                   : phrase("its place is given up on %1", *end);
     return due;
 }
 
@@ -51,8 +65,9 @@ std::optional<Due> pottingDue(const HouseBook& book, const forecast::BatchOutloo
 std::vector<Due> dueOn(const HouseBook& book, const forecast::BookForecast& forecast) {
     std::vector<Due> found;
     for (const auto& [id, outlook] : forecast.batches()) {
-        const auto due = outlook.rooting ? weaningDue(book, outlook, forecast.day())
-                                         : pottingDue(book, outlook, forecast.day());
+        auto due = outlook.rooting ? weaningDue(book, outlook, forecast.day())
+                                   : weaningLeft(book, outlook, forecast.day());
+        if (!due && !outlook.rooting) due = pottingDue(book, outlook, forecast.day());
         if (due) found.push_back(*due);
     }
     std::stable_sort(found.begin(), found.end(),

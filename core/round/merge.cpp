@@ -2,6 +2,7 @@
 
 #include "core/book/query.h"
 #include "core/round/entry.h"
+#include "core/round/weaning.h"
 
 #include <algorithm>
 #include <set>
@@ -12,7 +13,13 @@
 namespace warmbench::round {
 namespace {
 
-using Deed = std::variant<RootCheck, Loss, Potting>;
+/// A batch that is weaned on a day, as a deed of the round.
+struct Weaning {
+    BatchId batch;
+    Day day;
+};
+
+using Deed = std::variant<RootCheck, Loss, Weaning, Potting>;
 
 auto contentOf(const RootCheck& one) {
     return std::tuple(one.container, one.day, one.examined, one.rooted, one.callused, one.alive, one.dead,
@@ -33,10 +40,16 @@ struct Carried {
     [[nodiscard]] Day day() const {
         return std::visit([](const auto& one) { return one.day; }, deed);
     }
-    [[nodiscard]] int container() const {
-        return std::visit([](const auto& one) { return one.container; }, deed);
+    [[nodiscard]] std::string place() const {
+        return std::visit(
+            [&](const auto& one) {
+                if constexpr (std::is_same_v<std::remove_cvref_t<decltype(one)>, Weaning>)
+                    return code;
+                else
+                    return containerCode(code, one.container);
+            },
+            deed);
     }
-    [[nodiscard]] std::string place() const { return containerCode(code, container()); }
 };
 
 /// What the copy has of one kind and the book has not, each as often as it is there more.
@@ -57,23 +70,23 @@ void addNew(std::vector<Carried>& found, const HouseBook& book, const HouseBook&
     }
 }
 
-std::string words(const RootCheck& one) {
-    return std::to_string(one.rooted) + " of " + std::to_string(one.examined) + " rooted";
+Phrase words(const RootCheck& one) {
+    return phrase("%1 of %2 rooted", one.rooted, one.examined);
 }
-std::string words(const Loss& one) {
-    return std::to_string(one.cuttings) + " lost";
+Phrase words(const Loss& one) {
+    return phrase("%1 lost", one.cuttings);
 }
-std::string words(const Potting& one) {
-    return std::to_string(one.plants) + " potted on";
+Phrase words(const Potting& one) {
+    return phrase("%1 potted on", one.plants);
 }
 const char* seen(const RootCheck&) {
-    return "it was looked at on ";
+    return pattern("it was looked at on %1 in both books: %2 here, %3 in the copy");
 }
 const char* seen(const Loss&) {
-    return "cuttings of it were lost on ";
+    return pattern("cuttings of it were lost on %1 in both books: %2 here, %3 in the copy");
 }
 const char* seen(const Potting&) {
-    return "it was potted on on ";
+    return pattern("it was potted on on %1 in both books: %2 here, %3 in the copy");
 }
 
 const auto& idsOf(const HouseBook& book, const RootCheck& one) {
@@ -91,8 +104,10 @@ template <class E>
 Outcome saidOtherwise(const HouseBook& book, const E& deed, const std::string& place) {
     for (const auto id : idsOf(book, deed))
         if (const E& other = book.get<E>(id); other.container == deed.container && other.day == deed.day)
-            return Refusal{place, seen(deed) + deed.day.iso() + " in both books: " + words(other) +
-                                      " here, " + words(deed) + " in the copy"};
+            return Refusal{place, phrase(seen(deed), deed.day, words(other), words(deed))};
+    return std::nullopt;
+}
+Outcome saidOtherwise(const HouseBook&, const Weaning&, const std::string&) {
     return std::nullopt;
 }
 
@@ -108,9 +123,9 @@ Result<Command> commandFor(const HouseBook& trial, const HouseBook& copy, Loss l
     if (!emptied) return Command{RecordLoss{std::move(loss)}};
     const int here = standing(trial, batch, loss.container, loss.day);
     if (here != loss.cuttings)
-        return Refusal{containerCode(batch.code, loss.container),
-                       std::to_string(loss.cuttings) + " were thrown away in the copy, but " +
-                           std::to_string(here) + " stand in it here"};
+        return Refusal{
+            containerCode(batch.code, loss.container),
+            phrase("%1 were thrown away in the copy, but %2 stand in it here", loss.cuttings, here)};
     return Command{Discard{loss.batch, loss.day, {loss.container}, loss.reason}};
 }
 
@@ -119,13 +134,53 @@ Result<Command> commandFor(const HouseBook&, const HouseBook&, Potting potting) 
         PotOn{potting.batch, potting.day, {{potting.container, potting.plants, potting.lost}}, potting.note}};
 }
 
+Result<Command> commandFor(const HouseBook& trial, const HouseBook&, const Weaning& weaning) {
+    auto command = weanCommand(trial, weaning.batch, weaning.day);
+    if (command) return command;
+    return Refusal{command.refusal().place, phrase("it was weaned on %1 in the copy, but here: %2",
+                                                   weaning.day, command.refusal().what)};
+}
+
+/// First days of stays in which a batch no longer roots.
+std::set<Day> weaningDays(const HouseBook& book, BatchId batch) {
+    std::set<Day> days;
+    for (const StayId id : book.staysOf(batch))
+        if (const Stay& stay = book.get<Stay>(id); stay.stage != Stage::Rooting) days.insert(stay.from);
+    return days;
+}
+
+/// Adds what was weaned in the copy where no part of the batch is weaned from that day on in the book.
+void addWeanings(std::vector<Carried>& found, const HouseBook& book, const std::vector<Weaned>& weaned) {
+    for (const Weaned& one : weaned) {
+        const Batch* batch = findBatch(book, one.code);
+        if (!batch || !weaningDays(book, batch->id).contains(one.day))
+            found.push_back({one.code, Weaning{{}, one.day}});
+    }
+}
+
 } // namespace
 
-RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy) {
+std::vector<Weaned> weanedIn(const HouseBook& copy, const HouseBook& before,
+                             const std::vector<std::string>& codes) {
+    std::vector<Weaned> weaned;
+    for (const std::string& code : codes) {
+        const Batch* batch = findBatch(copy, code);
+        if (!batch) continue;
+        const Batch* earlier = findBatch(before, code);
+        const std::set<Day> known = earlier ? weaningDays(before, earlier->id) : std::set<Day>{};
+        const std::set<Day> days = weaningDays(copy, batch->id);
+        for (const Day day : days)
+            if (!known.contains(day)) weaned.push_back({code, day});
+    }
+    return weaned;
+}
+
+RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy, const std::vector<Weaned>& weaned) {
     std::vector<Carried> carried;
     addNew<RootCheck>(carried, book, copy);
     addNew<Loss>(carried, book, copy);
     addNew<Potting>(carried, book, copy);
+    addWeanings(carried, book, weaned);
     std::stable_sort(carried.begin(), carried.end(), [](const Carried& a, const Carried& b) {
         return std::pair(a.day(), a.deed.index()) < std::pair(b.day(), b.deed.index());
     });
@@ -134,12 +189,12 @@ RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy) {
     for (Carried& one : carried) {
         const Batch* batch = findBatch(book, one.code);
         if (!batch) {
-            merge.conflicts.push_back({one.place(), "this book has no such batch"});
+            merge.conflicts.push_back({one.place(), phrase("this book has no such batch")});
             continue;
         }
         const auto brought = std::visit(
             [&](auto deed) -> Result<Command> {
-                deed.id = {};
+                if constexpr (!std::is_same_v<decltype(deed), Weaning>) deed.id = {};
                 deed.batch = batch->id;
                 if (auto refusal = saidOtherwise(book, deed, one.place())) return *refusal;
                 auto command = commandFor(trial, copy, std::move(deed));
@@ -153,7 +208,7 @@ RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy) {
             continue;
         }
         merge.commands.push_back(*brought);
-        std::size_t* const counts[] = {&merge.checks, &merge.losses, &merge.pottings};
+        std::size_t* const counts[] = {&merge.checks, &merge.losses, &merge.weanings, &merge.pottings};
         ++*counts[one.deed.index()];
     }
     return merge;

@@ -1,6 +1,8 @@
 #include "core/round/weaning.h"
 
+#include "core/book/progress.h"
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 
 #include <algorithm>
 #include <map>
@@ -86,7 +88,46 @@ void weanInPlace(std::vector<Command>& commands, const Batch& batch,
     for (auto& [rootingStay, stay] : made) commands.push_back({AddStay{std::move(stay)}});
 }
 
+/// Whether a stay's containers rooted in its slots up to its first day.
+bool rootedThere(const HouseBook& book, const Stay& stay) {
+    return std::all_of(stay.places.begin(), stay.places.end(), [&](const Place& place) {
+        const Stay* before = stayOf(book, stay.batch, place.container, stay.from - 1);
+        return before && before->stage == Stage::Rooting && before->zone == stay.zone &&
+               std::find(before->places.begin(), before->places.end(), place) != before->places.end();
+    });
+}
+
+/// Stays in which a batch is weaned by the plan's day alone, as weanedByPlanOnly has it.
+std::vector<const Stay*> begunByPlan(const HouseBook& book, BatchId id, Day day) {
+    if (latestChecks(book, id, day).rooted > 0 || !book.pottingsOf(id).empty()) return {};
+    std::vector<const Stay*> found;
+    for (const Stay* stay : staysOn(book, id, day))
+        if (stay->stage == Stage::Weaning && stay->from < day && !rootedThere(book, *stay))
+            found.push_back(stay);
+    return found;
+}
+
+/// Begins weaning on `day` where the plan began it before: until then the containers rooted there.
+Command begunLate(const Batch& batch, const std::vector<const Stay*>& stays, Day day) {
+    Group group{phrase("Wean %1", batch.code).text(), {}};
+    for (const Stay* stay : stays) {
+        Stay rooted = *stay;
+        rooted.id = {};
+        rooted.stage = Stage::Rooting;
+        rooted.to = day;
+        group.commands.push_back({MoveStay{stay->id, stay->zone, day, stay->to, stay->places}});
+        group.commands.push_back({AddStay{std::move(rooted)}});
+    }
+    return {std::move(group)};
+}
+
 } // namespace
+
+std::optional<Day> weanedByPlanOnly(const HouseBook& book, BatchId id, Day day) {
+    std::optional<Day> first;
+    for (const Stay* stay : begunByPlan(book, id, day)) first = std::min(first.value_or(day), stay->from);
+    return first;
+}
 
 Result<Command> weanCommand(const HouseBook& book, BatchId id, Day day) {
     const Batch& batch = book.get<Batch>(id);
@@ -98,6 +139,8 @@ Result<Command> weanCommand(const HouseBook& book, BatchId id, Day day) {
         });
         return Refusal{batch.code, phrase("it roots from %1 on; expected a day after", (*first)->from)};
     }
+    if (found.last.empty() && found.weaned)
+        if (const auto late = begunByPlan(book, id, day); !late.empty()) return begunLate(batch, late, day);
     if (found.last.empty() && found.weaned)
         return Refusal{batch.code, phrase("it was weaned on %1", found.weaned->from)};
     if (found.last.empty())

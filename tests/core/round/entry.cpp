@@ -1,5 +1,6 @@
 #include "core/round/entry.h"
 #include "core/round/merge.h"
+#include "core/round/weaning.h"
 
 #include "tests/support/small_book.h"
 
@@ -129,4 +130,35 @@ TEST_CASE("A container of which the books tell different ends is left out, with 
                                        "on here, 4 potted on in the copy");
     CHECK(found.conflicts[1].text() == "27-046-A/02: 5 were thrown away in the copy, but 3 stand in it here");
     CHECK(small.book == before);
+}
+
+TEST_CASE("A batch that was weaned with a copy is weaned at home on that day, once") {
+    SmallBook small = smallBook();
+    HouseBook copy = small.book;
+    perform(copy, {RecordCheck{check(small, "2027-03-24", 5, 5)}});
+    perform(copy, *weanCommand(copy, small.struck, day("2027-03-25")));
+    const std::vector<Weaned> weaned = weanedIn(copy, small.book, {"27-046-A"});
+    CHECK(weaned == std::vector<Weaned>{{"27-046-A", day("2027-03-25")}});
+    CHECK(weanedIn(copy, small.book, {}).empty());
+    const RoundMerge found = mergeRound(small.book, copy, weaned);
+    CHECK(found.conflicts.empty());
+    CHECK(found.checks == 1);
+    CHECK(found.weanings == 1);
+    perform(small.book, {Group{"Bring home", found.commands}});
+    CHECK(small.book.all<Stay>() == copy.all<Stay>());
+    CHECK(mergeRound(small.book, copy, weaned).commands.empty());
+    CHECK(mergeRound(small.book, copy, weaned).conflicts.empty());
+}
+
+TEST_CASE("A batch that both books weaned on other days is told, and stays as it is at home") {
+    SmallBook small = smallBook();
+    HouseBook copy = small.book;
+    perform(copy, *weanCommand(copy, small.struck, day("2027-03-25")));
+    const std::vector<Weaned> weaned = weanedIn(copy, small.book, {"27-046-A"});
+    perform(small.book, *weanCommand(small.book, small.struck, day("2027-03-20")));
+    const RoundMerge found = mergeRound(small.book, copy, weaned);
+    CHECK(found.commands.empty());
+    REQUIRE(found.conflicts.size() == 1);
+    CHECK(found.conflicts[0].text() ==
+          "27-046-A: it was weaned on 2027-03-25 in the copy, but here: it was weaned on 2027-03-20");
 }

@@ -142,3 +142,24 @@ TEST_CASE("A batch is due to be weaned when most are rooted, and to be potted on
     CHECK(potOn[0].task == Task::PotOn);
     CHECK(potOn[0].since == day("2027-04-15"));
 }
+
+TEST_CASE(
+    "A batch that stands in its weaning place by the plan's day alone is due to be weaned, not potted on") {
+    SmallBook small = smallBook();
+    const auto dueFrom = [&](const char* on) { return dueOn(small.book, BookForecast(small.book, day(on))); };
+    CHECK(dueFrom("2027-04-01").empty());
+    const auto left = dueFrom("2027-04-14");
+    REQUIRE(left.size() == 1);
+    CHECK(left[0].task == Task::Wean);
+    CHECK(left[0].since == day("2027-04-01"));
+    CHECK(left[0].why ==
+          "the plan weans it since 2027-04-01, but no root of it was seen yet; look at it first");
+    const auto over = dueFrom("2027-04-15");
+    REQUIRE(over.size() == 1);
+    CHECK(over[0].task == Task::PotOn);
+    CHECK(over[0].why ==
+          "its place is given up on 2027-04-15, but no root of it was seen and nobody weaned it");
+    perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-05")));
+    CHECK(dueFrom("2027-04-14").empty());
+    CHECK(dueFrom("2027-04-15").at(0).why == "its place is given up on 2027-04-15");
+}

@@ -47,6 +47,33 @@ TEST_CASE("A batch is not weaned on the day it is struck, nor twice") {
     CHECK(twice.refusal().text() == "27-046-A: it was weaned on 2027-04-01");
 }
 
+TEST_CASE(
+    "A batch that the plan's day alone moved on is weaned when somebody says so, and rooted until then") {
+    SmallBook small = smallBook();
+    CHECK_FALSE(weanedByPlanOnly(small.book, small.struck, day("2027-03-31")));
+    CHECK_FALSE(weanedByPlanOnly(small.book, small.struck, day("2027-04-01")));
+    CHECK(weanedByPlanOnly(small.book, small.struck, day("2027-04-05")) == day("2027-04-01"));
+    perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-05")));
+    const Stay* before = stayOn(small.book, small.struck, day("2027-04-04"));
+    REQUIRE(before);
+    CHECK(before->stage == Stage::Rooting);
+    CHECK(before->zone == small.cool);
+    CHECK(small.book.get<Stay>(small.weaning).from == day("2027-04-05"));
+    CHECK(small.book.get<Stay>(small.weaning).to == day("2027-04-15"));
+    CHECK_FALSE(weanedByPlanOnly(small.book, small.struck, day("2027-04-06")));
+    CHECK_FALSE(weanCommand(small.book, small.struck, day("2027-04-06")));
+}
+
+TEST_CASE("Roots that were seen, and pots that were potted on, tell that a batch was weaned") {
+    SmallBook seen = smallBook();
+    perform(seen.book, {RecordCheck{{{}, seen.struck, 1, day("2027-04-02"), 5, 1, 0, 4, 0, {}, ""}}});
+    CHECK(weanedByPlanOnly(seen.book, seen.struck, day("2027-04-01")) == std::nullopt);
+    CHECK_FALSE(weanedByPlanOnly(seen.book, seen.struck, day("2027-04-05")));
+    SmallBook potted = smallBook();
+    perform(potted.book, {PotOn{potted.struck, day("2027-04-03"), {{1, 5, 0}}, ""}});
+    CHECK_FALSE(weanedByPlanOnly(potted.book, potted.struck, day("2027-04-05")));
+}
+
 namespace {
 
 /// The small book with the last container of its struck batch rooting in the cool zone, with no place to be
