@@ -3,6 +3,7 @@
 #include "core/crop/season.h"
 #include "core/season/need.h"
 #include "core/season/new_target.h"
+#include "core/season/renewal.h"
 
 #include <algorithm>
 #include <map>
@@ -114,7 +115,7 @@ Target renewalOf(const HouseBook& book, const Stock& stock, Day today) {
     target.taxon = stock.taxon;
     target.plants = std::max(1, stock.plants);
     target.worth = usualWorth;
-    target.note = "renews stock " + stock.name;
+    target.note = renewalNote(stock);
     int slowest = 0;
     for (const auto& [id, recipe] : book.all<Recipe>())
         if (recipe.taxon == stock.taxon)

@@ -1,10 +1,12 @@
 #include "core/book/progress.h"
 #include "core/book/query.h"
+#include "core/season/renewal.h"
 #include "tests/ui/window.h"
 
 #include <catch2/catch.hpp>
 
 #include <QAction>
+#include <QCheckBox>
 #include <QCoreApplication>
 #include <QLabel>
 #include <QLineEdit>
@@ -194,4 +196,50 @@ TEST_CASE("Potting on counts containers one by one, and leaves those that are le
     CHECK(pottedOn(round.book(), id) >= there - 1);
     CHECK(standing(round.book(), round.book().get<Batch>(id), container, smallNurseryToday()) == 0);
     CHECK(standing(round.book(), round.book().get<Batch>(id), smallNurseryToday()) == all - there);
+}
+
+TEST_CASE(
+    "What is potted on for a target that renews a stock becomes stock plants, unless that is not wanted") {
+    OpenRound round;
+    round.chooseDue("pot on");
+    auto* asStock = round.child<QCheckBox>("dueAsStock");
+    CHECK_FALSE(asStock->isVisibleTo(&round.window));
+    const Batch batch = round.dueBatch();
+    const auto stock = std::find_if(round.book().all<Stock>().begin(), round.book().all<Stock>().end(),
+                                    [&](const auto& one) { return one.second.taxon == batch.taxon; });
+    REQUIRE(stock != round.book().all<Stock>().end());
+    const StockId id = stock->first;
+    const int before = stock->second.plants;
+    Target target;
+    target.id = {};
+    target.name = "R1";
+    target.taxon = batch.taxon;
+    target.plants = before;
+    target.due = smallNurseryToday() + 30;
+    target.worth = Money{200};
+    target.note = season::renewalNote(stock->second);
+    REQUIRE_FALSE(round.window.session()->perform({Put<Target>{target}}));
+    const TargetId renewal = round.book().all<Target>().rbegin()->first;
+    REQUIRE_FALSE(round.window.session()->perform({DescribeBatch{batch.id, renewal, batch.note}}));
+    round.chooseDue("pot on");
+    REQUIRE(round.dueBatch().id == batch.id);
+    CHECK(asStock->isVisibleTo(&round.window));
+    CHECK(asStock->text().contains(QString::fromStdString(stock->second.name)));
+    const HouseBook unpotted = round.book();
+    const auto potOnTwo = [&] {
+        const QString plants = "potPlants" + QString::number(batch.containers.front().number);
+        round.child<QLineEdit>(plants.toUtf8().constData())->setFocus();
+        QTest::keyClicks(round.atHand(), "2");
+        round.child<QPushButton>("dueEnter")->click();
+    };
+    potOnTwo();
+    CHECK(round.book().get<Stock>(id).plants == before + 2);
+    CHECK(round.child<QAction>("undo")->text().contains("as stock plants of"));
+    round.child<QAction>("undo")->trigger();
+    CHECK(round.book() == unpotted);
+    round.chooseDue("pot on");
+    asStock->setChecked(false);
+    potOnTwo();
+    CHECK(round.book().get<Stock>(id).plants == before);
+    CHECK(pottedOn(round.book(), batch.id) >= 2);
 }

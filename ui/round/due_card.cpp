@@ -1,11 +1,13 @@
 #include "ui/round/due_card.h"
 
 #include "core/book/query.h"
+#include "core/season/renewal.h"
 #include "ui/form/labels.h"
 #include "ui/round/number_field.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/taxon_text.h"
 
+#include <QCheckBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -22,11 +24,13 @@ constexpr int fieldWidth = 84;
 DueCard::DueCard(QWidget* parent)
     : QWidget(parent), m_code(new QLabel(this)), m_taxon(wrappedLabel(this)), m_why(wrappedLabel(this)),
       m_help(wrappedLabel(this, "quiet")), m_table(new QScrollArea(this)), m_sum(wrappedLabel(this)),
-      m_words(new TroubleLabel(QStringLiteral("dueWords"), this)), m_enter(new QPushButton(this)),
-      m_reason(new QLineEdit(this)), m_discard(new QPushButton(tr("Discard batch"), this)) {
+      m_asStock(new QCheckBox(this)), m_words(new TroubleLabel(QStringLiteral("dueWords"), this)),
+      m_enter(new QPushButton(this)), m_reason(new QLineEdit(this)),
+      m_discard(new QPushButton(tr("Discard batch"), this)) {
     setObjectName(QStringLiteral("dueCard"));
     m_code->setObjectName(QStringLiteral("dueBatch"));
     m_sum->setObjectName(QStringLiteral("dueSum"));
+    m_asStock->setObjectName(QStringLiteral("dueAsStock"));
     m_enter->setObjectName(QStringLiteral("dueEnter"));
     m_enter->setProperty("primary", true);
     m_reason->setObjectName(QStringLiteral("dueReason"));
@@ -49,6 +53,7 @@ DueCard::DueCard(QWidget* parent)
     column->addWidget(m_help);
     column->addWidget(m_table, 1);
     column->addWidget(m_sum);
+    column->addWidget(m_asStock);
     column->addWidget(m_words);
     column->addWidget(m_enter, 0, Qt::AlignLeft);
     column->addSpacing(12);
@@ -73,6 +78,14 @@ void DueCard::showDue(const HouseBook& book, const round::Due& due, Day day, con
                 : tr("Plants of each container, Enter, what is lost. Lost left empty: all the rest. A "
                      "container left empty stays where it is."));
     m_enter->setText(weaning ? tr("Wean now") : tr("Pot on"));
+    const Stock* stock = weaning ? nullptr : season::renewedBy(book, batch);
+    m_stock = stock ? std::optional(stock->id) : std::nullopt;
+    m_asStock->setVisible(stock);
+    m_asStock->setChecked(stock);
+    if (stock)
+        m_asStock->setText(
+            tr("Count them as stock plants of %1, which has %2")
+                .arg(text(stock->name).replace(u'&', QStringLiteral("&&")), wording.number(stock->plants)));
     m_reason->clear();
     m_sum->clear();
     tell({});
@@ -178,7 +191,7 @@ void DueCard::potOn() {
         begin();
         return;
     }
-    Q_EMIT potOnWanted(wanted);
+    Q_EMIT potOnWanted(wanted, m_asStock->isChecked() ? m_stock : std::nullopt);
 }
 
 void DueCard::discard() {

@@ -8,6 +8,7 @@
 
 #include <vector>
 
+class QCheckBox;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -31,7 +32,8 @@ public:
 
 Q_SIGNALS:
     void weanWanted(warmbench::BatchId batch);
-    void potOnWanted(const warmbench::PotOn& potOn);
+    /// The plants become stock plants of `stock`, where there is one.
+    void potOnWanted(const warmbench::PotOn& potOn, std::optional<warmbench::StockId> stock);
     void discardWanted(const warmbench::Discard& discard);
 
 private:
@@ -59,6 +61,8 @@ private:
     QLabel* m_help;
     QScrollArea* m_table;
     QLabel* m_sum;
+    QCheckBox* m_asStock;
+    std::optional<StockId> m_stock; ///< that the batch renews
     TroubleLabel* m_words;
     QPushButton* m_enter;
     QLineEdit* m_reason;

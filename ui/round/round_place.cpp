@@ -5,6 +5,7 @@
 #include "core/book/whereabouts.h"
 #include "core/crop/safety.h"
 #include "core/round/weaning.h"
+#include "core/season/renewal.h"
 #include "ui/draft/draft_watch.h"
 #include "ui/form/table.h"
 #include "ui/round/check_card.h"
@@ -110,7 +111,9 @@ RoundPlace::RoundPlace(QWidget* parent)
     connect(m_check, &CheckCard::leftForLater, this, &RoundPlace::goToNext);
     connect(m_check, &CheckCard::stepped, this, &RoundPlace::step);
     connect(m_dueCard, &DueCard::weanWanted, this, &RoundPlace::wean);
-    connect(m_dueCard, &DueCard::potOnWanted, this, [this](const PotOn& potOn) { doDue({potOn}); });
+    connect(m_dueCard, &DueCard::potOnWanted, this, [this](const PotOn& potOn, std::optional<StockId> stock) {
+        doDue(stock ? season::potOnAsStock(*m_book, potOn, m_book->get<Stock>(*stock)) : Command{potOn});
+    });
     connect(m_dueCard, &DueCard::discardWanted, this, [this](const Discard& discard) { doDue({discard}); });
 }
 

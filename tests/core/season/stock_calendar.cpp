@@ -1,5 +1,6 @@
 #include "core/season/stock_calendar.h"
 
+#include "core/season/renewal.h"
 #include "tests/core/season/season_book.h"
 
 #include <catch2/catch.hpp>
@@ -57,6 +58,19 @@ TEST_CASE("A stock is renewed by a target of its own plants, due when its next s
     CHECK(target.due > on(9, 23) + 58);
     CHECK(target.due < on(9, 23) + 110);
     CHECK(nursery.book.perform(Command{Put<Target>{target}}));
+    const BatchId batch = nursery.strike(on(8, 1), 30, 90, nursery.book.all<Target>().rbegin()->first);
+    CHECK(renewedBy(nursery.book, nursery.book.get<Batch>(batch)) == &nursery.book.get<Stock>(nursery.stock));
+    const HouseBook before = nursery.book;
+    const Command command = potOnAsStock(nursery.book, {batch, on(10, 20), {{1, 3, 0}}, ""}, stock);
+    CHECK(words(nursery.book, command).text() ==
+          "Pot on " + nursery.book.get<Batch>(batch).code + " as stock plants of Row 2");
+    const auto change = nursery.book.perform(command);
+    REQUIRE(change);
+    CHECK(nursery.book.get<Stock>(nursery.stock).plants == 23);
+    REQUIRE_FALSE(nursery.book.apply(change->inverse()));
+    CHECK(nursery.book == before);
+    const BatchId other = nursery.strike(on(8, 1), 30, 90);
+    CHECK(renewedBy(nursery.book, nursery.book.get<Batch>(other)) == nullptr);
     // In October its next season is that of the next year.
     CHECK(renewalOf(nursery.book, stock, on(10, 1)).due.year() == 2028);
 }
