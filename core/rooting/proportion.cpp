@@ -20,14 +20,16 @@ double distance(double a, double b) {
 } // namespace
 
 Interval wilsonInterval(const Take& take, double level) {
+    return wilsonInterval(take.share(), static_cast<double>(take.struck), level);
+}
+
+Interval wilsonInterval(double share, double struck, double level) {
     const double z = twoSidedQuantile(level);
-    const auto struck = static_cast<double>(take.struck);
-    const auto rooted = static_cast<double>(take.rooted);
+    const double rooted = share * struck;
     const double middle = rooted + z * z / 2;
-    const double half = z * std::sqrt(rooted * (1 - take.share()) + z * z / 4);
+    const double half = z * std::sqrt(rooted * (1 - share) + z * z / 4);
     const double scale = struck + z * z;
-    return {take.rooted == 0 ? 0 : (middle - half) / scale,
-            take.rooted == take.struck ? 1 : (middle + half) / scale};
+    return {share <= 0 ? 0 : (middle - half) / scale, share >= 1 ? 1 : (middle + half) / scale};
 }
 
 Interval exactInterval(const Take& take, double level) {

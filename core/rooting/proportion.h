@@ -20,6 +20,8 @@ struct Interval {
 /// Wilson's score interval for the share that roots, without continuity correction (Wilson 1927; method 3 of
 /// Newcombe 1998, Statistics in Medicine 17:857-872). `level` is between 0 and 1.
 Interval wilsonInterval(const Take& take, double level);
+/// The same of a share among `struck` (above 0) cuttings that need not be whole.
+Interval wilsonInterval(double share, double struck, double level);
 
 /// Clopper and Pearson's exact interval (1934), of equal tails (method 5 there).
 Interval exactInterval(const Take& take, double level);

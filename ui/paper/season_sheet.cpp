@@ -63,7 +63,7 @@ private:
     }
     [[nodiscard]] QString takeWords(const season::Evidence& take) const {
         if (take.batches.empty()) return QStringLiteral("–");
-        const QString words = say("%1 % (%2)").arg(number(100 * take.take.share()), percents(take.interval));
+        const QString words = say("%1 % (%2)").arg(number(100 * take.take.share()), percents(take.wilson));
         return take.thin() ? words + QStringLiteral(" *") : words;
     }
 
@@ -147,7 +147,7 @@ private:
                         m_wording.wood(group.wood);
             row.value = say("%1 of %2").arg(count(group.take.take.rooted), count(group.take.take.struck));
             row.range = {group.recipeLow, group.recipeHigh};
-            row.interval = {group.take.interval.low, group.take.interval.high};
+            row.interval = {group.take.wilson.low, group.take.wilson.high};
             row.point = group.take.take.share();
             row.open = group.take.thin();
             rows.push_back(row);
@@ -158,8 +158,8 @@ private:
         }
         m_sheet.html += paragraph(
             say("Batches that have ended. Hatched: what the recipe promises. Dot and line: plants potted on "
-                "of cuttings struck, with the interval that holds the true share 95 times in 100, batches "
-                "differing as they do. A ring, and * in the table: fewer than 3 batches."));
+                "of cuttings struck, with Wilson's interval at 95 %, as in Results. What to change rests on "
+                "wider ones, as batches differ. A ring, and * in the table: fewer than 3 batches."));
         if (!rows.empty()) addPlots(rows, {1, 100, QStringLiteral("%")});
         m_sheet.html += table.html();
     }

@@ -10,18 +10,8 @@
 namespace warmbench::season {
 namespace {
 
-/// The normal quantile of reportLevel: it leaves out 2.5 % above.
-constexpr double quantile = 1.959963984540054;
 /// From so many batches on, their own spread is believed rather than the usual one.
 constexpr std::size_t enoughToSpread = 5;
-
-/// Wilson's interval (see rooting::wilsonInterval) of a share among cuttings that need not be whole.
-rooting::Interval wilson(double share, double counts) {
-    const double part = quantile * quantile / counts;
-    const double half = std::sqrt(part * share * (1 - share) + part * part / 4);
-    return {std::max(0.0, (share + part / 2 - half) / (1 + part)),
-            std::min(1.0, (share + part / 2 + half) / (1 + part))};
-}
 
 double correlationIn(const std::vector<rooting::Take>& takes) {
     if (takes.size() < enoughToSpread) return take::usualCorrelation;
@@ -44,8 +34,8 @@ std::string percentWords(const rooting::Interval& interval) {
 
 std::string Evidence::words() const {
     if (batches.empty()) return phrase("no batch has ended yet").text();
-    return phrase("%1 of %2 potted on from %3, %4 %: %5 to %6 % at %7 %", take.rooted, take.struck,
-                  batchesWords(batches.size()), percent(take.share()), percent(interval.low),
+    return phrase("%1 of %2 potted on from %3, %4 %: %5 to %6 % at %7 %, as batches differ", take.rooted,
+                  take.struck, batchesWords(batches.size()), percent(take.share()), percent(interval.low),
                   percent(interval.high), percent(reportLevel))
         .text();
 }
@@ -64,7 +54,8 @@ Evidence evidenceOf(const HouseBook& book, const std::vector<BatchId>& batches) 
     for (const rooting::Take& take : takes)
         evidence.counts +=
             static_cast<double>(take.struck) / (1 + static_cast<double>(take.struck - 1) * correlation);
-    evidence.interval = wilson(evidence.take.share(), evidence.counts);
+    evidence.wilson = rooting::wilsonInterval(evidence.take, reportLevel);
+    evidence.interval = rooting::wilsonInterval(evidence.take.share(), evidence.counts, reportLevel);
     return evidence;
 }
 

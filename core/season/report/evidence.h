@@ -21,11 +21,15 @@ struct Evidence {
     /// Independent cuttings that they are worth: each batch's, divided by 1 + (n - 1) times the correlation
     /// within a batch.
     double counts = 0;
-    /// Wilson's, of so many cuttings, at reportLevel; 0 to 1 where there is none.
+    /// Wilson's, of the cuttings as they are, at reportLevel, as the take table has it; 0 to 1 where there is
+    /// none.
+    rooting::Interval wilson{0, 1};
+    /// Wilson's, of as many cuttings as they count, which is what advice rests on; 0 to 1 where there is
+    /// none.
     rooting::Interval interval{0, 1};
 
     [[nodiscard]] bool thin() const { return batches.size() < fewestBatches; }
-    /// `53 of 80 potted on from 2 batches, 66 %: 48 to 81 % at 95 %`.
+    /// `53 of 80 potted on from 2 batches, 66 %: 48 to 81 % at 95 %, as batches differ`.
     [[nodiscard]] std::string words() const;
 };
 

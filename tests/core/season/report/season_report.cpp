@@ -1,5 +1,6 @@
 #include "core/season/report/season_report.h"
 
+#include "core/take/take_table.h"
 #include "tests/core/season/season_book.h"
 
 #include <catch2/catch.hpp>
@@ -166,7 +167,13 @@ TEST_CASE("Evidence counts fewer cuttings than were struck, as those of a batch 
     // Wilson's formula by hand: share 0.625, 36.87 cuttings, z^2 = 3.8415.
     CHECK(evidence.interval.low == Approx(0.4636).margin(5e-4));
     CHECK(evidence.interval.high == Approx(0.7625).margin(5e-4));
+    // The take table says the same of the same cuttings.
+    const auto rows = take::takeTable(nursery.book, take::Grouping::Taxon, reportLevel, on(1, 1), on(12, 31));
+    REQUIRE(rows.size() == 1);
+    CHECK(evidence.wilson.low == rows[0].interval.low);
+    CHECK(evidence.wilson.high == rows[0].interval.high);
     CHECK(evidence.thin());
-    CHECK(evidence.words() == "50 of 80 potted on from 2 batches, 63 %: 46 to 76 % at 95 %");
+    CHECK(evidence.words() ==
+          "50 of 80 potted on from 2 batches, 63 %: 46 to 76 % at 95 %, as batches differ");
     CHECK(evidenceOf(nursery.book, {}).words() == "no batch has ended yet");
 }
