@@ -7,7 +7,10 @@
 #include "core/planner/format/answer_format.h"
 #include "core/planner/format/problem_format.h"
 #include "core/planner/planner.h"
+#include "core/planner/verify/verify.h"
+#include "core/quantity/decimal.h"
 
+#include <algorithm>
 #include <iostream>
 #include <memory>
 
@@ -25,6 +28,7 @@ struct PlanOptions {
     bool accept = false;
     bool json = false;
     std::string keep;
+    std::string kept;
 };
 
 /// Longest period that may be asked for, in days: a year.
@@ -67,6 +71,72 @@ Outcome keep(const std::string& folder, const planner::Problem& problem, const p
     return planner::writeAnswerFile(path / "answer.json", problem, answer);
 }
 
+/// The plan that was kept in a folder. Refused where the book asks for another one by now.
+Result<planner::Answer> keptAnswer(const std::string& folder, const planner::Problem& problem) {
+    const std::filesystem::path path(folder);
+    const auto asked = exchange::readFile(path / "problem.json", planner::largestFile);
+    if (!asked) return asked.refusal();
+    if (*asked != planner::problemText(problem))
+        return Refusal{folder,
+                       "the plan kept there was made for other days or another sureness, or before the book "
+                       "was changed; plan anew"};
+    const auto text = exchange::readFile(path / "answer.json", planner::largestFile);
+    if (!text) return text.refusal();
+    const planner::Verdict verdict = planner::verifyAnswer(problem, *text);
+    if (!verdict.valid())
+        return Refusal{(path / "answer.json").string(), "it breaks a rule: " + verdict.violations.front()};
+    return planner::readAnswer(*text, problem);
+}
+
+/// An argument as a shell takes it.
+std::string quoted(const std::string& argument) {
+    const bool plain =
+        !argument.empty() && std::all_of(argument.begin(), argument.end(), [](unsigned char c) {
+            return std::isalnum(c) != 0 ||
+                   std::string_view("/._-:@+,").find(static_cast<char>(c)) != std::string_view::npos;
+        });
+    if (plain) return argument;
+    std::string text = "'";
+    for (const char c : argument) text += c == '\'' ? std::string("'\\''") : std::string(1, c);
+    return text + "'";
+}
+
+/// How just this plan is put into the book: planned anew, another one might be found.
+std::string howToAccept(const PlanOptions& options, const season::PlanRequest& request) {
+    std::string call = "warmbench plan " + quoted(options.book) + " --from " + request.from.iso() +
+                       " --days " + std::to_string(request.days);
+    if (options.sure != 0) call += " --sure " + decimalText(request.surenessPermille, 3);
+    if (request.changeCost) call += " --again --change-cost " + decimal(*request.changeCost);
+    const std::string& folder = options.kept.empty() ? options.keep : options.kept;
+    if (!folder.empty())
+        return "\nTo put just this plan into the book:\n  " + call + " --kept " + quoted(folder) +
+               " --accept\n";
+    return "\nNothing is in the book yet, and --accept plans anew, maybe otherwise. To look at a plan first "
+           "and "
+           "then accept just that one, keep it:\n  " +
+           call + " --keep FOLDER\n";
+}
+
+struct Planned {
+    planner::Answer answer;
+    std::vector<planner::Compromise> compromises;
+};
+
+/// The plan kept in a folder, or a new one.
+Result<Planned> planned(const PlanOptions& options, const planner::Problem& problem) {
+    if (!options.kept.empty()) {
+        auto answer = keptAnswer(options.kept, problem);
+        if (!answer) return answer.refusal();
+        return Planned{std::move(*answer), {}};
+    }
+    planner::Options how;
+    how.seconds = options.seconds;
+    auto solved = planner::solve(problem, how);
+    if (!solved)
+        return Refusal{options.book, "no plan keeps all that stands or is fixed: " + solved.refusal().text()};
+    return Planned{std::move(solved->answer), std::move(solved->compromises)};
+}
+
 int plan(const PlanOptions& options) {
     auto store = openBook(options.book, options.accept ? OpenMode::Write : OpenMode::Read);
     if (!store) return refuseFile(store.refusal());
@@ -74,21 +144,18 @@ int plan(const PlanOptions& options) {
     const auto request = readRequest(options, book.nursery());
     if (!request) return refuse(request.refusal());
     const season::MonthProblem month = season::monthProblem(book, builtInRecipes(), *request);
-    planner::Options how;
-    how.seconds = options.seconds;
-    const auto solved = planner::solve(month.problem, how);
-    if (!solved)
-        return refuse({options.book, "no plan keeps all that stands or is fixed: " + solved.refusal().text()},
-                      answerIsNo);
-    const season::Proposal proposal = season::proposalFrom(book, month, solved->answer, solved->compromises);
+    const auto found = planned(options, month.problem);
+    if (!found) return refuse(found.refusal(), options.kept.empty() ? answerIsNo : badInput);
+    const season::Proposal proposal = season::proposalFrom(book, month, found->answer, found->compromises);
     if (!options.keep.empty())
-        if (auto refusal = keep(options.keep, month.problem, solved->answer))
+        if (auto refusal = keep(options.keep, month.problem, found->answer))
             return refuseFile(*refusal, storageFailed);
     const std::string told =
         options.json ? planJson(book, proposal) : planWords(book, proposal, builtInRecipes());
     if (options.accept)
         if (auto refusal = (*store)->perform(proposal.command())) return refuseFile(*refusal, storageFailed);
     std::cout << told;
+    if (!options.accept && !options.json) std::cout << howToAccept(options, *request);
     if (options.accept && !options.json)
         std::cout << "\nThe plan is in the book: " << proposal.changes() << " batches new or moved\n";
     return done;
@@ -110,6 +177,9 @@ void addPlan(CLI::App& program, Work& work) {
     call->add_option("--change-cost", options->changeCost, "With --again: what moving one batch counts as")
         ->capture_default_str();
     call->add_option("--keep", options->keep, "Keep problem.json and answer.json in this folder");
+    call->add_option("--kept", options->kept,
+                     "Take the plan that --keep has kept in this folder, instead of planning anew")
+        ->excludes("--keep");
     call->add_flag("--accept", options->accept, "Put the batches and mats into the book");
     call->add_flag("--json", options->json, "Print the plan as JSON");
     call->callback([&work, options] { work = [options] { return plan(*options); }; });

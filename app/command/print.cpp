@@ -99,11 +99,10 @@ Result<ui::Paper> seasonPaper(const HouseBook& book, const PrintOptions& options
                              std::move(sheet.plots));
 }
 
-Result<ui::Paper> monthPaper(const HouseBook& book, const std::optional<ui::DaySpan>& span) {
-    if (!span) return Refusal{"--from", "a month's plan needs its first day, such as 2027-02-01"};
+Result<ui::Paper> monthPaper(const HouseBook& book, const ui::DaySpan& days) {
     season::PlanRequest request;
-    request.from = span->from;
-    request.days = span->to - span->from;
+    request.from = days.from;
+    request.days = days.to - days.from;
     request.surenessPermille = book.nursery().surenessPermille;
     if (request.days > mostDaysOfMonth)
         return Refusal{"--days",
@@ -132,9 +131,10 @@ Result<ui::Paper> paperOf(const HouseBook& book, const PrintOptions& options,
                                  ui::strikeListHtml(book, span, ui::Letters(book), wording),
                                  QPageLayout::Landscape);
     if (options.kind == "season") return seasonPaper(book, options, span);
-    if (options.kind == "month") return monthPaper(book, span);
     const auto day = readDay("--from", options.from);
     if (!day) return day.refusal();
+    if (options.kind == "month")
+        return monthPaper(book, span.value_or(ui::DaySpan{*day, *day + options.days.value_or(daysOfLists)}));
     if (options.kind == "day") {
         ui::DaySheet sheet =
             ui::daySheet(book, season::dayWork(book, forecast::BookForecast(book, *day)), wording);
@@ -185,9 +185,10 @@ void addPrint(CLI::App& program, Work& work) {
         ->check(CLI::IsMember({"labels", "strike-list", "day", "round", "map", "month", "season"}));
     call->add_option("book", options->book, "The house book")->required();
     call->add_option("--out", options->out, "The file, such as labels.pdf")->required();
-    call->add_option("--from", options->from,
-                     "First day of labels, strike list, month and season, or the day of the day sheet, the "
-                     "round and the map");
+    call->add_option(
+        "--from", options->from,
+        "First day of labels, strike list, month and season, or the day of the day sheet, the "
+        "round and the map; month, day sheet, round and map: today without it; a season needs it");
     call->add_option("--days", options->days,
                      "Days of labels, strike list and month, 28 without it; of a season, 365 without it");
     call->add_option("--seen", options->seen, "The day as of which a season is known; today without it");

@@ -9,8 +9,10 @@
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <set>
 #include <sstream>
 
+using warmbench::tests::has;
 using warmbench::tests::ProgramRun;
 using warmbench::tests::runWith;
 using warmbench::tests::TemporaryFolder;
@@ -58,6 +60,50 @@ TEST_CASE("The sample nursery's next month is planned, verified, accepted, and t
     CHECK(kept == plan["strikes"].size());
     CHECK(runWith({"plan", book, "--from", "2026-12-01", "--days", "28", "--again", "--change-cost", "-1"})
               .error.find("--change-cost: found -1") != std::string::npos);
+}
+
+TEST_CASE("A plan that was looked at is accepted as it was, by the call that it ends with") {
+    const TemporaryFolder folder;
+    const std::string book = (folder.path() / "sample.warmbench").string();
+    const std::string kept = (folder.path() / "the plan").string();
+    REQUIRE(runWith({"new", book, "--from", sample()}).status == 0);
+    const ProgramRun shown = runWith({"plan", book, "--from", "2026-12-01", "--days", "14", "--seconds",
+                                      "0.3", "--sure", "0.8", "--keep", kept});
+    REQUIRE(shown.status == 0);
+    CHECK(has(shown.out, "warmbench plan " + book + " --from 2026-12-01 --days 14 --sure 0.8 --kept '" +
+                             kept + "' --accept\n"));
+    const std::vector<std::string> asked{"plan",   book, "--from", "2026-12-01",
+                                         "--days", "14", "--sure", "0.8"};
+    const auto with = [&](std::vector<std::string> more) {
+        more.insert(more.begin(), asked.begin(), asked.end());
+        return runWith(more);
+    };
+    // What stands before its last lines is the same plan; only why a strike is late was not kept.
+    const auto same = nlohmann::json::parse(with({"--kept", kept, "--json"}).out);
+    const ProgramRun accepted = with({"--kept", kept, "--json", "--accept"});
+    REQUIRE(accepted.status == 0);
+    CHECK(nlohmann::json::parse(accepted.out) == same);
+    for (const auto& strike : same["strikes"]) {
+        INFO(strike.dump());
+        CHECK(has(shown.out, strike["taxon"].get<std::string>()));
+    }
+    const auto stored = nlohmann::json::parse(runWith({"export", book, "--as", "json"}).out);
+    std::multiset<std::pair<std::string, int>> wanted;
+    std::multiset<std::pair<std::string, int>> planned;
+    for (const auto& strike : same["strikes"]) wanted.emplace(strike["day"], strike["cuttings"]);
+    for (const auto& batch : stored["batches"]) {
+        if (batch["state"] != "planned") continue;
+        int cuttings = 0;
+        for (const auto& container : batch["containers"]) cuttings += container["cuttings"].get<int>();
+        planned.emplace(batch["strike_day"], cuttings);
+    }
+    CHECK(std::includes(planned.begin(), planned.end(), wanted.begin(), wanted.end()));
+    // The book asks for another plan now.
+    const ProgramRun again = with({"--kept", kept, "--accept"});
+    CHECK(again.status == 2);
+    CHECK(has(again.error, "before the book was changed; plan anew"));
+    CHECK(has(runWith({"plan", book, "--from", "2026-12-01", "--days", "7", "--seconds", "0.2"}).out,
+              " --days 7 --keep FOLDER\n"));
 }
 
 TEST_CASE("A book goes to JSON and back without a loss") {

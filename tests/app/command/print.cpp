@@ -221,6 +221,7 @@ TEST_CASE("A round sheet lists the containers of the round in its order") {
 
 TEST_CASE("A month's plan shows every planned batch, hands and what is needed, inside the page") {
     const Printed printed;
+    CHECK(printed.print("month", {}).error.empty());
     REQUIRE(printed.print("month", {"--from", "2026-11-30", "--days", "35"}).error.empty());
     const std::string text = textOf(printed.pdf);
     for (const char* part : {"Month plan", "Hands week by week", "To have ready", "half a day"})
