@@ -144,6 +144,7 @@ std::string planWords(const HouseBook& book, const season::Proposal& proposal, c
     if (proposal.notPlaced.empty()) out << "  nothing that can be struck in these days is left out\n";
     for (const season::NotPlaced& one : proposal.notPlaced) {
         out << "  " << season::title(book, one) << ": " << one.cuttings << " cuttings: " << one.why;
+        if (!one.hint.empty()) out << "; " << one.hint;
         if (one.planned) out << "; it stays planned, without a place";
         out << '\n';
     }
@@ -197,7 +198,8 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
             {{"target", one.target ? json(book.get<Target>(*one.target).name) : json()},
              {"batch", one.planned ? json(one.planned->code) : json()},
              {"cuttings", one.cuttings},
-             {"why", one.why.text()}});
+             {"why", one.why.text()},
+             {"hint", one.hint.text()}});
     for (const auto& [name, count] : proposal.materials.containers) plan["containers"][name] = count;
     for (const auto& [name, millilitres] : proposal.materials.componentMillilitres)
         plan["medium_litres"][name] = static_cast<double>(millilitres) / 1000.0;

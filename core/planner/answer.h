@@ -17,6 +17,9 @@ struct PlacedBatch {
 struct UnplacedBatch {
     int batch = 0;
     std::string reason; ///< the rule that held it back, in words
+    /// Thousandths that it costs to place it, where that is more than its value; 0 where another rule held it
+    /// back. Not written into files.
+    std::int64_t dearerThanValue = 0;
 };
 
 /// A placed batch that is late or off its ideal heat.

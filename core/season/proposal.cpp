@@ -103,6 +103,19 @@ StrikeLine lineFrom(const HouseBook& book, const MonthProblem& month, const plan
     return line;
 }
 
+/// What one plant would have to be worth for a place of its batch to pay.
+Phrase worthHint(const HouseBook& book, const MonthProblem& month, const planner::UnplacedBatch& unplaced) {
+    const BatchPart& part = month.partOf(unplaced.batch);
+    if (unplaced.dearerThanValue == 0 || !part.target) return {};
+    const Target& target = book.get<Target>(*part.target);
+    const std::int64_t value = 10 * month.problem.batches[static_cast<std::size_t>(unplaced.batch)].value;
+    if (value <= 0)
+        return phrase("a place for it never pays while “One is worth” of target %1 is 0", target.name);
+    const std::int64_t worth = target.worth.parts * unplaced.dearerThanValue / value + 1;
+    return phrase("it would have a place if “One is worth” of target %1 were %2 in place of %3", target.name,
+                  decimalText(worth, 2), decimal(target.worth));
+}
+
 } // namespace
 
 Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const planner::Answer& answer,
@@ -130,10 +143,11 @@ Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const pl
         const BatchPart& part = month.partOf(unplaced.batch);
         const auto planned =
             part.again ? std::optional<Batch>(book.get<Batch>(*part.again)) : std::optional<Batch>();
-        proposal.notPlaced.push_back({part.target, planned, part.cuttings, unplaced.reason});
+        proposal.notPlaced.push_back(
+            {part.target, planned, part.cuttings, unplaced.reason, worthHint(book, month, unplaced)});
     }
     for (const Shortfall& shortfall : month.shortfalls)
-        proposal.notPlaced.push_back({shortfall.target, {}, shortfall.cuttings, shortfall.why});
+        proposal.notPlaced.push_back({shortfall.target, {}, shortfall.cuttings, shortfall.why, {}});
     for (const auto& [id, end] : month.early) {
         proposal.early.push_back(book.get<Stay>(id));
         proposal.early.back().to = end;

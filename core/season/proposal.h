@@ -33,6 +33,7 @@ struct NotPlaced {
     std::optional<Batch> planned; ///< the batch of the book, which loses its places and stays planned
     std::int64_t cuttings = 0;
     Phrase why;
+    Phrase hint; ///< what would bring it in, where it is its target's worth; else empty
 };
 
 /// A plan for people: what to strike when and where, mats to set, what does not fit and why. Nothing of it is

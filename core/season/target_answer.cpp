@@ -1,10 +1,12 @@
 #include "core/season/target_answer.h"
 
 #include "core/book/query.h"
+#include "core/rooting/strike_count.h"
 #include "core/season/container_choice.h"
 #include "core/season/stock_yield.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace warmbench::season {
 namespace {
@@ -66,6 +68,24 @@ void addHands(TargetAnswer& answer, const HouseBook& book) {
         answer.inTheWay.push_back(phrase("hands are left for %1 cuttings in those days", hands));
 }
 
+/// Where more than twice as many are struck as would do on average, it is doubt that asks for them.
+constexpr double muchDoubt = 2;
+constexpr double lessSure = 0.7;
+
+Phrase doubtOf(const Way& way, int plants) {
+    if (static_cast<double>(way.cuttings) * way.meanTake() <= muchDoubt * plants) return {};
+    const IntRange& take = way.recipe.takePercent.value;
+    const auto fewer = rooting::strikeCount(plants, lessSure, way.take);
+    if (!fewer || fewer->strike >= way.cuttings)
+        return phrase("%1 cuttings for %2 plants, as the recipe's take may be anything from %3 to %4 %: "
+                      "checks of your own, taken over into a recipe in Results, would ask for fewer",
+                      way.cuttings, plants, take.low, take.high);
+    return phrase("%1 cuttings for %2 plants, as the recipe's take may be anything from %3 to %4 %: at a "
+                  "sureness of %5 % they would be %6, and checks of your own, taken over into a recipe in "
+                  "Results, would ask for fewer as well",
+                  way.cuttings, plants, take.low, take.high, std::lround(100 * lessSure), fewer->strike);
+}
+
 } // namespace
 
 std::optional<TargetAnswer> answerFor(const HouseBook& book, const TargetNeed& need) {
@@ -88,6 +108,7 @@ std::optional<TargetAnswer> answerFor(const HouseBook& book, const TargetNeed& n
     addStocks(answer, book, book.get<Target>(need.target).taxon);
     addZones(answer, book);
     addHands(answer, book);
+    answer.doubt = doubtOf(way, need.missing);
     if (way.late) answer.inTheWay.push_back(phrase("even struck at once it is late"));
     return answer;
 }

@@ -24,6 +24,7 @@ struct TargetAnswer {
     std::vector<ZoneId> zones;      ///< whose cover suits and whose mat or house can be as warm as it needs
     int freeSlots = 0;              ///< in them, on the first day of the window
     std::vector<Phrase> inTheWay;   ///< empty where nothing is
+    Phrase doubt; ///< why so many cuttings are asked for, where it is doubt about the take; else empty
 };
 
 /// Nothing where the target is covered or can't be struck in the days asked for: the need says why.

@@ -229,7 +229,8 @@ void PlanDialog::addNotPlaced(const HouseBook& book, std::size_t index) {
     item->setText(TaxonColumn, text(book.get<Taxon>(taxon).name));
     item->setText(CuttingsColumn, m_wording.locale().toString(static_cast<qlonglong>(left.cuttings)));
     item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
-    const QString why = told(withDates(readKeptWords(left.why.text()), m_proposal.from), m_wording);
+    QString why = told(withDates(readKeptWords(left.why.text()), m_proposal.from), m_wording);
+    if (!left.hint.empty()) why += QStringLiteral("; ") + told(left.hint, m_wording);
     item->setToolTip(NoteColumn, why);
     if (left.planned) {
         item->setText(NoteColumn, tr("%1 loses its place and waits: %2").arg(text(left.planned->code), why));

@@ -170,6 +170,7 @@ QString TargetsPlace::answerWords(const season::TargetCoverage& coverage) const 
     for (const season::StockOffer& offer : answer->stocks)
         stocks += tr("%1: %2").arg(text(book().get<Stock>(offer.stock).name), count(offer.cuttings));
     if (!stocks.isEmpty()) lines += tr("Stock gives %1.").arg(stocks.join(QStringLiteral(", ")));
+    if (!answer->doubt.empty()) lines += QStringLiteral("▲ %1.").arg(told(answer->doubt, wording()));
     QString html = lines.join(QStringLiteral(" ")).toHtmlEscaped();
     QStringList against;
     for (const Phrase& words : answer->inTheWay) against += told(words, wording());

@@ -88,6 +88,7 @@ public:
     /// The reason for the `index`-th of the batches that it was made with.
     std::string reason(int index, const Batch& batch) {
         m_first = m_batches + index * forms;
+        m_dearer = 0;
         if (std::string rule = ruledOut(m_house.problem, batch); !rule.empty()) return rule;
         const std::int64_t alone = cost(m_house.empty, AtAnyCost);
         if (alone == never)
@@ -95,17 +96,21 @@ public:
                           dayRange(batch.strikeFirst, batch.strikeLast))
                 .text();
         const std::int64_t value = batch.value * 10;
+        const std::int64_t now = cost(m_house.finished, AtAnyCost);
+        if (alone > value || now != never) m_dearer = now != never ? now : alone;
         if (alone > value)
             return phrase("even alone in the house it would cost %1, more than its value of %2", money(alone),
                           money(value))
                 .text();
-        const std::int64_t now = cost(m_house.finished, AtAnyCost);
         if (now != never)
             return phrase("placing it beside the others costs %1, and its value is %2", money(now),
                           money(value))
                 .text();
         return cost(m_house.finished, WithHandsAndStock) != never ? shortSupply(batch) : shortSpace(batch);
     }
+
+    /// Of the last reason, what it would cost where its value was too little; else 0.
+    [[nodiscard]] std::int64_t dearerThanValue() const { return m_dearer; }
 
     /// The nearest strike days outside its own on which the batch would be worth its place; empty without
     /// any.
@@ -225,6 +230,7 @@ private:
     int m_batches; ///< of the problem; forms come after them
     int m_first = 0;
     std::int64_t m_cost = 0;
+    std::int64_t m_dearer = 0;
 };
 
 } // namespace
@@ -238,8 +244,10 @@ void giveReasons(const Problem& problem, const std::vector<Plan>& plans, const s
         if (!stopped()) answer.unplaced[unplaced].reason = std::move(reason);
     };
     // The rules first, for all; then the ways out, which take longer.
-    for (std::size_t i = 0; i < dearest.size() && !stopped(); ++i)
+    for (std::size_t i = 0; i < dearest.size() && !stopped(); ++i) {
         write(dearest[i], trial->reason(static_cast<int>(i), batchOf(problem, answer, dearest[i])));
+        if (!stopped()) answer.unplaced[dearest[i]].dearerThanValue = trial->dearerThanValue();
+    }
     for (std::size_t i = 0; i < answer.unplaced.size() && !stopped(); ++i)
         if (answer.unplaced[i].reason.empty()) write(i, ruledOut(problem, batchOf(problem, answer, i)));
     for (UnplacedBatch& unplaced : answer.unplaced)

@@ -61,6 +61,33 @@ TEST_CASE("A strike that ends late says by how much, and what sooner would cost"
     for (const StrikeLine& line : proposed(nursery, {on(8, 2), 28, 900}).lines) CHECK(line.why.empty());
 }
 
+TEST_CASE("A target that is worth too little for a place is told what it would have to be worth") {
+    SeasonBook nursery;
+    Target target = nursery.book.get<Target>(nursery.want(40, on(12, 1)));
+    const auto proposedAt = [&](Money worth) {
+        target.worth = worth;
+        REQUIRE(nursery.book.perform(Command{Put<Target>{target}}));
+        return proposed(nursery, {on(8, 2), 28, 900});
+    };
+    const Proposal none = proposedAt(Money{0});
+    REQUIRE_FALSE(none.notPlaced.empty());
+    CHECK(none.notPlaced.front().hint ==
+          "a place for it never pays while “One is worth” of target " + target.name + " is 0");
+    const Proposal little = proposedAt(Money{1});
+    REQUIRE_FALSE(little.notPlaced.empty());
+    Money enough{};
+    for (const NotPlaced& one : little.notPlaced) {
+        const std::string hint = one.hint.text();
+        const std::string before =
+            "it would have a place if “One is worth” of target " + target.name + " were ";
+        INFO(hint);
+        REQUIRE(hint.find(before) == 0);
+        CHECK(hint.ends_with(" in place of 0.01"));
+        enough = std::max(enough, Money::fromUnits(std::stod(hint.substr(before.size()))));
+    }
+    CHECK(proposedAt(enough).notPlaced.empty());
+}
+
 TEST_CASE("A month is planned, accepted, and undone without a trace") {
     SeasonBook nursery;
     nursery.want(40, on(12, 1));

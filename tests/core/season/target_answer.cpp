@@ -52,6 +52,33 @@ TEST_CASE("What is in the way of a target is said: stock, room, hands") {
     CHECK(answerOn(nursery, on(8, 2))->inTheWay.back() == "hands are left for 0 cuttings in those days");
 }
 
+TEST_CASE(
+    "Where doubt about the take asks for most of the cuttings, the answer says so, and what would help") {
+    SeasonBook nursery;
+    nursery.want(20, on(12, 20));
+    CHECK(answerOn(nursery, on(8, 2))->doubt.empty());
+    Recipe wide = testing::semiRipe(nursery.taxon);
+    wide.takePercent.value = {7, 90};
+    for (const auto& [id, recipe] : nursery.book.all<Recipe>())
+        if (recipe.taxon == nursery.taxon && recipe.wood == wide.wood) wide.id = id;
+    REQUIRE(nursery.book.perform(Command{Put<Recipe>{wide}}));
+    const auto answer = answerOn(nursery, on(8, 2));
+    REQUIRE(answer);
+    const std::string doubt = answer->doubt.text();
+    INFO(doubt);
+    CHECK(doubt.find(std::to_string(answer->cuttings) +
+                     " cuttings for 20 plants, as the recipe's take may be "
+                     "anything from 7 to 90 %") == 0);
+    PlanRequest request;
+    request.from = on(8, 2);
+    request.surenessPermille = 700;
+    const auto lessSure =
+        answerFor(nursery.book, targetNeeds(nursery.book, testing::builtIn(), request).front());
+    REQUIRE(lessSure);
+    CHECK(doubt.find("at a sureness of 70 % they would be " + std::to_string(lessSure->cuttings)) !=
+          std::string::npos);
+}
+
 TEST_CASE("A target that is covered, or out of season, has no answer but its need's reason") {
     SeasonBook nursery;
     nursery.want(40, *Day::make(2028, 12, 1));
