@@ -93,7 +93,7 @@ Outcome BookFile::backUpOn(Day today) {
     std::error_code failed;
     if (fs::exists(name, failed)) return std::nullopt;
     fs::create_directories(folder, failed);
-    if (failed) return Refusal{folder, "no backup can be made: " + failed.message()};
+    if (failed) return Refusal{folder, phrase("no backup can be made: %1", failed.message())};
     if (auto refusal = backup(name)) {
         // Another program may have been faster by a moment.
         if (fs::exists(name, failed)) return std::nullopt;
@@ -109,7 +109,7 @@ Outcome copyBackup(const std::string& backup, const std::string& newBook) {
     const auto sound = BookFile::open(backup, OpenMode::Read);
     if (!sound) return sound.refusal();
     if (const auto wrong = (*sound)->check(); !wrong.empty())
-        return Refusal{backup, "the backup is not sound: " + wrong.front().text()};
+        return Refusal{backup, phrase("the backup is not sound: %1", wordsOf(wrong.front()))};
     return (*sound)->backup(newBook);
 }
 
@@ -126,7 +126,7 @@ Result<std::string> restoreBackup(const std::string& backup, const std::string& 
     const std::string kept = nameToKeep(book);
     const auto undone = [&](const std::string& what) {
         for (const std::string& name : {ready, kept, kept + "-wal"}) fs::remove(name, failed);
-        return Refusal{book, "it can't be put aside: " + what};
+        return Refusal{book, phrase("it can't be put aside: %1", what)};
     };
     for (const char* part : {"-wal", ""}) {
         if (!fs::exists(book + part, failed)) continue;

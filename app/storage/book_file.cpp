@@ -53,11 +53,12 @@ Outcome BookFile::load() {
     }
     last.finish();
     [[maybe_unused]] const Outcome ended = m_store->commit();
-    const std::string damaged = isShared(path()) ? "the shared book is damaged: " : "the file is damaged: ";
-    if (!things) return Refusal{path(), damaged + things.refusal().text()};
+    const char* const damaged =
+        isShared(path()) ? pattern("the shared book is damaged: %1") : pattern("the file is damaged: %1");
+    if (!things) return Refusal{path(), phrase(damaged, wordsOf(things.refusal()))};
     auto made = HouseBook::make(std::move(*things));
     if (const auto* broken = std::get_if<std::vector<BrokenRule>>(&made))
-        return Refusal{path(), damaged + wordsOfFirst(*broken)};
+        return Refusal{path(), phrase(damaged, wordsOfFirst(*broken))};
     m_book = std::move(std::get<HouseBook>(made));
     return m_store->mode() == OpenMode::Read ? std::nullopt : m_steps.read(*m_store);
 }
@@ -68,7 +69,7 @@ Outcome BookFile::keep(const Change& change, const std::string& words) {
     const std::string chain = chained(m_chain, entry);
     Outcome refusal = writeRows(database, change);
     if (!refusal) refusal = m_store->addToJournal(entry, chain);
-    if (refusal) return Refusal{path(), "it could not be kept: " + refusal->text()};
+    if (refusal) return Refusal{path(), phrase("it could not be kept: %1", wordsOf(*refusal))};
     m_seq = entry.seq;
     m_chain = chain;
     return std::nullopt;

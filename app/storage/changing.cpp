@@ -83,12 +83,13 @@ Result<int> BookFile::takeOver(News& news) {
     query.prepare(
         QStringLiteral("SELECT seq, change, chain, who, words FROM journal WHERE seq > ? ORDER BY seq"));
     query.addBindValue(static_cast<qlonglong>(m_seq));
-    if (!query.exec()) return Refusal{path(), "the journal can't be read: " + wordsOf(query.lastError())};
+    if (!query.exec())
+        return Refusal{path(), phrase("the journal can't be read: %1", wordsOf(query.lastError()))};
     while (query.next()) {
         const auto change = readChange(query.value(1).toString().toStdString());
-        if (!change) return Refusal{path(), "the journal is damaged: " + change.refusal().text()};
+        if (!change) return Refusal{path(), phrase("the journal is damaged: %1", wordsOf(change.refusal()))};
         if (auto refusal = m_book.apply(*change))
-            return Refusal{path(), "what others have changed does not fit: " + refusal->text()};
+            return Refusal{path(), phrase("what others have changed does not fit: %1", wordsOf(*refusal))};
         m_seq = query.value(0).toLongLong();
         m_chain = query.value(2).toString().toStdString();
         ++news.entries;
@@ -123,7 +124,7 @@ Outcome BookFile::keepNow(const Change& change, const std::string& said) {
     Outcome refusal = keep(change, said);
     if (!refusal)
         if (const auto failed = m_store->commit())
-            refusal = Refusal{path(), "it could not be kept: " + failed->text()};
+            refusal = Refusal{path(), phrase("it could not be kept: %1", wordsOf(*failed))};
     if (refusal) {
         m_seq = seq;
         m_chain = chain;
@@ -139,7 +140,7 @@ Outcome BookFile::keepHere(const Change& change, const std::string& said, const 
         if (!replaces(edit) || !news.touched.contains(touchedBy(edit))) continue;
         [[maybe_unused]] const Outcome back = m_book.apply(change.inverse());
         return Refusal{said,
-                       "somebody was faster with the same things (" + news.last + "); look at it again"};
+                       phrase("somebody was faster with the same things (%1); look at it again", news.last)};
     }
     return keepNow(change, said);
 }
@@ -152,7 +153,7 @@ Outcome BookFile::perform(const Command& command) {
     const auto change = m_book.perform(command);
     if (!change && news.entries > 0)
         return Refusal{change.refusal().place,
-                       change.refusal().what.text() + " (just before: " + news.last + ")"};
+                       phrase("%1 (just before: %2)", change.refusal().what, news.last)};
     if (!change) return change.refusal();
     if (auto refusal = keepHere(*change, said, news)) return refusal;
     transaction.ended();
@@ -165,7 +166,8 @@ Outcome BookFile::adopt(const HouseBook& other, const std::string& said) {
     Transaction transaction(*this);
     if (auto refusal = transaction.begin()) return refusal;
     if (!(m_book == HouseBook{}))
-        return Refusal{path(), "it is not empty; a whole book can be imported into an empty one only"};
+        return Refusal{path(),
+                       phrase("it is not empty; a whole book can be imported into an empty one only")};
     const Change change = changeTo(other);
     m_book = other;
     if (auto refusal = keepNow(change, said)) return refusal;
@@ -183,10 +185,10 @@ Result<Change> BookFile::reverse(const UndoSteps::Step& step, const std::string&
     query.prepare(QStringLiteral("SELECT change FROM journal WHERE seq = ?"));
     query.addBindValue(static_cast<qlonglong>(step.seq));
     if (!query.exec() || !query.next())
-        return Refusal{path(), "the journal can't be read: " + wordsOf(query.lastError())};
+        return Refusal{path(), phrase("the journal can't be read: %1", wordsOf(query.lastError()))};
     const auto change = readChange(query.value(0).toString().toStdString());
     query.clear();
-    if (!change) return Refusal{path(), "the journal is damaged: " + change.refusal().text()};
+    if (!change) return Refusal{path(), phrase("the journal is damaged: %1", wordsOf(change.refusal()))};
     Change back = change->inverse();
     if (auto refusal = m_book.apply(back)) return *refusal;
     if (auto refusal = keepNow(back, said)) return *refusal;
@@ -196,7 +198,7 @@ Result<Change> BookFile::reverse(const UndoSteps::Step& step, const std::string&
 
 Outcome BookFile::undo() {
     const UndoSteps::Step* step = m_steps.toUndo();
-    if (!step) return Refusal{{}, "there is nothing to undo"};
+    if (!step) return Refusal{{}, phrase("there is nothing to undo")};
     const auto back = reverse(*step, UndoSteps::undoWords(*step));
     if (!back) return back.refusal();
     Outcome refusal = m_steps.undone(m_seq);
@@ -206,7 +208,7 @@ Outcome BookFile::undo() {
 
 Outcome BookFile::redo() {
     const UndoSteps::Step* step = m_steps.toRedo();
-    if (!step) return Refusal{{}, "there is nothing to redo"};
+    if (!step) return Refusal{{}, phrase("there is nothing to redo")};
     const auto back = reverse(*step, UndoSteps::redoWords(*step));
     if (!back) return back.refusal();
     m_steps.redone(m_seq);

@@ -15,13 +15,14 @@ Result<std::vector<JournalEntry>> BookFile::journal() const {
     QSqlQuery query(m_store->database());
     query.setForwardOnly(true);
     if (!query.exec(QStringLiteral("SELECT seq, at, who, words, change FROM journal ORDER BY seq")))
-        return Refusal{path(), "the journal can't be read: " + wordsOf(query.lastError())};
+        return Refusal{path(), phrase("the journal can't be read: %1", wordsOf(query.lastError()))};
     std::vector<JournalEntry> entries;
     while (query.next()) {
         auto change = readChange(query.value(4).toString().toStdString());
         if (!change)
-            return Refusal{path(), "journal entry " + query.value(0).toString().toStdString() +
-                                       " is damaged: " + change.refusal().text()};
+            return Refusal{path(),
+                           phrase("journal entry %1 is damaged: %2", query.value(0).toString().toStdString(),
+                                  wordsOf(change.refusal()))};
         entries.push_back({{query.value(0).toLongLong(), query.value(1).toString().toStdString(),
                             query.value(2).toString().toStdString(), query.value(3).toString().toStdString()},
                            std::move(*change)});
@@ -42,7 +43,8 @@ std::vector<Refusal> BookFile::check() const {
             const auto text = [&](int column) { return query.value(column).toString().toStdString(); };
             chain = chained(chain, {query.value(0).toLongLong(), text(1), text(2), text(3), text(4)});
             if (chain != text(5)) {
-                wrong.push_back({"journal entry " + text(0), "it, or one before it, has been tampered with"});
+                wrong.push_back(
+                    {"journal entry " + text(0), phrase("it, or one before it, has been tampered with")});
                 break;
             }
         }
@@ -55,10 +57,10 @@ std::vector<Refusal> BookFile::check() const {
     for (const JournalEntry& entry : *entries)
         if (auto refusal = retold.apply(entry.change)) {
             wrong.push_back({"journal entry " + std::to_string(entry.seq),
-                             "it does not follow from those before: " + refusal->text()});
+                             phrase("it does not follow from those before: %1", wordsOf(*refusal))});
             return wrong;
         }
-    if (!(retold == m_book)) wrong.push_back({"journal", "it does not lead to what the book holds"});
+    if (!(retold == m_book)) wrong.push_back({"journal", phrase("it does not lead to what the book holds")});
     return wrong;
 }
 

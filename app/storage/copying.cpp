@@ -23,7 +23,8 @@ Outcome eachEntry(const QSqlDatabase& database, std::int64_t upTo,
     query.setForwardOnly(true);
     query.prepare(QStringLiteral("SELECT * FROM journal WHERE seq <= ? ORDER BY seq"));
     query.addBindValue(static_cast<qlonglong>(upTo));
-    if (!query.exec()) return Refusal{{}, "the journal can't be read: " + wordsOf(query.lastError())};
+    if (!query.exec())
+        return Refusal{{}, phrase("the journal can't be read: %1", wordsOf(query.lastError()))};
     const int chainColumn = query.record().indexOf(QStringLiteral("chain"));
     std::string chain;
     while (query.next()) {
@@ -57,23 +58,23 @@ Outcome BookFile::copyTo(const std::string& path) const {
     const auto copy = open(path, OpenMode::Read);
     if (!copy) return copy.refusal();
     if (!((*copy)->m_book == m_book) || (*copy)->m_seq != m_seq)
-        return Refusal{path, "the copy does not hold what the book holds"};
+        return Refusal{path, phrase("the copy does not hold what the book holds")};
     return std::nullopt;
 }
 
 Outcome BookFile::backup(const std::string& path) const {
     std::error_code failed;
     if (fs::exists(path, failed))
-        return Refusal{path, "there is a file of this name already; choose another"};
+        return Refusal{path, phrase("there is a file of this name already; choose another")};
     if (isShared(this->path()) || isShared(path)) return copyTo(path);
     const std::string unfinished = temporaryName(path);
     if (auto refusal = copyInto(m_store->database(), unfinished))
-        return Refusal{path, "the copy can't be written: " + refusal->text()};
+        return Refusal{path, phrase("the copy can't be written: %1", wordsOf(*refusal))};
     Outcome refusal;
     if (const auto copy = open(unfinished, OpenMode::Read); !copy)
         refusal = copy.refusal();
     else if (!((*copy)->book() == m_book))
-        refusal = Refusal{path, "the copy does not hold what the book holds"};
+        refusal = Refusal{path, phrase("the copy does not hold what the book holds")};
     if (!refusal) return giveName(unfinished, path);
     fs::remove(unfinished, failed);
     return refusal;

@@ -23,18 +23,19 @@ std::uint32_t numberAt(const std::array<char, headSize>& head, std::size_t place
 
 Result<FileHead> readHead(const std::string& path) {
     std::error_code failed;
-    if (!std::filesystem::exists(path, failed)) return Refusal{path, "there is no such file"};
+    if (!std::filesystem::exists(path, failed)) return Refusal{path, phrase("there is no such file")};
     if (std::filesystem::is_directory(path, failed))
-        return Refusal{path, "found a folder, expected a house book"};
+        return Refusal{path, phrase("found a folder, expected a house book")};
     std::ifstream file(path, std::ios::binary);
-    if (!file) return Refusal{path, "it can't be read: you may not have the right to"};
+    if (!file) return Refusal{path, phrase("it can't be read: you may not have the right to")};
     std::array<char, headSize> head{};
     file.read(head.data(), headSize);
     constexpr std::string_view sign("SQLite format 3\0", 16);
     if (file.gcount() < static_cast<std::streamsize>(headSize) ||
         std::string_view(head.data(), sign.size()) != sign)
-        return Refusal{path,
-                       "this is no house book (found another kind of file, expected one made by Warmbench)"};
+        return Refusal{
+            path,
+            phrase("this is no house book (found another kind of file, expected one made by Warmbench)")};
     return FileHead{numberAt(head, applicationPlace), numberAt(head, versionPlace)};
 }
 

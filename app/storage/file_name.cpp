@@ -30,8 +30,8 @@ Outcome giveName(const std::string& finished, const std::string& path) {
     std::error_code ignored;
     std::filesystem::remove(finished, ignored);
     if (failed == std::errc::file_exists)
-        return Refusal{path, "there is a file of this name already; choose another"};
-    if (failed) return Refusal{path, "it can't be written: " + failed.message()};
+        return Refusal{path, phrase("there is a file of this name already; choose another")};
+    if (failed) return Refusal{path, phrase("it can't be written: %1", failed.message())};
     syncFolder(path);
     return std::nullopt;
 }

@@ -49,20 +49,22 @@ Outcome FileStore::connect(const std::string& file) {
     }
     database.setDatabaseName(fileName);
     database.setConnectOptions(options);
-    if (!database.open()) return refusal("it can't be opened: " + database.lastError().text().toStdString());
+    if (!database.open())
+        return refusal(phrase("it can't be opened: %1", database.lastError().text().toStdString()));
     return std::nullopt;
 }
 
 Outcome FileStore::prepareToWrite() {
     for (const char* pragma :
          {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"})
-        if (auto failed = run(database(), QString::fromLatin1(pragma))) return refusal(failed->text());
+        if (auto failed = run(database(), QString::fromLatin1(pragma))) return refusal(wordsOf(*failed));
     return std::nullopt;
 }
 
 Outcome FileStore::make(const std::function<Outcome()>& fill) {
     std::error_code ignored;
-    if (fs::exists(name(), ignored)) return refusal("there is a file of this name already; choose another");
+    if (fs::exists(name(), ignored))
+        return refusal(phrase("there is a file of this name already; choose another"));
     const std::string unfinished = temporaryName(name());
     Outcome failed = connect(unfinished);
     if (!failed) failed = prepareToWrite();
@@ -75,32 +77,33 @@ Outcome FileStore::make(const std::function<Outcome()>& fill) {
     disconnect();
     if (!failed) return giveName(unfinished, name());
     for (const char* ending : {"", "-wal", "-shm"}) fs::remove(unfinished + ending, ignored);
-    return refusal("it can't be written: " + failed->what.text());
+    return refusal(phrase("it can't be written: %1", failed->what));
 }
 
 Outcome FileStore::open() {
     const auto head = readHead(name());
     if (!head) return head.refusal();
     if (head->application != applicationId)
-        return refusal("this is no house book (found another program's database)");
+        return refusal(phrase("this is no house book (found another program's database)"));
     if (head->version > static_cast<std::uint32_t>(currentSchema))
         return newerProgram(static_cast<int>(head->version));
     const std::string folder = fs::absolute(name()).parent_path().string();
     if (mode() == OpenMode::Write &&
         (::access(name().c_str(), W_OK) != 0 || ::access(folder.c_str(), W_OK) != 0))
-        return refusal(
-            "it is read-only (the file or its folder can't be written), so nothing can be changed in it");
+        return refusal(phrase(
+            "it is read-only (the file or its folder can't be written), so nothing can be changed in it"));
     m_opened = identityOf(name());
     if (auto failed = connect(name())) return failed;
     QSqlQuery query(database());
     // What somebody else has put into the file may do nothing when it is read.
     query.exec(QStringLiteral("PRAGMA trusted_schema = OFF"));
     if (const std::string foreign = foreignPart(database()); !foreign.empty())
-        return refusal("something stands in it that no house book has (" + foreign +
-                       "); open a backup, and keep this file as it is");
+        return refusal(phrase(
+            "something stands in it that no house book has (%1); open a backup, and keep this file as it is",
+            foreign));
     const bool whole = query.exec(QStringLiteral("PRAGMA quick_check(1)")) && query.next() &&
                        query.value(0).toString() == QStringLiteral("ok");
-    if (!whole) return refusal("the file is damaged; open a backup, and keep this file as it is");
+    if (!whole) return refusal(phrase("the file is damaged; open a backup, and keep this file as it is"));
     // The log may hold a later version than the head of the file, until it is written back.
     query.exec(QStringLiteral("PRAGMA user_version"));
     const int version = query.next() ? query.value(0).toInt() : 0;
@@ -118,29 +121,29 @@ Outcome FileStore::migrate(int from) {
     if (!fs::exists(saved, ignored)) {
         const std::string unfinished = temporaryName(saved);
         if (auto failed = copyInto(database(), unfinished))
-            return refusal("no backup can be made before it is brought up to date: " + failed->text());
+            return refusal(
+                phrase("no backup can be made before it is brought up to date: %1", wordsOf(*failed)));
         if (auto failed = giveName(unfinished, saved)) return failed;
     }
     if (auto failed = applySteps(database(), from, currentSchema))
-        return refusal("it can't be brought up to date: " + failed->text());
+        return refusal(phrase("it can't be brought up to date: %1", wordsOf(*failed)));
     return std::nullopt;
 }
 
 Outcome FileStore::beginToRead() {
     const Outcome failed = run(database(), QStringLiteral("BEGIN"));
-    return failed ? Outcome{refusal(failed->text())} : std::nullopt;
+    return failed ? Outcome{refusal(wordsOf(*failed))} : std::nullopt;
 }
 
 Outcome FileStore::beginToWrite() {
-    if (mode() == OpenMode::Read) return refusal("it was opened for reading only");
+    if (mode() == OpenMode::Read) return refusal(phrase("it was opened for reading only"));
     // What is written into a file that has no name any more is lost.
     if (m_opened != Identity{} && !isReachable())
-        return refusal("the file has been moved, removed or replaced since it was opened, so nothing can be "
-                       "changed; put it back, or open it again");
+        return refusal(phrase("the file has been moved, removed or replaced since it was opened, so nothing "
+                              "can be changed; put it back, or open it again"));
     const Outcome failed = run(database(), QStringLiteral("BEGIN IMMEDIATE"));
-    return failed
-               ? Outcome{refusal("another program is writing to it; try again (" + failed->what.text() + ")")}
-               : std::nullopt;
+    return failed ? Outcome{refusal(phrase("another program is writing to it; try again (%1)", failed->what))}
+                  : std::nullopt;
 }
 
 FileStore::Identity FileStore::identityOf(const std::string& file) {

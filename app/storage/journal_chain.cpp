@@ -28,7 +28,7 @@ Outcome addEntry(const QSqlDatabase& database, const JournalRow& entry, const st
     for (const std::string& text : {entry.at, entry.who, entry.words, entry.change, chain})
         query.addBindValue(QString::fromStdString(text));
     if (query.exec()) return std::nullopt;
-    return Refusal{{}, "the database says: " + wordsOf(query.lastError())};
+    return Refusal{{}, phrase("the database says: %1", wordsOf(query.lastError()))};
 }
 
 Outcome chainJournal(const QSqlDatabase& database) {
@@ -36,7 +36,7 @@ Outcome chainJournal(const QSqlDatabase& database) {
     QSqlQuery set(database);
     if (!rows.exec(QStringLiteral("SELECT seq, at, who, words, change FROM journal ORDER BY seq")) ||
         !set.prepare(QStringLiteral("UPDATE journal SET chain = ? WHERE seq = ?")))
-        return Refusal{{}, "the journal can't be chained: " + rows.lastError().text().toStdString()};
+        return Refusal{{}, phrase("the journal can't be chained: %1", rows.lastError().text().toStdString())};
     std::string chain;
     while (rows.next()) {
         chain =
@@ -46,7 +46,8 @@ Outcome chainJournal(const QSqlDatabase& database) {
         set.addBindValue(QString::fromStdString(chain));
         set.addBindValue(rows.value(0));
         if (!set.exec())
-            return Refusal{{}, "the journal can't be chained: " + set.lastError().text().toStdString()};
+            return Refusal{{},
+                           phrase("the journal can't be chained: %1", set.lastError().text().toStdString())};
     }
     return std::nullopt;
 }

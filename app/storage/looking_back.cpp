@@ -14,7 +14,7 @@ Result<std::vector<JournalLine>> BookFile::journalLines() const {
     QSqlQuery query(m_store->database());
     query.setForwardOnly(true);
     if (!query.exec(QStringLiteral("SELECT seq, at, who, words FROM journal ORDER BY seq")))
-        return Refusal{path(), "the journal can't be read: " + wordsOf(query.lastError())};
+        return Refusal{path(), phrase("the journal can't be read: %1", wordsOf(query.lastError()))};
     std::vector<JournalLine> lines;
     while (query.next())
         lines.push_back({query.value(0).toLongLong(), query.value(1).toString().toStdString(),
@@ -29,15 +29,17 @@ Result<HouseBook> BookFile::bookAfter(std::int64_t seq) {
     query.prepare(QStringLiteral("SELECT change FROM journal WHERE seq > ? AND seq <= ? ORDER BY seq DESC"));
     query.addBindValue(static_cast<qlonglong>(seq));
     query.addBindValue(static_cast<qlonglong>(m_seq));
-    if (!query.exec()) return Refusal{path(), "the journal can't be read: " + wordsOf(query.lastError())};
+    if (!query.exec())
+        return Refusal{path(), phrase("the journal can't be read: %1", wordsOf(query.lastError()))};
     std::vector<Change> latestFirst;
     while (query.next()) {
         auto change = readChange(query.value(0).toString().toStdString());
-        if (!change) return Refusal{path(), "the journal is damaged: " + change.refusal().text()};
+        if (!change) return Refusal{path(), phrase("the journal is damaged: %1", wordsOf(change.refusal()))};
         latestFirst.push_back(std::move(*change));
     }
     auto past = bookBefore(m_book, latestFirst);
-    if (!past) return Refusal{path(), "the journal does not lead back there: " + past.refusal().text()};
+    if (!past)
+        return Refusal{path(), phrase("the journal does not lead back there: %1", wordsOf(past.refusal()))};
     return past;
 }
 

@@ -122,15 +122,15 @@ Result<Rescue> rescueBook(const std::string& damaged, const std::string& newBook
     const auto head = readHead(damaged);
     if (!head) return head.refusal();
     if (head->application != applicationId)
-        return Refusal{damaged, "this is no house book (found another program's database)"};
+        return Refusal{damaged, phrase("this is no house book (found another program's database)")};
     std::error_code failed;
     if (fs::exists(newBook, failed))
-        return Refusal{newBook, "there is a file of this name already; choose another"};
+        return Refusal{newBook, phrase("there is a file of this name already; choose another")};
     // Even opening a database may change it and its log: only a copy of both is opened.
     const QTemporaryDir folder;
     const std::string copy = folder.filePath(QStringLiteral("copy")).toStdString();
     fs::copy_file(damaged, copy, failed);
-    if (failed) return Refusal{damaged, "it can't be read: " + failed.message()};
+    if (failed) return Refusal{damaged, phrase("it can't be read: %1", failed.message())};
     if (fs::exists(damaged + "-wal", failed)) fs::copy_file(damaged + "-wal", copy + "-wal", failed);
     const QString connection = QUuid::createUuid().toString();
     Rescue rescue;
@@ -141,9 +141,10 @@ Result<Rescue> rescueBook(const std::string& damaged, const std::string& newBook
         if (database.open() && dropForeignParts(database))
             refusal = save(database, damaged, newBook, rescue);
         else if (database.isOpen())
-            refusal = Refusal{damaged, "something stands in it that no house book has"};
+            refusal = Refusal{damaged, phrase("something stands in it that no house book has")};
         else
-            refusal = Refusal{damaged, "it can't be opened at all: " + wordsOf(database.lastError())};
+            refusal =
+                Refusal{damaged, phrase("it can't be opened at all: %1", wordsOf(database.lastError()))};
         database.close();
     }
     QSqlDatabase::removeDatabase(connection);

@@ -18,7 +18,7 @@ template <class E>
 constexpr bool cameLater = std::is_same_v<E, ReadingMonth>;
 
 Outcome failure(const QSqlQuery& query) {
-    return Refusal{{}, "the database says: " + wordsOf(query.lastError())};
+    return Refusal{{}, phrase("the database says: %1", wordsOf(query.lastError()))};
 }
 
 template <class E>
@@ -103,9 +103,8 @@ Outcome readKind(const QSqlDatabase& database, std::map<IdOf<E>, E>& things) {
         const std::string wrong = readThing(query, thing);
         if (!wrong.empty())
             return Refusal{{},
-                           std::string(kindName<E>.one) + " number " +
-                               query.value(0).toString().toStdString() + ": found " +
-                               "nothing that can be its " + wrong};
+                           phrase("%1 number %2: found nothing that can be its %3", Phrase(kindName<E>.one),
+                                  query.value(0).toString().toStdString(), wrong)};
         things.emplace(thing.id, std::move(thing));
     }
     return query.lastError().isValid() ? failure(query) : std::nullopt;
@@ -129,6 +128,10 @@ bool readFrom(const QSqlDatabase& database, const char* order, std::map<IdOf<E>,
 }
 
 } // namespace
+
+Phrase wordsOf(const Refusal& refusal) {
+    return refusal.place.empty() ? refusal.what : phrase("%1: %2", refusal.place, refusal.what);
+}
 
 std::string wordsOf(const QSqlError& error) {
     // insufficient_privilege, as PostgreSQL numbers it

@@ -15,6 +15,9 @@ namespace warmbench::app {
 /// What a database says went wrong, on one line, in words where we know better ones.
 [[nodiscard]] std::string wordsOf(const QSqlError& error);
 
+/// A refusal, its place with it, to be said inside another.
+[[nodiscard]] Phrase wordsOf(const Refusal& refusal);
+
 /// Runs one statement that takes no values.
 [[nodiscard]] Outcome run(const QSqlDatabase& database, const QString& statement);
 

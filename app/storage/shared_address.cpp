@@ -73,9 +73,10 @@ std::string_view cut(std::string_view& text, char mark) {
     return before;
 }
 
-Refusal noAddress(const std::string& what) {
-    return {"BOOK", "this is no address of a shared book: " + what +
-                        "; expected postgresql://user@host:port/database?sslmode=verify-full"};
+Refusal noAddress(const Phrase& what) {
+    return {"BOOK", phrase("this is no address of a shared book: %1; expected "
+                           "postgresql://user@host:port/database?sslmode=verify-full",
+                           what)};
 }
 
 /// `host:port` or `[host]:port`.
@@ -83,23 +84,26 @@ Outcome readHost(std::string_view text, SharedAddress& address) {
     std::string_view host;
     if (text.starts_with('[')) {
         text.remove_prefix(1);
-        if (text.find(']') == std::string_view::npos) return noAddress("its host has no closing bracket");
+        if (text.find(']') == std::string_view::npos)
+            return noAddress(phrase("its host has no closing bracket"));
         host = cut(text, ']');
-        if (!text.empty() && text.front() != ':') return noAddress("something follows its host");
+        if (!text.empty() && text.front() != ':') return noAddress(phrase("something follows its host"));
         if (!text.empty()) text.remove_prefix(1);
     } else {
         host = cut(text, ':');
     }
     const auto plain = decoded(host);
     // A semicolon separates settings further on.
-    if (!plain || plain->find(';') != std::string::npos) return noAddress("its host is not written right");
+    if (!plain || plain->find(';') != std::string::npos)
+        return noAddress(phrase("its host is not written right"));
     address.host = *plain;
     if (text.empty()) return std::nullopt;
     if (text.size() > 5 ||
         !std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; }))
-        return noAddress("its port is no number");
+        return noAddress(phrase("its port is no number"));
     for (const char digit : text) address.port = address.port * 10 + (digit - '0');
-    if (address.port < 1 || address.port > 65535) return noAddress("its port is not between 1 and 65535");
+    if (address.port < 1 || address.port > 65535)
+        return noAddress(phrase("its port is not between 1 and 65535"));
     return std::nullopt;
 }
 
@@ -108,15 +112,15 @@ Outcome readSettings(std::string_view text, SharedAddress& address) {
         std::string_view one = cut(text, '&');
         const auto name = decoded(cut(one, '='));
         const auto value = decoded(one);
-        if (!name || !value) return noAddress("what follows its question mark is not written right");
+        if (!name || !value) return noAddress(phrase("what follows its question mark is not written right"));
         // A semicolon separates settings further on.
-        if (value->find(';') != std::string::npos) return noAddress("a setting holds a semicolon");
+        if (value->find(';') != std::string::npos) return noAddress(phrase("a setting holds a semicolon"));
         if (*name == "host")
             address.host = *value;
         else if (std::find(handedOn.begin(), handedOn.end(), *name) != handedOn.end())
             address.settings[*name] = *value;
         else
-            return noAddress("it has a setting that is not known, '" + name->substr(0, 40) + "'");
+            return noAddress(phrase("it has a setting that is not known, '%1'", name->substr(0, 40)));
     }
     return std::nullopt;
 }
@@ -127,7 +131,7 @@ Result<SharedAddress> SharedAddress::read(std::string_view text) {
     const std::size_t scheme = text.find("://");
     if (scheme == std::string_view::npos ||
         (text.substr(0, scheme) != "postgresql" && text.substr(0, scheme) != "postgres"))
-        return noAddress("it does not begin with postgresql://");
+        return noAddress(phrase("it does not begin with postgresql://"));
     text.remove_prefix(scheme + 3);
     SharedAddress address;
     std::string_view settings = text;
@@ -138,14 +142,14 @@ Result<SharedAddress> SharedAddress::read(std::string_view text) {
         std::string_view secret = server.substr(0, at);
         const auto user = decoded(cut(secret, ':'));
         const auto password = decoded(secret);
-        if (!user || !password) return noAddress("its user or password is not written right");
+        if (!user || !password) return noAddress(phrase("its user or password is not written right"));
         address.user = *user;
         address.password = *password;
         server.remove_prefix(at + 1);
     }
     if (auto refusal = readHost(server, address)) return *refusal;
     const auto database = decoded(path);
-    if (!database || database->empty()) return noAddress("it names no database");
+    if (!database || database->empty()) return noAddress(phrase("it names no database"));
     address.database = *database;
     if (auto refusal = readSettings(settings, address)) return *refusal;
     return address;

@@ -54,7 +54,7 @@ SharedStore::SharedStore(SharedAddress address, OpenMode mode)
 
 Outcome SharedStore::setUp(const char* statement) {
     const Outcome failed = run(database(), QString::fromLatin1(statement));
-    return failed ? Outcome{refusal("it can't be opened: " + failed->text())} : std::nullopt;
+    return failed ? Outcome{refusal(phrase("it can't be opened: %1", wordsOf(*failed)))} : std::nullopt;
 }
 
 Outcome SharedStore::connect() {
@@ -62,8 +62,8 @@ Outcome SharedStore::connect() {
     std::call_once(once, [] { tellAsBefore() = qInstallMessageHandler(tellButThat); });
     QSqlDatabase database = connection("QPSQL");
     if (!database.isValid())
-        return refusal("shared books need Qt's driver for PostgreSQL, which is not installed "
-                       "(Debian: libqt6sql6-psql)");
+        return refusal(phrase("shared books need Qt's driver for PostgreSQL, which is not installed (Debian: "
+                              "libqt6sql6-psql)"));
     database.setHostName(QString::fromStdString(m_address.host));
     if (m_address.port > 0) database.setPort(m_address.port);
     database.setUserName(QString::fromStdString(m_address.user));
@@ -76,7 +76,7 @@ Outcome SharedStore::connect() {
     for (const auto& [name, value] : m_address.settings)
         options << QString::fromStdString(name) + QLatin1Char('=') + quoted(value);
     database.setConnectOptions(options.join(QLatin1Char(';')));
-    if (!database.open()) return refusal("it can't be opened: " + wordsOf(database.lastError()));
+    if (!database.open()) return refusal(phrase("it can't be opened: %1", wordsOf(database.lastError())));
     QSqlQuery user(database);
     user.setForwardOnly(true);
     if (user.exec(QStringLiteral("SELECT session_user")) && user.next())
@@ -94,13 +94,14 @@ Result<int> SharedStore::version() {
     if (!query.exec(QStringLiteral("SELECT to_regclass('warmbench.about') IS NOT NULL, "
                                    "current_setting('server_encoding')")) ||
         !query.next())
-        return refusal("it can't be read: " + wordsOf(query.lastError()));
+        return refusal(phrase("it can't be read: %1", wordsOf(query.lastError())));
     if (query.value(1).toString() != QStringLiteral("UTF8"))
-        return refusal("found a database in the encoding " + query.value(1).toString().toStdString() +
-                       ", expected UTF8");
+        return refusal(phrase("found a database in the encoding %1, expected UTF8",
+                              query.value(1).toString().toStdString()));
     if (!query.value(0).toBool()) return 0;
     if (!query.exec(QStringLiteral("SELECT version FROM warmbench.about")))
-        return refusal("you may not read the house book in this database: " + wordsOf(query.lastError()));
+        return refusal(
+            phrase("you may not read the house book in this database: %1", wordsOf(query.lastError())));
     return query.next() ? query.value(0).toInt() : 0;
 }
 
@@ -108,7 +109,7 @@ Outcome SharedStore::make(const std::function<Outcome()>& fill) {
     if (auto failed = connect()) return failed;
     const auto found = version();
     if (!found) return found.refusal();
-    if (*found != 0) return refusal("there is a house book in this database already; choose another");
+    if (*found != 0) return refusal(phrase("there is a house book in this database already; choose another"));
     Outcome failed = run(database(), QStringLiteral("BEGIN"));
     if (!failed) failed = run(database(), QStringLiteral("CREATE SCHEMA warmbench"));
     if (!failed) failed = applySharedSteps(database(), 0, currentSchema);
@@ -119,7 +120,7 @@ Outcome SharedStore::make(const std::function<Outcome()>& fill) {
     if (!failed) failed = commit();
     if (!failed) return std::nullopt;
     rollBack();
-    return refusal("no house book can be made in it: " + failed->what.text());
+    return refusal(phrase("no house book can be made in it: %1", failed->what));
 }
 
 Outcome SharedStore::open() {
@@ -128,7 +129,7 @@ Outcome SharedStore::open() {
     if (!found) return found.refusal();
     if (*found == 0)
         return refusal(
-            "there is no house book in this database; 'warmbench new' or 'warmbench copy' makes one");
+            phrase("there is no house book in this database; 'warmbench new' or 'warmbench copy' makes one"));
     if (*found > currentSchema) return newerProgram(*found);
     return *found < currentSchema && mode() == OpenMode::Write ? migrate(*found) : std::nullopt;
 }
@@ -141,16 +142,16 @@ Outcome SharedStore::migrate(int from) {
     if (!failed) failed = commit();
     if (!failed) return std::nullopt;
     rollBack();
-    return refusal("it can't be brought up to date: " + failed->text());
+    return refusal(phrase("it can't be brought up to date: %1", wordsOf(*failed)));
 }
 
 Outcome SharedStore::beginToRead() {
     const Outcome failed = run(database(), QStringLiteral("BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY"));
-    return failed ? Outcome{refusal(failed->text())} : std::nullopt;
+    return failed ? Outcome{refusal(wordsOf(*failed))} : std::nullopt;
 }
 
 Outcome SharedStore::beginToWrite() {
-    if (mode() == OpenMode::Read) return refusal("it was opened for reading only");
+    if (mode() == OpenMode::Read) return refusal(phrase("it was opened for reading only"));
     Outcome failed = run(database(), QStringLiteral("BEGIN"));
     if (!failed) {
         QSqlQuery turn(database());
@@ -162,9 +163,8 @@ Outcome SharedStore::beginToWrite() {
         turn.clear();
         if (failed) rollBack();
     }
-    return failed
-               ? Outcome{refusal("nothing can be changed just now; try again (" + failed->what.text() + ")")}
-               : std::nullopt;
+    return failed ? Outcome{refusal(phrase("nothing can be changed just now; try again (%1)", failed->what))}
+                  : std::nullopt;
 }
 
 bool SharedStore::isReachable() const {
@@ -192,7 +192,7 @@ Outcome SharedStore::subscribe() {
                          if (source == QSqlDriver::OtherSource && m_news) m_news();
                      });
     if (driver->subscribeToNotification(QStringLiteral("warmbench_journal"))) return std::nullopt;
-    return refusal("it does not tell of changes: " + wordsOf(driver->lastError()));
+    return refusal(phrase("it does not tell of changes: %1", wordsOf(driver->lastError())));
 }
 
 Outcome SharedStore::addToJournal(const JournalRow& entry, const std::string& chain) {
@@ -203,7 +203,7 @@ Outcome SharedStore::addToJournal(const JournalRow& entry, const std::string& ch
     for (const std::string& text : {entry.at, entry.who, entry.words, entry.change, chain})
         query.addBindValue(QString::fromStdString(text));
     if (query.exec()) return std::nullopt;
-    return Refusal{{}, "the database says: " + wordsOf(query.lastError())};
+    return Refusal{{}, phrase("the database says: %1", wordsOf(query.lastError()))};
 }
 
 /// The server watches over its own pages; references are enforced by it.

@@ -38,8 +38,9 @@ void Store::rollBack() {
 }
 
 Refusal Store::newerProgram(int version) const {
-    return refusal("it was written by a newer Warmbench (found version " + std::to_string(version) +
-                   ", expected at most " + std::to_string(currentSchema) + "); use that one");
+    return refusal(
+        phrase("it was written by a newer Warmbench (found version %1, expected at most %2); use that one",
+               version, currentSchema));
 }
 
 bool isShared(const std::string& name) {

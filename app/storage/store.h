@@ -67,7 +67,7 @@ protected:
     /// Opens the connection anew with a driver.
     QSqlDatabase connection(const char* driver);
     void disconnect();
-    [[nodiscard]] Refusal refusal(const std::string& what) const { return {m_name, what}; }
+    [[nodiscard]] Refusal refusal(const Phrase& what) const { return {m_name, what}; }
     [[nodiscard]] Refusal newerProgram(int version) const;
 
 private:

@@ -71,7 +71,8 @@ Outcome UndoSteps::readEarlier() {
         query.addBindValue(QString::fromStdString(m_who));
         query.addBindValue(static_cast<qlonglong>(m_readFrom));
         query.addBindValue(entriesAtOnce);
-        if (!query.exec()) return Refusal{{}, "the journal can't be read: " + wordsOf(query.lastError())};
+        if (!query.exec())
+            return Refusal{{}, phrase("the journal can't be read: %1", wordsOf(query.lastError()))};
         std::vector<Step> earlier;
         int entries = 0;
         for (; query.next(); ++entries) {

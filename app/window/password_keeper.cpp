@@ -51,8 +51,9 @@ Outcome SystemKeys::keep(const std::string& address, const std::string& password
     job.setTextData(QString::fromStdString(password));
     finish(job);
     if (job.error() == QKeychain::NoError) return std::nullopt;
-    return Refusal{address, "its password can't be kept, as this system has no key store that is open (" +
-                                job.errorString().toStdString() + "); it is asked for again next time"};
+    return Refusal{address, phrase("its password can't be kept, as this system has no key store that is open "
+                                   "(%1); it is asked for again next time",
+                                   job.errorString().toStdString())};
 }
 
 } // namespace warmbench::app

@@ -29,7 +29,7 @@ QString lastBookKey() {
 } // namespace
 
 Outcome runWindow(const std::string& book) {
-    if (!hasDisplay()) return Refusal{"open", "there is no display to open a window on"};
+    if (!hasDisplay()) return Refusal{"open", phrase("there is no display to open a window on")};
     int argumentCount = 1;
     char name[] = "warmbench";
     char* arguments[] = {name, nullptr};

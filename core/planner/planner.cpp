@@ -34,10 +34,11 @@ Outcome impossible(const search::Model& model) {
     for (std::size_t z = 0; z < model.zones.size(); ++z)
         if (!model.zones[z].held.empty() && model.zones[z].heldChoices.empty())
             return Refusal{problem.zones[z].id,
-                           "no set-point, nor off, suits all that is held there together"};
+                           phrase("no set-point, nor off, suits all that is held there together")};
     for (std::size_t b = 0; b < model.batches.size(); ++b)
         if (model.batches[b].pinned && model.batches[b].strikeLast < model.batches[b].strikeFirst)
-            return Refusal{problem.batches[b].id, "cannot be placed as pinned: no zone and day suit it"};
+            return Refusal{problem.batches[b].id,
+                           phrase("cannot be placed as pinned: no zone and day suit it")};
     return {};
 }
 
@@ -45,8 +46,9 @@ Outcome impossible(const search::Model& model) {
 Outcome brokenPin(const Problem& problem, const Answer& answer) {
     for (const UnplacedBatch& unplaced : answer.unplaced)
         if (problem.batches[static_cast<std::size_t>(unplaced.batch)].pin)
-            return Refusal{problem.batches[static_cast<std::size_t>(unplaced.batch)].id,
-                           "cannot be placed as pinned together with the other pinned and held batches"};
+            return Refusal{
+                problem.batches[static_cast<std::size_t>(unplaced.batch)].id,
+                phrase("cannot be placed as pinned together with the other pinned and held batches")};
     return {};
 }
 
@@ -264,9 +266,9 @@ private:
 Outcome checkSize(const Problem& problem) {
     const int days = daysInReach(problem);
     if (days * static_cast<std::int64_t>(problem.zones.size()) <= mostZoneDays) return {};
-    return Refusal{"", "found " + std::to_string(days) + " days on which something may stand and " +
-                           std::to_string(problem.zones.size()) +
-                           " zones, expected at most 20000000 days of zones"};
+    return Refusal{"", phrase("found %1 days on which something may stand and %2 zones, expected at most "
+                              "20000000 days of zones",
+                              days, problem.zones.size())};
 }
 
 Result<Solved> solve(const Problem& problem, const Options& options, std::stop_token stop) {

@@ -29,7 +29,7 @@ batches slot slots bench house zone stock target strike struck root rooted nothi
 def phrase_patterns():
     """The patterns of phrases, as their C++ reads."""
     found = set()
-    for source in sorted([*(ROOT / "core").rglob("*.*"), *(ROOT / "app").rglob("*.*")]):
+    for source in sorted(one for folder in ("core", "app", "ui") for one in (ROOT / folder).rglob("*.*")):
         if source.suffix in (".cpp", ".h"):
             for words in PATTERN.findall(source.read_text(encoding="utf-8")):
                 whole = "".join(re.findall(r'"((?:[^"\\]|\\.)*)"', words))

@@ -96,6 +96,10 @@
         <translation>%1 (%2 bis %3)</translation>
     </message>
     <message>
+        <source>%1 (just before: %2)</source>
+        <translation>%1 (kurz davor: %2)</translation>
+    </message>
+    <message>
         <source>%1 (no readings)</source>
         <translation>%1 (keine Messwerte)</translation>
     </message>
@@ -148,6 +152,14 @@
         <translation>Stecklinge (%1) können rechtzeitig gesteckt werden von %2 bis %3</translation>
     </message>
     <message>
+        <source>%1 cuttings for %2 plants, as the recipe's take may be anything from %3 to %4 %: at a sureness of %5 % they would be %6, and checks of your own, taken over into a recipe in Results, would ask for fewer as well</source>
+        <translation>%1 Stecklinge für %2 Pflanzen, weil die Ausbeute des Rezepts irgendwo zwischen %3 und %4 % liegen kann: bei %5 % Sicherheit wären es %6, und eigene Kontrollen, unter Ergebnisse in ein Rezept übernommen, verlangten auch weniger</translation>
+    </message>
+    <message>
+        <source>%1 cuttings for %2 plants, as the recipe's take may be anything from %3 to %4 %: checks of your own, taken over into a recipe in Results, would ask for fewer</source>
+        <translation>%1 Stecklinge für %2 Pflanzen, weil die Ausbeute des Rezepts irgendwo zwischen %3 und %4 % liegen kann: Eigene Kontrollen, unter Ergebnisse in ein Rezept übernommen, verlangten weniger</translation>
+    </message>
+    <message>
         <source>%1 cuttings on a day with hands for %2</source>
         <translation>%1 Stecklinge an einem Tag mit Arbeitskraft für %2</translation>
     </message>
@@ -182,6 +194,10 @@
     <message>
         <source>%1 h</source>
         <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 has %2 rows; a sheet takes %3</source>
+        <translation>%1 hat %2 Zeilen; ein Blatt fasst %3</translation>
     </message>
     <message>
         <source>%1 has stood there since %2, and its warmth is reckoned from that; make the zone smaller instead of taking it away</source>
@@ -228,6 +244,10 @@
         <translation>%1 verliert ihren Platz und wartet: %2</translation>
     </message>
     <message>
+        <source>%1 lost</source>
+        <translation>%1 verloren</translation>
+    </message>
+    <message>
         <source>%1 lost in the last two weeks</source>
         <translation>%1 in den letzten zwei Wochen ausgefallen</translation>
     </message>
@@ -250,6 +270,10 @@
     <message>
         <source>%1 nodes</source>
         <translation>%1 Knoten</translation>
+    </message>
+    <message>
+        <source>%1 number %2: found nothing that can be its %3</source>
+        <translation>%1 Nummer %2: Für %3 steht nichts Brauchbares da</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -292,8 +316,12 @@
         <translation>%1 von %2 kWh, %3, liefen unter nichts; aus Sollwerten und der Luft der Häuser gerechnet, nicht gezählt</translation>
     </message>
     <message>
-        <source>%1 of %2 potted on from %3, %4 %: %5 to %6 % at %7 %</source>
-        <translation>%1 von %2 getopft aus %3, %4 %: %5 bis %6 % bei %7 %</translation>
+        <source>%1 of %2 lines can't be read, such as %3</source>
+        <translation>%1 von %2 Zeilen sind nicht lesbar, etwa %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 potted on from %3, %4 %: %5 to %6 % at %7 %, as batches differ</source>
+        <translation>%1 von %2 getopft aus %3, %4 %: %5 bis %6 % bei %7 %, so wie sich Partien unterscheiden</translation>
     </message>
     <message>
         <source>%1 of %2 rooted</source>
@@ -336,6 +364,10 @@
         <translation>%1 Teile %2; erwartet 1 bis 1000</translation>
     </message>
     <message>
+        <source>%1 pixels; expected %2 to %3</source>
+        <translation>%1 Bildpunkte; erwartet %2 bis %3</translation>
+    </message>
+    <message>
         <source>%1 plants by %2</source>
         <translation>%1 Pflanzen bis %2</translation>
     </message>
@@ -350,6 +382,10 @@
     <message>
         <source>%1 pots</source>
         <translation>%1 Töpfe</translation>
+    </message>
+    <message>
+        <source>%1 potted on</source>
+        <translation>%1 getopft</translation>
     </message>
     <message>
         <source>%1 readings from %2 to %3, in the place's winter time.</source>
@@ -418,6 +454,10 @@
     <message>
         <source>%1 were taken in the year before</source>
         <translation>%1 wurden im Jahr davor geschnitten</translation>
+    </message>
+    <message>
+        <source>%1 were thrown away in the copy, but %2 stand in it here</source>
+        <translation>in der Kopie wurden %1 weggeworfen, aber hier stehen %2 darin</translation>
     </message>
     <message>
         <source>%1 would be %2 days late</source>
@@ -1391,8 +1431,8 @@
         <translation>Geplante Partien stehen hier Tag für Tag, mit dem, was zum Stecken nötig ist.</translation>
     </message>
     <message>
-        <source>Batches that have ended. Hatched: what the recipe promises. Dot and line: plants potted on of cuttings struck, with the interval that holds the true share 95 times in 100, batches differing as they do. A ring, and * in the table: fewer than 3 batches.</source>
-        <translation>Beendete Partien. Schraffiert: was das Rezept verspricht. Punkt und Linie: getopfte Pflanzen von gesteckten Stecklingen, mit dem Intervall, das 95-mal in 100 den wahren Anteil enthält, so verschieden die Partien sind. Ring, und * in der Tabelle: weniger als 3 Partien.</translation>
+        <source>Batches that have ended. Hatched: what the recipe promises. Dot and line: plants potted on of cuttings struck, with Wilson's interval at 95 %, as in Results. What to change rests on wider ones, as batches differ. A ring, and * in the table: fewer than 3 batches.</source>
+        <translation>Beendete Partien. Schraffiert: was das Rezept verspricht. Punkt und Linie: getopfte Pflanzen von den gesteckten Stecklingen, mit Wilsons Intervall bei 95 %, wie unter Ergebnisse. Was zu ändern ist, stützt sich auf weitere, weil sich Partien unterscheiden. Ein Ring, und * in der Tabelle: weniger als 3 Partien.</translation>
     </message>
     <message>
         <source>Batches to strike</source>
@@ -1537,6 +1577,10 @@
     <message>
         <source>Could give</source>
         <translation>Könnten geben</translation>
+    </message>
+    <message>
+        <source>Count them as stock plants of %1, which has %2</source>
+        <translation>Als Mutterpflanzen von %1 zählen (bisher %2)</translation>
     </message>
     <message>
         <source>Cover and heat are taken away by steps from today on; the batch goes to where it is to be weaned.</source>
@@ -2548,6 +2592,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Pot on %1</source>
         <translation>%1 topfen</translation>
+    </message>
+    <message>
+        <source>Pot on %1 as stock plants of %2</source>
+        <translation>%1 als Mutterpflanzen von %2 topfen</translation>
     </message>
     <message>
         <source>Potted on</source>
@@ -3695,6 +3743,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ein gesperrter Stellplatz liegt außerhalb</translation>
     </message>
     <message>
+        <source>a book has one</source>
+        <translation>ein Buch hat eine</translation>
+    </message>
+    <message>
         <source>a book has one, number 1</source>
         <translation>ein Buch hat einen, Nummer 1</translation>
     </message>
@@ -3755,6 +3807,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ein Ort</translation>
     </message>
     <message>
+        <source>a place for it never pays while “One is worth” of target %1 is 0</source>
+        <translation>ein Platz dafür lohnt sich nie, solange „Eine ist wert“ des Ziels %1 auf 0 steht</translation>
+    </message>
+    <message>
         <source>a plan is shown that is not accepted yet; accept it or close it first</source>
         <translation>gezeigt wird ein Plan, der noch nicht angenommen ist; nehmen Sie ihn an oder schließen Sie ihn</translation>
     </message>
@@ -3777,6 +3833,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>a set-point of %1; expected 0 to 45 °C</source>
         <translation>ein Sollwert von %1; erwartet 0 bis 45 °C</translation>
+    </message>
+    <message>
+        <source>a setting holds a semicolon</source>
+        <translation>eine Einstellung enthält ein Semikolon</translation>
     </message>
     <message>
         <source>a side of %1 mm; expected half a metre to a kilometre</source>
@@ -3883,6 +3943,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>eine andere Zahl von Stecklingen</translation>
     </message>
     <message>
+        <source>another program is writing to it; try again (%1)</source>
+        <translation>ein anderes Programm schreibt gerade hinein; versuchen Sie es noch einmal (%1)</translation>
+    </message>
+    <message>
         <source>any that meets the date</source>
         <translation>jedes, das den Termin hält</translation>
     </message>
@@ -3967,6 +4031,30 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>kallusiert</translation>
     </message>
     <message>
+        <source>cannot be opened: %1, expected a file that can be read</source>
+        <translation>lässt sich nicht öffnen: %1, erwartet eine lesbare Datei</translation>
+    </message>
+    <message>
+        <source>cannot be placed as pinned together with the other pinned and held batches</source>
+        <translation>lässt sich nicht so festgesetzt unterbringen, zusammen mit den anderen festgesetzten und stehenden Partien</translation>
+    </message>
+    <message>
+        <source>cannot be placed as pinned: no zone and day suit it</source>
+        <translation>lässt sich nicht so festgesetzt unterbringen: keine Zone und kein Tag passen</translation>
+    </message>
+    <message>
+        <source>cannot be read: %1, expected a file that can be read</source>
+        <translation>lässt sich nicht lesen: %1, erwartet eine lesbare Datei</translation>
+    </message>
+    <message>
+        <source>cannot be written: %1, expected room for a file there</source>
+        <translation>lässt sich nicht schreiben: %1, erwartet Platz für eine Datei</translation>
+    </message>
+    <message>
+        <source>cells apart by %1, %2, %3; %4</source>
+        <translation>Zellen durch %1 getrennt, %2, %3; %4</translation>
+    </message>
+    <message>
         <source>check</source>
         <translation>kontrollieren</translation>
     </message>
@@ -4035,6 +4123,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Stecklinge je Pflanze</translation>
     </message>
     <message>
+        <source>cuttings of it were lost on %1 in both books: %2 here, %3 in the copy</source>
+        <translation>am %1 gingen in beiden Büchern Stecklinge davon verloren: hier %2, in der Kopie %3</translation>
+    </message>
+    <message>
         <source>cuttings struck</source>
         <translation>gesteckte Stecklinge</translation>
     </message>
@@ -4045,6 +4137,18 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>date</source>
         <translation>Termin</translation>
+    </message>
+    <message>
+        <source>dates day first</source>
+        <translation>Daten mit dem Tag zuerst</translation>
+    </message>
+    <message>
+        <source>dates month first</source>
+        <translation>Daten mit dem Monat zuerst</translation>
+    </message>
+    <message>
+        <source>dates year first</source>
+        <translation>Daten mit dem Jahr zuerst</translation>
     </message>
     <message>
         <source>day %1</source>
@@ -4073,6 +4177,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>days until it is ready</source>
         <translation>Tage, bis sie fertig ist</translation>
+    </message>
+    <message>
+        <source>decimal comma</source>
+        <translation>Dezimalkomma</translation>
+    </message>
+    <message>
+        <source>decimal point</source>
+        <translation>Dezimalpunkt</translation>
     </message>
     <message>
         <source>empty</source>
@@ -4119,12 +4231,28 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Feinnebel</translation>
     </message>
     <message>
+        <source>found %1 by %2 labels; expected 1 to 1000 each way</source>
+        <translation>%1 mal %2 Etiketten gefunden; erwartet 1 bis 1000 in jeder Richtung</translation>
+    </message>
+    <message>
+        <source>found %1 days on which something may stand and %2 zones, expected at most 20000000 days of zones</source>
+        <translation>%1 Tage, an denen etwas stehen kann, und %2 Zonen gefunden; erwartet höchstens 20000000 Zonentage</translation>
+    </message>
+    <message>
         <source>found %1 to %2 days to root, expected the shorter time first and none below 1 day</source>
         <translation>gefunden %1 bis %2 Tage zum Wurzeln, erwartet die kürzere Zeit zuerst und keine unter 1 Tag</translation>
     </message>
     <message>
         <source>found %1, expected a day up to %2</source>
         <translation>gefunden %1, erwartet ein Tag bis %2</translation>
+    </message>
+    <message>
+        <source>found %1, expected a temperature from -60 to 100 °C</source>
+        <translation>%1 gefunden, erwartet eine Temperatur von -60 bis 100 °C</translation>
+    </message>
+    <message>
+        <source>found %1; expected 0 to %2</source>
+        <translation>%1 gefunden; erwartet 0 bis %2</translation>
     </message>
     <message>
         <source>found '%1', expected a date</source>
@@ -4139,6 +4267,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>gefunden „%1“, erwartet eine Zahl von Pflanzen, 1 bis 1000000</translation>
     </message>
     <message>
+        <source>found '%1', expected a temperature</source>
+        <translation>„%1“ gefunden, erwartet eine Temperatur</translation>
+    </message>
+    <message>
+        <source>found '%1', expected a time</source>
+        <translation>„%1“ gefunden, erwartet eine Zeit</translation>
+    </message>
+    <message>
         <source>found '%1', expected a whole number from %2 on</source>
         <translation>gefunden „%1“, erwartet eine ganze Zahl ab %2</translation>
     </message>
@@ -4147,8 +4283,28 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>gefunden „%1“, erwartet ein Holz wie softwood (krautig)</translation>
     </message>
     <message>
+        <source>found '%1', expected row/column such as 1/3, with semicolons between several</source>
+        <translation>„%1“ gefunden, erwartet Reihe/Spalte wie 1/3, mehrere mit Semikolon getrennt</translation>
+    </message>
+    <message>
+        <source>found '%1', expected temperatures with semicolons between them</source>
+        <translation>„%1“ gefunden, erwartet Temperaturen mit Semikolon dazwischen</translation>
+    </message>
+    <message>
+        <source>found '%1', expected two numbers such as 70x36</source>
+        <translation>„%1“ gefunden, erwartet zwei Zahlen wie 70x36</translation>
+    </message>
+    <message>
         <source>found '%1', expected what a plant is worth</source>
         <translation>gefunden „%1“, erwartet der Wert einer Pflanze</translation>
+    </message>
+    <message>
+        <source>found a database in the encoding %1, expected UTF8</source>
+        <translation>Datenbank in der Kodierung %1 gefunden, erwartet UTF8</translation>
+    </message>
+    <message>
+        <source>found a folder, expected a house book</source>
+        <translation>einen Ordner gefunden, erwartet ein Hausbuch</translation>
     </message>
     <message>
         <source>found a root zone of %1 and a base of %2, expected a base below the root zone</source>
@@ -4159,8 +4315,36 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>gefunden eine Ausbeute von %1 bis %2 %, erwartet zwei Zahlen von 0 bis 100, die kleinere zuerst</translation>
     </message>
     <message>
+        <source>found an empty file, expected a first line that names the columns %1</source>
+        <translation>leere Datei gefunden, erwartet eine erste Zeile, die die Spalten %1 nennt</translation>
+    </message>
+    <message>
+        <source>found more than 1 GiB, expected at most that</source>
+        <translation>mehr als 1 GiB gefunden, erwartet höchstens so viel</translation>
+    </message>
+    <message>
+        <source>found no column '%1', expected a name of the first line or a number from 1 to %2</source>
+        <translation>keine Spalte „%1“ gefunden, erwartet ein Name der ersten Zeile oder eine Zahl von 1 bis %2</translation>
+    </message>
+    <message>
+        <source>found no column with temperatures, expected one beside the times</source>
+        <translation>keine Spalte mit Temperaturen gefunden, erwartet eine neben den Zeiten</translation>
+    </message>
+    <message>
+        <source>found no cuttings, expected a line for each interval</source>
+        <translation>keine Stecklinge gefunden, erwartet eine Zeile für jede Zeitspanne</translation>
+    </message>
+    <message>
+        <source>found no line with a time and a temperature, expected a logger's readings</source>
+        <translation>keine Zeile mit Zeit und Temperatur gefunden, erwartet die Messwerte eines Loggers</translation>
+    </message>
+    <message>
         <source>found no place for it, expected one where it roots</source>
         <translation>kein Platz gefunden, erwartet einer, wo sie wurzelt</translation>
+    </message>
+    <message>
+        <source>found no readings, expected a line for each reading</source>
+        <translation>keine Messwerte gefunden, erwartet eine Zeile für jeden</translation>
     </message>
     <message>
         <source>free</source>
@@ -4279,6 +4463,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Häuser %1 K</translation>
     </message>
     <message>
+        <source>humidity in %1</source>
+        <translation>Feuchte in %1</translation>
+    </message>
+    <message>
         <source>in fog</source>
         <translation>im Feinnebel</translation>
     </message>
@@ -4295,6 +4483,34 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>steht neben der idealen Wärme, für %1: %2</translation>
     </message>
     <message>
+        <source>it can't be brought up to date: %1</source>
+        <translation>es lässt sich nicht auf den neuen Stand bringen: %1</translation>
+    </message>
+    <message>
+        <source>it can't be opened at all: %1</source>
+        <translation>lässt sich überhaupt nicht öffnen: %1</translation>
+    </message>
+    <message>
+        <source>it can't be opened: %1</source>
+        <translation>lässt sich nicht öffnen: %1</translation>
+    </message>
+    <message>
+        <source>it can't be put aside: %1</source>
+        <translation>lässt sich nicht beiseitelegen: %1</translation>
+    </message>
+    <message>
+        <source>it can't be read: %1</source>
+        <translation>lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>it can't be read: you may not have the right to</source>
+        <translation>lässt sich nicht lesen: vielleicht fehlt Ihnen das Recht dazu</translation>
+    </message>
+    <message>
+        <source>it can't be written: %1</source>
+        <translation>lässt sich nicht schreiben: %1</translation>
+    </message>
+    <message>
         <source>it can't stand there on %1: it is struck on %2</source>
         <translation>sie kann dort am %1 nicht stehen: gesteckt wird sie am %2</translation>
     </message>
@@ -4303,8 +4519,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>es geht nicht: %1</translation>
     </message>
     <message>
+        <source>it could not be kept: %1</source>
+        <translation>konnte nicht gespeichert werden: %1</translation>
+    </message>
+    <message>
         <source>it covers %1 by %2 slots; expected 1 to 100 each way</source>
         <translation>bedeckt %1 mal %2 Stellplätze; erwartet je Richtung 1 bis 100</translation>
+    </message>
+    <message>
+        <source>it does not begin with postgresql://</source>
+        <translation>sie beginnt nicht mit postgresql://</translation>
     </message>
     <message>
         <source>it does not cover %1 by %2 slots</source>
@@ -4313,6 +4537,22 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>it does not fit inside %1</source>
         <translation>passt nicht in %1</translation>
+    </message>
+    <message>
+        <source>it does not follow from those before: %1</source>
+        <translation>er folgt nicht aus den früheren: %1</translation>
+    </message>
+    <message>
+        <source>it does not lead to what the book holds</source>
+        <translation>es führt nicht zu dem, was im Buch steht</translation>
+    </message>
+    <message>
+        <source>it does not tell of changes: %1</source>
+        <translation>meldet keine Änderungen: %1</translation>
+    </message>
+    <message>
+        <source>it has a setting that is not known, '%1'</source>
+        <translation>sie hat eine unbekannte Einstellung, „%1“</translation>
     </message>
     <message>
         <source>it has been changed meanwhile, so this can't be done any more; look at it again</source>
@@ -4329,6 +4569,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>it has been struck; discard it with a reason instead of removing it</source>
         <translation>ist gesteckt; verwerfen Sie sie mit einem Grund, statt sie zu entfernen</translation>
+    </message>
+    <message>
+        <source>it has its weekday's hands already; choose another kind of day</source>
+        <translation>er hat schon die Arbeitskraft seines Wochentags; wählen Sie eine andere Art von Tag</translation>
     </message>
     <message>
         <source>it has no components</source>
@@ -4359,12 +4603,28 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>fasst kein Substrat</translation>
     </message>
     <message>
+        <source>it is %1 by %2; expected 1 to 2000 mm each way</source>
+        <translation>misst %1 mal %2; erwartet 1 bis 2000 mm in jeder Richtung</translation>
+    </message>
+    <message>
+        <source>it is %1 by %2; expected at least %3 by %4</source>
+        <translation>misst %1 mal %2; erwartet mindestens %3 mal %4</translation>
+    </message>
+    <message>
         <source>it is a name of several: %1</source>
         <translation>ist ein Name von mehreren: %1</translation>
     </message>
     <message>
+        <source>it is not empty; a whole book can be imported into an empty one only</source>
+        <translation>ist nicht leer; ein ganzes Buch lässt sich nur in ein leeres einlesen</translation>
+    </message>
+    <message>
         <source>it is pinned</source>
         <translation>fest vorgegeben</translation>
+    </message>
+    <message>
+        <source>it is read-only (the file or its folder can't be written), so nothing can be changed in it</source>
+        <translation>ist schreibgeschützt (in die Datei oder ihren Ordner darf nicht geschrieben werden), also lässt sich darin nichts ändern</translation>
     </message>
     <message>
         <source>it leaves the bench</source>
@@ -4381,6 +4641,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>it names no cover</source>
         <translation>nennt keine Abdeckung</translation>
+    </message>
+    <message>
+        <source>it names no database</source>
+        <translation>sie nennt keine Datenbank</translation>
     </message>
     <message>
         <source>it needs a code</source>
@@ -4431,16 +4695,44 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>fasst %1 Stecklinge; erwartet 1 bis 10000</translation>
     </message>
     <message>
+        <source>it was looked at on %1 in both books: %2 here, %3 in the copy</source>
+        <translation>am %1 wurde in beiden Büchern nachgesehen: hier %2, in der Kopie %3</translation>
+    </message>
+    <message>
+        <source>it was opened for reading only</source>
+        <translation>nur zum Lesen geöffnet</translation>
+    </message>
+    <message>
+        <source>it was potted on on %1 in both books: %2 here, %3 in the copy</source>
+        <translation>am %1 wurde in beiden Büchern getopft: hier %2, in der Kopie %3</translation>
+    </message>
+    <message>
         <source>it was weaned on %1</source>
         <translation>wurde am %1 abgehärtet</translation>
+    </message>
+    <message>
+        <source>it was weaned on %1 in the copy, but here: %2</source>
+        <translation>in der Kopie wurde am %1 abgehärtet, aber hier: %2</translation>
+    </message>
+    <message>
+        <source>it was written by a newer Warmbench (found version %1, expected at most %2); use that one</source>
+        <translation>von einem neueren Warmbench geschrieben (Version %1 gefunden, erwartet höchstens %2); benutzen Sie dieses</translation>
     </message>
     <message>
         <source>it would be in two places on %1</source>
         <translation>stünde am %1 an zwei Orten</translation>
     </message>
     <message>
+        <source>it would have a place if “One is worth” of target %1 were %2 in place of %3</source>
+        <translation>einen Platz bekäme es, wenn „Eine ist wert“ des Ziels %1 auf %2 statt %3 stünde</translation>
+    </message>
+    <message>
         <source>it would leave no day for the stay before, which begins on %1</source>
         <translation>ließe dem Stand davor keinen Tag, der am %1 beginnt</translation>
+    </message>
+    <message>
+        <source>it, or one before it, has been tampered with</source>
+        <translation>an diesem oder einem früheren wurde etwas verändert</translation>
     </message>
     <message>
         <source>its %1 is right from %2 to %3 only</source>
@@ -4457,6 +4749,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>its first strike day, %1, lies beyond the horizon of %2</source>
         <translation>der erste Stecktag (%1) liegt hinter dem Horizont von %2</translation>
+    </message>
+    <message>
+        <source>its host has no closing bracket</source>
+        <translation>ihrem Rechnernamen fehlt die schließende Klammer</translation>
+    </message>
+    <message>
+        <source>its host is not written right</source>
+        <translation>ihr Rechnername ist nicht richtig geschrieben</translation>
     </message>
     <message>
         <source>its ideal heat is %1</source>
@@ -4491,8 +4791,32 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>die Sollwerte der Heizmatte steigen nicht</translation>
     </message>
     <message>
+        <source>its name ends in '%1'; expected png, svg or pdf</source>
+        <translation>der Name endet auf „%1“; erwartet png, svg oder pdf</translation>
+    </message>
+    <message>
+        <source>its name finds no room on a label of %1 by %2 mm; choose a larger one</source>
+        <translation>der Name findet auf einem Etikett von %1 mal %2 mm keinen Platz; wählen Sie ein größeres</translation>
+    </message>
+    <message>
+        <source>its password can't be kept, as this system has no key store that is open (%1); it is asked for again next time</source>
+        <translation>das Passwort lässt sich nicht merken, weil dieses System keinen offenen Schlüsselspeicher hat (%1); beim nächsten Mal wird wieder danach gefragt</translation>
+    </message>
+    <message>
         <source>its place is given up on %1</source>
         <translation>der Platz wird am %1 aufgegeben</translation>
+    </message>
+    <message>
+        <source>its place is given up on %1, but no root of it was seen and nobody weaned it</source>
+        <translation>der Platz wird am %1 aufgegeben, aber Wurzeln wurden nicht gesehen und niemand hat abgehärtet</translation>
+    </message>
+    <message>
+        <source>its port is no number</source>
+        <translation>ihr Port ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>its port is not between 1 and 65535</source>
+        <translation>ihr Port liegt nicht zwischen 1 und 65535</translation>
     </message>
     <message>
         <source>its readings can't be read</source>
@@ -4525,6 +4849,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>its stock gives %1 %2 cuttings of %3</source>
         <translation>die Mutterpflanzen geben %1 Stecklinge (%2) von %3</translation>
+    </message>
+    <message>
+        <source>its user or password is not written right</source>
+        <translation>Benutzer oder Passwort sind darin nicht richtig geschrieben</translation>
+    </message>
+    <message>
+        <source>journal entry %1 is damaged: %2</source>
+        <translation>Journaleintrag %1 ist beschädigt: %2</translation>
     </message>
     <message>
         <source>kPa</source>
@@ -4563,6 +4895,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>wahrscheinlich reif seit %1</translation>
     </message>
     <message>
+        <source>line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
         <source>litres</source>
         <translation>Liter</translation>
     </message>
@@ -4573,6 +4909,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>loss</source>
         <translation>Ausfall</translation>
+    </message>
+    <message>
+        <source>margins and gaps are 0 to 2000 mm</source>
+        <translation>Ränder und Abstände sind 0 bis 2000 mm</translation>
     </message>
     <message>
         <source>mat at %1</source>
@@ -4663,6 +5003,18 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>keine Zone (%1) bietet %2; am nächsten liegt %3 in %4</translation>
     </message>
     <message>
+        <source>no QR code holds it: %1</source>
+        <translation>kein QR-Code fasst es: %1</translation>
+    </message>
+    <message>
+        <source>no backup can be made before it is brought up to date: %1</source>
+        <translation>vor dem Schritt auf den neuen Stand lässt sich keine Sicherung anlegen: %1</translation>
+    </message>
+    <message>
+        <source>no backup can be made: %1</source>
+        <translation>es lässt sich keine Sicherung anlegen: %1</translation>
+    </message>
+    <message>
         <source>no batch has ended yet</source>
         <translation>noch ist keine Partie beendet</translation>
     </message>
@@ -4695,6 +5047,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>kein Tag binnen zwei Jahren</translation>
     </message>
     <message>
+        <source>no figure of a recipe, expected one of %1</source>
+        <translation>keine Zahl eines Rezepts, erwartet eine von %1</translation>
+    </message>
+    <message>
         <source>no figure of its recipe is given</source>
         <translation>keine Zahl des Rezepts angegeben</translation>
     </message>
@@ -4705,6 +5061,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>no hormone</source>
         <translation>kein Hormon</translation>
+    </message>
+    <message>
+        <source>no house book can be made in it: %1</source>
+        <translation>darin lässt sich kein Hausbuch anlegen: %1</translation>
     </message>
     <message>
         <source>no mat, %1</source>
@@ -4737,6 +5097,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>no season meets the date: %1 cuttings take %2 days, so they had to be struck by %3; give it a later date</source>
         <translation>keine Zeit hält den Termin: Stecklinge (%1) brauchen %2 Tage, mussten also bis %3 gesteckt sein; geben Sie einen späteren Termin</translation>
+    </message>
+    <message>
+        <source>no set-point, nor off, suits all that is held there together</source>
+        <translation>weder ein Sollwert noch „aus“ passt für alles, was dort zusammen steht</translation>
     </message>
     <message>
         <source>no slot is taken</source>
@@ -4830,6 +5194,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>note</source>
         <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>nothing can be changed just now; try again (%1)</source>
+        <translation>gerade lässt sich nichts ändern; versuchen Sie es noch einmal (%1)</translation>
     </message>
     <message>
         <source>nothing is to be done</source>
@@ -5040,6 +5408,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Sollwert</translation>
     </message>
     <message>
+        <source>shared books need Qt's driver for PostgreSQL, which is not installed (Debian: libqt6sql6-psql)</source>
+        <translation>gemeinsame Bücher brauchen Qts Treiber für PostgreSQL, der nicht installiert ist (Debian: libqt6sql6-psql)</translation>
+    </message>
+    <message>
         <source>softwood</source>
         <translation>krautig</translation>
     </message>
@@ -5048,8 +5420,24 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>einige dieser Gefäße wurzeln, andere sind abgehärtet; nehmen Sie die eines Standes auf</translation>
     </message>
     <message>
+        <source>somebody was faster with the same things (%1); look at it again</source>
+        <translation>jemand war mit denselben Dingen schneller (%1); sehen Sie es sich noch einmal an</translation>
+    </message>
+    <message>
+        <source>something follows its host</source>
+        <translation>hinter ihrem Rechnernamen folgt noch etwas</translation>
+    </message>
+    <message>
         <source>something new for the nursery</source>
         <translation>etwas Neues für die Gärtnerei</translation>
+    </message>
+    <message>
+        <source>something stands in it that no house book has</source>
+        <translation>darin steht etwas, was kein Hausbuch hat</translation>
+    </message>
+    <message>
+        <source>something stands in it that no house book has (%1); open a backup, and keep this file as it is</source>
+        <translation>darin steht etwas, was kein Hausbuch hat (%1); öffnen Sie eine Sicherung und bewahren Sie diese Datei auf, wie sie ist</translation>
     </message>
     <message>
         <source>sooner it would cost %1 more</source>
@@ -5180,6 +5568,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Tabulator</translation>
     </message>
     <message>
+        <source>tabs</source>
+        <translation>Tabulatoren</translation>
+    </message>
+    <message>
         <source>take %1</source>
         <translation>Ausbeute %1</translation>
     </message>
@@ -5232,12 +5624,20 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>sagen Sie dem, der darauf wartet: %1 zu spät, bis %2</translation>
     </message>
     <message>
+        <source>temperature in %1 as %2</source>
+        <translation>Temperatur in %1 als %2</translation>
+    </message>
+    <message>
         <source>tent</source>
         <translation>Folienzelt</translation>
     </message>
     <message>
         <source>that is %1 more than stood in it</source>
         <translation>das sind %1 mehr, als darin standen</translation>
+    </message>
+    <message>
+        <source>the backup is not sound: %1</source>
+        <translation>die Sicherung ist nicht in Ordnung: %1</translation>
     </message>
     <message>
         <source>the best possible</source>
@@ -5264,12 +5664,36 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>das Buch hat keine solchen Mutterpflanzen von %1</translation>
     </message>
     <message>
+        <source>the copy can't be written: %1</source>
+        <translation>die Kopie lässt sich nicht schreiben: %1</translation>
+    </message>
+    <message>
+        <source>the copy does not hold what the book holds</source>
+        <translation>die Kopie enthält nicht, was im Buch steht</translation>
+    </message>
+    <message>
         <source>the cost of a late plant is below 0</source>
         <translation>die Kosten einer verspäteten Pflanze liegen unter 0</translation>
     </message>
     <message>
+        <source>the database says: %1</source>
+        <translation>die Datenbank sagt: %1</translation>
+    </message>
+    <message>
         <source>the days end before they begin</source>
         <translation>die Tage enden vor ihrem Beginn</translation>
+    </message>
+    <message>
+        <source>the file has been moved, removed or replaced since it was opened, so nothing can be changed; put it back, or open it again</source>
+        <translation>die Datei wurde seit dem Öffnen verschoben, entfernt oder ersetzt, also lässt sich nichts ändern; legen Sie sie zurück oder öffnen Sie sie neu</translation>
+    </message>
+    <message>
+        <source>the file is damaged: %1</source>
+        <translation>die Datei ist beschädigt: %1</translation>
+    </message>
+    <message>
+        <source>the file is damaged; open a backup, and keep this file as it is</source>
+        <translation>die Datei ist beschädigt; öffnen Sie eine Sicherung und bewahren Sie diese Datei auf, wie sie ist</translation>
     </message>
     <message>
         <source>the first way gives more</source>
@@ -5278,6 +5702,42 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>the hands of this day stand twice</source>
         <translation>die Arbeitskraft dieses Tages steht zweimal da</translation>
+    </message>
+    <message>
+        <source>the journal can't be chained: %1</source>
+        <translation>das Journal lässt sich nicht verketten: %1</translation>
+    </message>
+    <message>
+        <source>the journal can't be read: %1</source>
+        <translation>das Journal lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <source>the journal does not lead back there: %1</source>
+        <translation>das Journal führt nicht dorthin zurück: %1</translation>
+    </message>
+    <message>
+        <source>the journal is damaged: %1</source>
+        <translation>das Journal ist beschädigt: %1</translation>
+    </message>
+    <message>
+        <source>the last of a row ends at %1 on a page %2 wide</source>
+        <translation>das letzte einer Reihe endet bei %1 auf einer Seite von %2 Breite</translation>
+    </message>
+    <message>
+        <source>the lowest row ends at %1 on a page %2 high</source>
+        <translation>die unterste Reihe endet bei %1 auf einer Seite von %2 Höhe</translation>
+    </message>
+    <message>
+        <source>the pages could not be written to the end: %1</source>
+        <translation>die Seiten ließen sich nicht zu Ende schreiben: %1</translation>
+    </message>
+    <message>
+        <source>the picture could not be written to the end: %1</source>
+        <translation>das Bild ließ sich nicht zu Ende schreiben: %1</translation>
+    </message>
+    <message>
+        <source>the plan weans it since %1, but no root of it was seen yet; look at it first</source>
+        <translation>nach Plan seit %1 abgehärtet, aber Wurzeln wurden noch nicht gesehen; erst nachsehen</translation>
     </message>
     <message>
         <source>the recipe may still be right</source>
@@ -5296,12 +5756,36 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>die zweite Weise gibt mehr</translation>
     </message>
     <message>
+        <source>the shared book is damaged: %1</source>
+        <translation>das gemeinsame Buch ist beschädigt: %1</translation>
+    </message>
+    <message>
         <source>the slots and set-points that would suit it better are taken</source>
         <translation>die besser passenden Stellplätze und Sollwerte sind vergeben</translation>
     </message>
     <message>
+        <source>there is a file of this name already; choose another</source>
+        <translation>eine Datei dieses Namens gibt es schon; wählen Sie einen anderen</translation>
+    </message>
+    <message>
+        <source>there is a house book in this database already; choose another</source>
+        <translation>in dieser Datenbank gibt es schon ein Hausbuch; wählen Sie eine andere</translation>
+    </message>
+    <message>
         <source>there is a target %1 already</source>
         <translation>ein Ziel %1 gibt es schon</translation>
+    </message>
+    <message>
+        <source>there is no container to label</source>
+        <translation>es gibt kein Gefäß zu etikettieren</translation>
+    </message>
+    <message>
+        <source>there is no display to open a window on</source>
+        <translation>es gibt keinen Bildschirm für ein Fenster</translation>
+    </message>
+    <message>
+        <source>there is no house book in this database; 'warmbench new' or 'warmbench copy' makes one</source>
+        <translation>in dieser Datenbank gibt es kein Hausbuch; „warmbench new“ oder „warmbench copy“ legt eines an</translation>
     </message>
     <message>
         <source>there is no number %1 in this book; it may have been removed meanwhile</source>
@@ -5310,6 +5794,18 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>there is no such batch in this book</source>
         <translation>diese Partie gibt es im Buch nicht</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation>eine solche Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>there is nothing to redo</source>
+        <translation>es gibt nichts zu wiederholen</translation>
+    </message>
+    <message>
+        <source>there is nothing to undo</source>
+        <translation>es gibt nichts zurückzunehmen</translation>
     </message>
     <message>
         <source>there is room for only %1 of its %2: %3 more %4 slot would be needed in %5 on %6</source>
@@ -5328,8 +5824,36 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>sie sind nicht nach der Zeit geordnet</translation>
     </message>
     <message>
+        <source>this book has no such batch</source>
+        <translation>dieses Buch hat keine solche Partie</translation>
+    </message>
+    <message>
+        <source>this is no address of a shared book: %1; expected postgresql://user@host:port/database?sslmode=verify-full</source>
+        <translation>das ist keine Adresse eines gemeinsamen Buchs: %1; erwartet postgresql://user@host:port/database?sslmode=verify-full</translation>
+    </message>
+    <message>
+        <source>this is no house book (found another kind of file, expected one made by Warmbench)</source>
+        <translation>das ist kein Hausbuch (eine andere Art Datei gefunden, erwartet eine von Warmbench)</translation>
+    </message>
+    <message>
+        <source>this is no house book (found another program's database)</source>
+        <translation>das ist kein Hausbuch (die Datenbank eines anderen Programms gefunden)</translation>
+    </message>
+    <message>
         <source>this is the house as it was; go back to now to change it</source>
         <translation>dies ist das Haus, wie es war; gehen Sie zum Jetzt zurück, um es zu ändern</translation>
+    </message>
+    <message>
+        <source>those without a temperature</source>
+        <translation>solche ohne Temperatur</translation>
+    </message>
+    <message>
+        <source>time in %1</source>
+        <translation>Zeit in %1</translation>
+    </message>
+    <message>
+        <source>time in %1 and the next</source>
+        <translation>Zeit in %1 und der nächsten</translation>
     </message>
     <message>
         <source>tip removed</source>
@@ -5428,8 +5952,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Abhärten dauert 0 bis 400 Tage, Weiterkultur 0 bis 1000</translation>
     </message>
     <message>
+        <source>what follows its question mark is not written right</source>
+        <translation>was hinter ihrem Fragezeichen folgt, ist nicht richtig geschrieben</translation>
+    </message>
+    <message>
         <source>what is still to do before the first strike</source>
         <translation>was vor dem ersten Stecken noch zu tun ist</translation>
+    </message>
+    <message>
+        <source>what others have changed does not fit: %1</source>
+        <translation>was andere geändert haben, passt nicht: %1</translation>
     </message>
     <message>
         <source>what was found in %1</source>
@@ -5462,6 +5994,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>you</source>
         <translation>Sie</translation>
+    </message>
+    <message>
+        <source>you may not read the house book in this database: %1</source>
+        <translation>Sie dürfen das Hausbuch in dieser Datenbank nicht lesen: %1</translation>
     </message>
     <message>
         <source>your own figures</source>

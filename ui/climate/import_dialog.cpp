@@ -5,6 +5,7 @@
 #include "core/exchange/table/table_text.h"
 #include "ui/form/labels.h"
 #include "ui/form/table.h"
+#include "ui/words/phrase_words.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -264,7 +265,7 @@ void ImportDialog::showWords() {
     if (m_file) {
         const auto& readings = m_kept.channels.front().readings;
         QStringList said;
-        said << tr("Read as: %1.").arg(text(m_file->shape.words()));
+        said << tr("Read as: %1.").arg(told(m_file->shape.words(), m_wording));
         said << tr("%1 readings from %2 to %3, in the place's winter time.")
                     .arg(count(readings.size()), momentText(readings.front().minute, m_wording),
                          momentText(readings.back().minute, m_wording));
@@ -288,7 +289,7 @@ void ImportDialog::showWords() {
                        "minute "
                        "has one reading, the first; %3 more are left out for that.")
                         .arg(count(sum.same), count(sum.another), count(m_kept.sameMinute));
-        for (const std::string& wrong : m_file->wrong) said << text(wrong);
+        for (const std::string& wrong : m_file->wrong) said << told(wrong, m_wording);
         m_words->setText(said.join(u'\n'));
     } else {
         m_words->setText(m_name.empty() ? tr("Open a file that a logger has written. Nothing is in the book "

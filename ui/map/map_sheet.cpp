@@ -165,12 +165,11 @@ Writer writerFor(const QString& file) {
 
 Outcome checkMapSheet(const QString& file, const SheetOptions& options) {
     if (!writerFor(file))
-        return Refusal{file.toStdString(), "its name ends in '" + QFileInfo(file).suffix().toStdString() +
-                                               "'; expected png, svg or pdf"};
+        return Refusal{file.toStdString(), phrase("its name ends in '%1'; expected png, svg or pdf",
+                                                  QFileInfo(file).suffix().toStdString())};
     if (options.width < leastSheetWidth || options.width > mostSheetWidth)
-        return Refusal{"width", std::to_string(options.width) + " pixels; expected " +
-                                    std::to_string(leastSheetWidth) + " to " +
-                                    std::to_string(mostSheetWidth)};
+        return Refusal{
+            "width", phrase("%1 pixels; expected %2 to %3", options.width, leastSheetWidth, mostSheetWidth)};
     return std::nullopt;
 }
 
@@ -179,11 +178,12 @@ Outcome writeMapSheet(const HouseBook& book, Day day, const QString& file, const
     if (auto refusal = checkMapSheet(file, options)) return refusal;
     QSaveFile target(file);
     if (!target.open(QIODevice::WriteOnly))
-        return Refusal{file.toStdString(), "it can't be written: " + target.errorString().toStdString()};
+        return Refusal{file.toStdString(),
+                       phrase("it can't be written: %1", target.errorString().toStdString())};
     const Sheet sheet(book, day, options, wording);
     if (!writerFor(file)(sheet, target) || !target.commit())
-        return Refusal{file.toStdString(),
-                       "the picture could not be written to the end: " + target.errorString().toStdString()};
+        return Refusal{file.toStdString(), phrase("the picture could not be written to the end: %1",
+                                                  target.errorString().toStdString())};
     return std::nullopt;
 }
 

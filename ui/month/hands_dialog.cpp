@@ -75,7 +75,7 @@ Result<Command> HandsDialog::command() const {
         group.commands.push_back(season::setHands(m_book, day, cuttings, note));
     }
     if (group.commands.empty())
-        return Refusal{from.iso(), "it has its weekday's hands already; choose another kind of day"};
+        return Refusal{from.iso(), phrase("it has its weekday's hands already; choose another kind of day")};
     return Command{group};
 }
 

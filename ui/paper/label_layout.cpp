@@ -42,29 +42,28 @@ LabelLayout LabelLayout::roll(QSizeF label) {
 
 Outcome checkLayout(const LabelLayout& layout) {
     if (!within(layout.page.width(), 1, largestPage) || !within(layout.page.height(), 1, largestPage))
-        return Refusal{"page", "it is " + millimetres(layout.page.width()) + " by " +
-                                   millimetres(layout.page.height()) + "; expected 1 to 2000 mm each way"};
+        return Refusal{"page", phrase("it is %1 by %2; expected 1 to 2000 mm each way",
+                                      millimetres(layout.page.width()), millimetres(layout.page.height()))};
     if (!within(layout.label.width(), leastLabelWidth, largestPage) ||
         !within(layout.label.height(), leastLabelHeight, largestPage))
-        return Refusal{"label", "it is " + millimetres(layout.label.width()) + " by " +
-                                    millimetres(layout.label.height()) + "; expected at least " +
-                                    millimetres(leastLabelWidth) + " by " + millimetres(leastLabelHeight)};
+        return Refusal{"label", phrase("it is %1 by %2; expected at least %3 by %4",
+                                       millimetres(layout.label.width()), millimetres(layout.label.height()),
+                                       millimetres(leastLabelWidth), millimetres(leastLabelHeight))};
     if (layout.columns < 1 || layout.rows < 1 || layout.columns > 1000 || layout.rows > 1000)
-        return Refusal{"grid", "found " + std::to_string(layout.columns) + " by " +
-                                   std::to_string(layout.rows) + " labels; expected 1 to 1000 each way"};
+        return Refusal{"grid", phrase("found %1 by %2 labels; expected 1 to 1000 each way", layout.columns,
+                                      layout.rows)};
     if (!within(layout.left, 0, largestPage) || !within(layout.top, 0, largestPage) ||
         !within(layout.gap.width(), 0, largestPage) || !within(layout.gap.height(), 0, largestPage))
-        return Refusal{"margin", "margins and gaps are 0 to 2000 mm"};
+        return Refusal{"margin", phrase("margins and gaps are 0 to 2000 mm")};
     const QRectF last = layout.rectOf(layout.perPage() - 1);
     if (last.right() > layout.page.width() + slack)
-        return Refusal{"label", "the last of a row ends at " + millimetres(last.right()) + " on a page " +
-                                    millimetres(layout.page.width()) + " wide"};
+        return Refusal{"label", phrase("the last of a row ends at %1 on a page %2 wide",
+                                       millimetres(last.right()), millimetres(layout.page.width()))};
     if (last.bottom() > layout.page.height() + slack)
-        return Refusal{"label", "the lowest row ends at " + millimetres(last.bottom()) + " on a page " +
-                                    millimetres(layout.page.height()) + " high"};
+        return Refusal{"label", phrase("the lowest row ends at %1 on a page %2 high",
+                                       millimetres(last.bottom()), millimetres(layout.page.height()))};
     if (layout.used < 0 || layout.used >= layout.perPage())
-        return Refusal{"used", "found " + std::to_string(layout.used) + "; expected 0 to " +
-                                   std::to_string(layout.perPage() - 1)};
+        return Refusal{"used", phrase("found %1; expected 0 to %2", layout.used, layout.perPage() - 1)};
     return std::nullopt;
 }
 
@@ -76,7 +75,7 @@ Result<QSizeF> readSize(const std::string& option, const std::string& text) {
         const QSizeF size(parts[0].toDouble(&wide), parts[1].toDouble(&high));
         if (wide && high) return size;
     }
-    return Refusal{option, "found '" + text + "', expected two numbers such as 70x36"};
+    return Refusal{option, phrase("found '%1', expected two numbers such as 70x36", text)};
 }
 
 } // namespace warmbench::ui

@@ -103,9 +103,9 @@ Result<SetLabel> setLabel(const LabelContent& label, const LabelLayout& layout) 
     }
     if (!set.text)
         return Refusal{label.title.toStdString(),
-                       "its name finds no room on a label of " +
-                           QString::number(layout.label.width()).toStdString() + " by " +
-                           QString::number(layout.label.height()).toStdString() + " mm; choose a larger one"};
+                       phrase("its name finds no room on a label of %1 by %2 mm; choose a larger one",
+                              QString::number(layout.label.width()).toStdString(),
+                              QString::number(layout.label.height()).toStdString())};
     set.textAt = {left, padding + (box.height() - set.text->size().height()) / 2};
     return set;
 }
@@ -132,7 +132,7 @@ QPageLayout pageOf(const LabelLayout& layout) {
 
 Result<Paper> labelPaper(const std::vector<LabelContent>& labels, const LabelLayout& layout) {
     if (auto refusal = checkLayout(layout)) return *refusal;
-    if (labels.empty()) return Refusal{"labels", "there is no container to label"};
+    if (labels.empty()) return Refusal{"labels", phrase("there is no container to label")};
     auto set = std::make_shared<std::vector<SetLabel>>();
     for (const LabelContent& label : labels) {
         auto one = setLabel(label, layout);

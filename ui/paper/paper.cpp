@@ -119,7 +119,8 @@ bool paintOn(QPagedPaintDevice& device, const Paper& paper) {
 Outcome writePdf(const Paper& paper, const QString& file) {
     QSaveFile target(file);
     if (!target.open(QIODevice::WriteOnly))
-        return Refusal{file.toStdString(), "it can't be written: " + target.errorString().toStdString()};
+        return Refusal{file.toStdString(),
+                       phrase("it can't be written: %1", target.errorString().toStdString())};
     bool painted = false;
     {
         QPdfWriter writer(&target);
@@ -130,8 +131,8 @@ Outcome writePdf(const Paper& paper, const QString& file) {
         painted = paintOn(writer, paper);
     }
     if (!painted || !target.commit())
-        return Refusal{file.toStdString(),
-                       "the pages could not be written to the end: " + target.errorString().toStdString()};
+        return Refusal{file.toStdString(), phrase("the pages could not be written to the end: %1",
+                                                  target.errorString().toStdString())};
     return std::nullopt;
 }
 

@@ -16,8 +16,7 @@ Result<QrCode> qrCode(const QString& text) {
     const QByteArray bytes = text.toUtf8();
     const std::unique_ptr<QRcode, void (*)(QRcode*)> made(
         QRcode_encodeString8bit(bytes.constData(), 0, QR_ECLEVEL_M), &QRcode_free);
-    if (!made)
-        return Refusal{text.toStdString(), std::string("no QR code holds it: ") + std::strerror(errno)};
+    if (!made) return Refusal{text.toStdString(), phrase("no QR code holds it: %1", std::strerror(errno))};
     QrCode code;
     code.width = made->width;
     const auto count = static_cast<std::size_t>(made->width) * static_cast<std::size_t>(made->width);

@@ -315,7 +315,7 @@ void SetupPlace::remove() {
         [this](const auto id) -> Outcome {
             using Kind = KindOf<decltype(id)>;
             if constexpr (std::is_same_v<Kind, Nursery>)
-                return Refusal{"nursery", "a book has one"};
+                return Refusal{"nursery", phrase("a book has one")};
             else if constexpr (std::is_same_v<Kind, Bench> || std::is_same_v<Kind, Zone>)
                 return performFitted({ClearAway{m_today, id}});
             else

@@ -29,8 +29,9 @@ Result<std::vector<Celsius>> setPointsIn(const QString& words, const Wording& wo
         bool isNumber = false;
         const double value = wording.locale().toDouble(word.trimmed(), &isNumber);
         if (!isNumber)
-            return Refusal{"set-points", "found '" + word.trimmed().toStdString() +
-                                             "', expected temperatures with semicolons between them"};
+            return Refusal{"set-points",
+                           phrase("found '%1', expected temperatures with semicolons between them",
+                                  word.trimmed().toStdString())};
         found.push_back(Celsius::fromUnits(wording.isFahrenheit() ? (value - 32) * 5 / 9 : value));
     }
     std::sort(found.begin(), found.end());
@@ -53,9 +54,10 @@ Result<std::vector<Slot>> slotsIn(const QString& words) {
         const int row = parts.front().trimmed().toInt(&rowGiven);
         const int col = parts.back().trimmed().toInt(&colGiven);
         if (parts.size() != 2 || !rowGiven || !colGiven || row < 1 || col < 1)
-            return Refusal{"blocked slots", "found '" + word.trimmed().toStdString() +
-                                                "', expected row/column such as 1/3, with semicolons between "
-                                                "several"};
+            return Refusal{
+                "blocked slots",
+                phrase("found '%1', expected row/column such as 1/3, with semicolons between several",
+                       word.trimmed().toStdString())};
         found.push_back({row - 1, col - 1});
     }
     std::sort(found.begin(), found.end());

@@ -125,7 +125,7 @@ Result<Recipe> withOwnFigure(Recipe recipe, const std::string& figure, const std
     if (!known) {
         std::string names;
         for (const std::string& name : recipeFigureNames()) names += (names.empty() ? "" : ", ") + name;
-        return Refusal{figure, "no figure of a recipe, expected one of " + names};
+        return Refusal{figure, phrase("no figure of a recipe, expected one of %1", names)};
     }
     if (refusal) return Refusal{figure, refusal->what};
     return recipe;

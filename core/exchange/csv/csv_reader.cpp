@@ -85,8 +85,8 @@ Outcome CsvReader::readHeader() {
     const auto any = readRecord();
     if (!any) return any.refusal();
     if (!*any)
-        return Refusal{m_name, "found an empty file, expected a first line that names the columns " +
-                                   listed(required)};
+        return Refusal{m_name, phrase("found an empty file, expected a first line that names the columns %1",
+                                      listed(required))};
 
     m_width = m_cellCount;
     for (std::size_t column = 0; column < m_columns.size(); ++column)

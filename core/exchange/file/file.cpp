@@ -61,8 +61,8 @@ private:
     bool m_renamed = false;
 };
 
-Refusal systemRefusal(const fs::path& path, const char* what, const char* expected) {
-    return {path.string(), std::string(what) + ": " + std::strerror(errno) + ", expected " + expected};
+Refusal systemRefusal(const fs::path& path, const char* what) {
+    return {path.string(), phrase(what, std::strerror(errno))};
 }
 
 bool writeAll(int file, std::string_view content) {
@@ -96,7 +96,8 @@ void flushFolder(const fs::path& folder) {
 
 Result<std::string> readFile(const fs::path& path, std::size_t most) {
     const Descriptor file{::open(path.c_str(), O_RDONLY | O_CLOEXEC)};
-    if (!file.isOpen()) return systemRefusal(path, "cannot be opened", "a file that can be read");
+    if (!file.isOpen())
+        return systemRefusal(path, pattern("cannot be opened: %1, expected a file that can be read"));
     std::string content;
     struct stat status {};
     if (::fstat(file.number(), &status) == 0)
@@ -106,7 +107,8 @@ Result<std::string> readFile(const fs::path& path, std::size_t most) {
         const ssize_t count =
             ::read(file.number(), block.data(), std::min(block.size(), most - content.size()));
         if (count < 0 && errno == EINTR) continue;
-        if (count < 0) return systemRefusal(path, "cannot be read", "a file that can be read");
+        if (count < 0)
+            return systemRefusal(path, pattern("cannot be read: %1, expected a file that can be read"));
         if (count == 0) break;
         content.append(block.data(), static_cast<std::size_t>(count));
     }
@@ -118,7 +120,7 @@ Outcome replaceFile(const fs::path& path, std::string_view content) {
     if (fs::exists(path, ignored) && !fs::is_regular_file(path, ignored)) {
         Descriptor device{::open(path.c_str(), O_WRONLY | O_CLOEXEC)};
         if (!device.isOpen() || !writeAll(device.number(), content) || !device.close())
-            return systemRefusal(path, "cannot be written", "room for a file there");
+            return systemRefusal(path, pattern("cannot be written: %1, expected room for a file there"));
         return std::nullopt;
     }
     // A link stays a link: what it points to is replaced.
@@ -128,7 +130,7 @@ Outcome replaceFile(const fs::path& path, std::string_view content) {
     if (!file.isOpen() || ::fchmod(file.number(), permissionsFor(target)) != 0 ||
         !writeAll(file.number(), content) || ::fsync(file.number()) != 0 || !file.close() ||
         !beside.takeName(target))
-        return systemRefusal(path, "cannot be written", "room for a file there");
+        return systemRefusal(path, pattern("cannot be written: %1, expected room for a file there"));
     flushFolder(target.parent_path());
     return std::nullopt;
 }

@@ -25,7 +25,8 @@ public:
             shownIn(cell(m_shape.timeColumn),
                     m_shape.timeApart ? cell(m_shape.timeColumn + 1) : std::string_view{}, m_shape.order);
         if (!shown)
-            return wrong(number, "found '" + std::string(cell(m_shape.timeColumn)) + "', expected a time");
+            return wrong(number,
+                         phrase("found '%1', expected a time", std::string(cell(m_shape.timeColumn))));
         const std::string_view temperature = cell(m_shape.celsiusColumn);
         const auto value = numberIn(temperature, m_shape.decimalComma);
         if (!value) {
@@ -33,13 +34,13 @@ public:
                 ++m_file.missing;
                 return;
             }
-            return wrong(number, "found '" + std::string(temperature) + "', expected a temperature");
+            return wrong(number, phrase("found '%1', expected a temperature", std::string(temperature)));
         }
         LoggerReading reading;
         reading.celsius = m_shape.fahrenheit ? (*value - 32) / 1.8 : *value;
         if (reading.celsius < coldest || reading.celsius > hottest)
-            return wrong(number,
-                         "found " + std::string(temperature) + ", expected a temperature from -60 to 100 °C");
+            return wrong(number, phrase("found %1, expected a temperature from -60 to 100 °C",
+                                        std::string(temperature)));
         const auto previous =
             m_file.readings.empty() ? std::nullopt : std::optional(m_file.readings.back().second);
         reading.second = shown->offset ? shown->seconds : m_clock.utc(shown->seconds, previous);
@@ -55,9 +56,9 @@ private:
     [[nodiscard]] std::string_view cell(std::size_t column) const {
         return column < m_cells.size() ? m_cells[column] : std::string_view{};
     }
-    void wrong(std::size_t number, const std::string& what) {
+    void wrong(std::size_t number, const Phrase& what) {
         if (m_file.wrongLines++ < wrongTold)
-            m_file.wrong.push_back("line " + std::to_string(number) + ": " + what);
+            m_file.wrong.push_back(phrase("line %1: %2", number, what).text());
     }
 
     const LoggerShape& m_shape;
@@ -108,9 +109,9 @@ Result<LoggerFile> readLogger(const std::string& name, std::string_view text, co
         text.remove_prefix(end + 1);
     }
     if (file.wrongLines * 2 > file.lines || file.readings.empty())
-        return Refusal{name, std::to_string(file.wrongLines) + " of " + std::to_string(file.lines) +
-                                 " lines can't be read, such as " +
-                                 (file.wrong.empty() ? "those without a temperature" : file.wrong.front())};
+        return Refusal{name, phrase("%1 of %2 lines can't be read, such as %3", file.wrongLines, file.lines,
+                                    file.wrong.empty() ? phrase("those without a temperature")
+                                                       : Phrase(file.wrong.front()))};
     putInOrder(file);
     return file;
 }

@@ -158,9 +158,9 @@ Result<std::size_t> hinted(const std::string& file, const LoggerShape& shape, co
     const auto [end, error] = std::from_chars(hint.data(), hint.data() + hint.size(), number);
     if (error == std::errc{} && end == hint.data() + hint.size() && number >= 1 && number <= width)
         return number - 1;
-    return Refusal{file, "found no column '" + hint +
-                             "', expected a name of the first line or a number from 1 to " +
-                             std::to_string(width)};
+    return Refusal{file,
+                   phrase("found no column '%1', expected a name of the first line or a number from 1 to %2",
+                          hint, width)};
 }
 
 } // namespace
@@ -224,21 +224,21 @@ std::optional<double> numberIn(std::string_view cell, bool decimalComma) {
     return value;
 }
 
-std::string LoggerShape::words() const {
-    const auto column = [&](std::size_t i) {
-        return i < names.size() && !names[i].empty() ? "'" + names[i] + "'"
-                                                     : "column " + std::to_string(i + 1);
+Phrase LoggerShape::words() const {
+    const auto column = [&](std::size_t i) -> Phrase {
+        return i < names.size() && !names[i].empty() ? phrase("'%1'", names[i]) : phrase("column %1", i + 1);
     };
-    const std::string between = delimiter == '\t' ? "tabs" : std::string("'") + delimiter + "'";
-    std::string text =
-        "cells apart by " + between + ", decimal " + (decimalComma ? "comma" : "point") + ", dates ";
-    text += order == DateOrder::YearFirst  ? "year first"
-            : order == DateOrder::DayFirst ? "day first"
-                                           : "month first";
-    text += "; time in " + column(timeColumn) + (timeApart ? " and the next" : "") + ", temperature in " +
-            column(celsiusColumn) + " as " + (fahrenheit ? "°F" : "°C");
-    if (humidityColumn) text += ", humidity in " + column(*humidityColumn);
-    return text;
+    const Phrase dates = order == DateOrder::YearFirst  ? phrase("dates year first")
+                         : order == DateOrder::DayFirst ? phrase("dates day first")
+                                                        : phrase("dates month first");
+    std::vector<Phrase> columns{
+        timeApart ? phrase("time in %1 and the next", column(timeColumn))
+                  : phrase("time in %1", column(timeColumn)),
+        phrase("temperature in %1 as %2", column(celsiusColumn), fahrenheit ? "°F" : "°C")};
+    if (humidityColumn) columns.push_back(phrase("humidity in %1", column(*humidityColumn)));
+    return phrase("cells apart by %1, %2, %3; %4",
+                  delimiter == '\t' ? phrase("tabs") : phrase("'%1'", std::string(1, delimiter)),
+                  decimalComma ? phrase("decimal comma") : phrase("decimal point"), dates, columns);
 }
 
 Result<LoggerShape> shapeOf(const std::string& name, std::string_view text, const LoggerHints& hints) {
@@ -264,7 +264,8 @@ Result<LoggerShape> shapeOf(const std::string& name, std::string_view text, cons
                     }
             }
     if (best.readings == 0)
-        return Refusal{name, "found no line with a time and a temperature, expected a logger's readings"};
+        return Refusal{name,
+                       phrase("found no line with a time and a temperature, expected a logger's readings")};
     LoggerShape& shape = best.shape;
     std::vector<std::string_view> cells;
     if (shape.firstLine > 1) {
@@ -292,7 +293,7 @@ Result<LoggerShape> shapeOf(const std::string& name, std::string_view text, cons
         if (!column) return column.refusal();
         shape.celsiusColumn = *column;
     } else if (!named && !first) {
-        return Refusal{name, "found no column with temperatures, expected one beside the times"};
+        return Refusal{name, phrase("found no column with temperatures, expected one beside the times")};
     }
     if (!hints.humidity.empty()) {
         const auto column = hinted(name, shape, hints.humidity, cells.size());

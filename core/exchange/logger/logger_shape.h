@@ -26,7 +26,7 @@ struct LoggerShape {
     std::size_t firstLine = 1;      ///< line of the first reading, counted from 1
     std::vector<std::string> names; ///< of the columns, where a line before has them
 
-    [[nodiscard]] std::string words() const;
+    [[nodiscard]] Phrase words() const;
 };
 
 /// What somebody knows of a file beforehand: columns by name or by number from 1.

@@ -46,7 +46,8 @@ Result<ReadingTable> readReadings(const std::string& name, std::string text) {
         table.to = reader.cell(timeColumn);
         previous = *moment;
     }
-    if (table.readings.empty()) return Refusal{name, "found no readings, expected a line for each reading"};
+    if (table.readings.empty())
+        return Refusal{name, phrase("found no readings, expected a line for each reading")};
     return table;
 }
 

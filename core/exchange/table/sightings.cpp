@@ -92,7 +92,7 @@ Result<std::vector<SightingGroup>> readSightings(const std::string& name, std::s
         if (isNew) groups.push_back({std::move(group), {}});
         groups[place->second].sightings.push_back(*sighting);
     }
-    if (groups.empty()) return Refusal{name, "found no cuttings, expected a line for each interval"};
+    if (groups.empty()) return Refusal{name, phrase("found no cuttings, expected a line for each interval")};
     return groups;
 }
 

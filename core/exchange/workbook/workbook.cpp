@@ -67,8 +67,8 @@ lxw_error writeSheet(lxw_workbook* workbook, const NamedTable& named, const Form
 Outcome writeWorkbook(const std::filesystem::path& path, const std::vector<NamedTable>& tables) {
     for (const NamedTable& named : tables)
         if (named.table.size() > mostRows)
-            return Refusal{path.string(), named.name + " has " + std::to_string(named.table.size()) +
-                                              " rows; a sheet takes " + std::to_string(mostRows)};
+            return Refusal{path.string(), phrase("%1 has %2 rows; a sheet takes %3", named.name,
+                                                 named.table.size(), mostRows)};
     const std::filesystem::path part = path.string() + ".part";
     lxw_workbook* workbook = workbook_new(part.c_str());
     Formats formats{workbook_add_format(workbook), workbook_add_format(workbook)};
@@ -84,8 +84,8 @@ Outcome writeWorkbook(const std::filesystem::path& path, const std::vector<Named
     if (!error && !failed) return std::nullopt;
     std::error_code ignored;
     std::filesystem::remove(part, ignored);
-    return Refusal{path.string(),
-                   "it can't be written: " + (error ? std::string(lxw_strerror(error)) : failed.message())};
+    return Refusal{path.string(), phrase("it can't be written: %1",
+                                         error ? std::string(lxw_strerror(error)) : failed.message())};
 }
 
 } // namespace warmbench::exchange
