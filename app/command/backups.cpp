@@ -1,5 +1,6 @@
 #include "app/storage/backups.h"
 
+#include "app/command/book_words.h"
 #include "app/command/call.h"
 #include "app/command/open_book.h"
 
@@ -25,11 +26,12 @@ int list(const std::string& book) {
         }
         const HouseBook& held = (*file)->book();
         const auto journal = (*file)->journal();
-        std::cout << held.all<Batch>().size() << " batches, " << held.all<RootCheck>().size() << " checks";
+        std::cout << counted(held.all<Batch>().size(), "batch", "batches") << ", "
+                  << counted(held.all<RootCheck>().size(), "check", "checks");
         if (journal && !journal->empty()) std::cout << "; last: " << journal->back().words;
         std::cout << '\n';
     }
-    std::cout << book << ": " << backups.size() << " backups that it made of itself\n";
+    std::cout << book << ": " << counted(backups.size(), "backup", "backups") << " that it made of itself\n";
     return done;
 }
 

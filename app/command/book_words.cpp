@@ -36,7 +36,7 @@ std::string counted(std::size_t count, const std::string& one, const std::string
 
 std::string hoursWords(double hours) {
     if (hours < 48) return std::to_string(std::lround(hours)) + " h";
-    return std::to_string(std::lround(hours / 24)) + " days";
+    return counted(static_cast<std::size_t>(std::lround(hours / 24)), "day", "days");
 }
 
 int permilleOf(double share) {

@@ -101,14 +101,17 @@ std::string momentWords(double hour) {
 void sayFile(const exchange::LoggerFile& file, const std::vector<climate::Reading>& readings) {
     const auto [lowest, highest] = std::minmax_element(
         readings.begin(), readings.end(), [](const auto& a, const auto& b) { return a.celsius < b.celsius; });
-    std::cout << "  read as: " << file.shape.words() << "\n  " << file.readings.size() << " readings from "
+    std::cout << "  read as: " << file.shape.words() << "\n  "
+              << counted(file.readings.size(), "reading", "readings") << " from "
               << momentWords(readings.front().hour) << " to " << momentWords(readings.back().hour)
               << " (winter time), " << fixedText(lowest->celsius, 1) << " to "
-              << fixedText(highest->celsius, 1) << " °C\n  left out: " << file.duplicates << " doubles ("
-              << file.contradictions << " with another temperature), " << file.missing
-              << " lines without one, " << file.wrongLines << " that can't be read; " << file.outOfOrder
-              << " put in order; " << counted(file.gaps, "gap", "gaps") << " of more than 3 h, "
-              << hoursWords(file.gapHours) << " in all\n";
+              << fixedText(highest->celsius, 1)
+              << " °C\n  left out: " << counted(file.duplicates, "double", "doubles") << " ("
+              << file.contradictions << " with another temperature), "
+              << counted(file.missing, "line", "lines") << " without one, " << file.wrongLines
+              << " that can't be read; " << file.outOfOrder << " put in order; "
+              << counted(file.gaps, "gap", "gaps") << " of more than 3 h, " << hoursWords(file.gapHours)
+              << " in all\n";
     for (const std::string& wrong : file.wrong) std::cout << "    " << wrong << '\n';
 }
 
@@ -214,7 +217,8 @@ int tellHeat(const HouseBook& book, const ClimateOptions& options) {
             TextTable table({"mat", "ready after", "cost", "recipe's range"}, 1);
             for (const season::HeatChoice& choice : season::heatChoices(book, zone, batch, *day))
                 table.add({choice.setPoint ? decimal(*choice.setPoint) + " °C" : "off",
-                           choice.days ? std::to_string(*choice.days) + " days" : "not in a year",
+                           choice.days ? counted(static_cast<std::size_t>(*choice.days), "day", "days")
+                                       : "not in a year",
                            book.nursery().currency + " " + fixedText(choice.cost.units(), 2),
                            choice.suits ? "within" : "outside"});
             if (table.empty()) continue;

@@ -1,3 +1,4 @@
+#include "app/command/book_words.h"
 #include "app/command/call.h"
 #include "app/command/open_book.h"
 
@@ -21,8 +22,9 @@ int copyBook(const CopyOptions& options) {
     if (!copy) return refuseFile(copy.refusal(), storageFailed);
     const auto entries = (*copy)->journal();
     if (!entries) return refuseFile(entries.refusal(), storageFailed);
-    std::cout << (*copy)->path() << ": a copy of " << (*book)->path() << " with all " << entries->size()
-              << " entries of its journal, opened and compared\n";
+    std::cout << (*copy)->path() << ": a copy of " << (*book)->path() << " with "
+              << (entries->size() == 1 ? "the " : "all ") << counted(entries->size(), "entry", "entries")
+              << " of its journal, opened and compared\n";
     return done;
 }
 

@@ -1,3 +1,4 @@
+#include "app/command/book_words.h"
 #include "app/command/call.h"
 #include "app/command/figures.h"
 
@@ -52,7 +53,8 @@ ordered_json jsonOf(const std::string& group, const RootingFit& fit) {
 }
 
 void printText(const std::string& group, const RootingFit& fit) {
-    std::cout << group << ": " << fit.cuttings << " cuttings, ";
+    std::cout << group << ": " << counted(static_cast<std::size_t>(fit.cuttings), "cutting", "cuttings")
+              << ", ";
     if (!fit.law) {
         std::cout << "no unique answer (log-likelihood " << fixedText(fit.logLikelihood, 3) << ")\n";
         return;

@@ -93,7 +93,8 @@ std::string remedy(const season::TargetNeed& need) {
     if (need.state != season::NeedState::Now || !need.way) return need.why.text();
     const season::Way& way = *need.way;
     return "strike " + std::to_string(way.cuttings) + " " +
-           woodNames[static_cast<std::size_t>(way.recipe.wood)] + " cuttings " +
+           woodNames[static_cast<std::size_t>(way.recipe.wood)] +
+           (way.cuttings == 1 ? " cutting " : " cuttings ") +
            (way.late ? "at once, it will be late: by " : "while the wood is right, by ") +
            way.window.last.iso();
 }
@@ -120,7 +121,7 @@ void sayTargets(std::ostream& out, const HouseBook& book, const forecast::BookFo
             need.missing == 0 ? "nothing" : "short by " + std::to_string(need.missing) + ": " + remedy(need);
         if (outlook.ready && *outlook.ready > target.due)
             what += "; potted on about " + outlook.ready->iso() + ", " +
-                    std::to_string(*outlook.ready - target.due) + " days late";
+                    counted(static_cast<std::size_t>(*outlook.ready - target.due), "day", "days") + " late";
         table.add({target.name, book.get<Taxon>(target.taxon).name, std::to_string(target.plants),
                    target.due.iso(), whole(outlook.expected), std::to_string(outlook.surePlants),
                    percent(outlook.sureness), what});
@@ -189,8 +190,9 @@ std::string batchWords(const HouseBook& book, const forecast::BookForecast& fore
     const forecast::BatchForecast* found = forecast.find(batch.id);
     const BatchOutlook& outlook = forecast.batches().at(batch.id);
     out << batch.code << ", " << book.get<Taxon>(batch.taxon).name << ", struck on "
-        << dayWords(batch.strikeDay) << ": " << outlook.struck << " cuttings, about " << whole(outlook.alive)
-        << " alive\n\nRooted of those alive, by day\n";
+        << dayWords(batch.strikeDay) << ": "
+        << counted(static_cast<std::size_t>(outlook.struck), "cutting", "cuttings") << ", about "
+        << whole(outlook.alive) << " alive\n\nRooted of those alive, by day\n";
     TextTable days({"day", "degree-days", "rooted", "90 % band", "checks: rooted of alive"}, 1);
     std::map<Day, std::pair<int, int>> checks;
     for (const RootCheckId id : book.checksOf(batch.id)) {

@@ -1,3 +1,4 @@
+#include "app/command/book_words.h"
 #include "app/command/call.h"
 #include "app/command/open_book.h"
 #include "app/resource/built_in_recipes.h"
@@ -43,13 +44,17 @@ int importList(BookFile& file, const ImportOptions& options, season::ListKind ki
         return refuseFile({options.file, "it holds no line that could be one of " + options.what});
     const std::size_t wrong = list.lines.size() - list.right;
     if (wrong > 0 && !options.rest)
-        return refuseFile(
-            {options.file, std::to_string(wrong) + " of " + std::to_string(list.lines.size()) +
-                               " lines are wrong, so nothing was put in; --rest puts in the rest"});
+        return refuseFile({options.file, std::to_string(wrong) + " of " +
+                                             counted(list.lines.size(), "line", "lines") +
+                                             (wrong == 1 ? " is" : " are") +
+                                             " wrong, so nothing was put in; --rest puts in the rest"});
     if (list.right > 0)
         if (auto refusal = file.perform(list.command)) return refuseFile(*refusal);
-    std::cout << options.book << ": " << list.right << " "
-              << (kind == season::ListKind::Targets ? "targets" : "lines of " + options.what) << " put in\n";
+    std::cout << options.book << ": "
+              << (kind == season::ListKind::Targets
+                      ? counted(list.right, "target", "targets")
+                      : counted(list.right, "line", "lines") + " of " + options.what)
+              << " put in\n";
     return list.right > 0 ? done : badInput;
 }
 

@@ -1,3 +1,4 @@
+#include "app/command/book_words.h"
 #include "app/command/call.h"
 #include "app/command/open_book.h"
 
@@ -20,9 +21,11 @@ int makeBook(const NewOptions& options) {
         book = std::move(*read);
     }
     if (auto refusal = BookFile::create(options.book, book)) return refuseFile(*refusal);
-    std::cout << options.book << ": a new house book with " << book.all<House>().size() << " houses, "
-              << book.all<Zone>().size() << " zones, " << book.all<Target>().size() << " targets, "
-              << book.all<Batch>().size() << " batches\n";
+    std::cout << options.book << ": a new house book with "
+              << counted(book.all<House>().size(), "house", "houses") << ", "
+              << counted(book.all<Zone>().size(), "zone", "zones") << ", "
+              << counted(book.all<Target>().size(), "target", "targets") << ", "
+              << counted(book.all<Batch>().size(), "batch", "batches") << "\n";
     return done;
 }
 

@@ -157,7 +157,8 @@ int plan(const PlanOptions& options) {
     std::cout << told;
     if (!options.accept && !options.json) std::cout << howToAccept(options, *request);
     if (options.accept && !options.json)
-        std::cout << "\nThe plan is in the book: " << proposal.changes() << " batches new or moved\n";
+        std::cout << "\nThe plan is in the book: " << counted(proposal.changes(), "batch", "batches")
+                  << " new or moved\n";
     return done;
 }
 

@@ -54,7 +54,8 @@ void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine&
     const Stay& rooting = line.stays.front();
     const std::size_t containers = batch.containers.size();
     out << "  " << line.id << "  " << book.get<Taxon>(batch.taxon).name << ", "
-        << woodNames[static_cast<std::size_t>(recipe.wood)] << ": " << batch.cuttings() << " cuttings"
+        << woodNames[static_cast<std::size_t>(recipe.wood)] << ": "
+        << counted(static_cast<std::size_t>(batch.cuttings()), "cutting", "cuttings")
         << (batch.stock ? " from " + book.get<Stock>(*batch.stock).name : std::string()) << ", in "
         << containers << " × " << book.get<ContainerType>(batch.containerType).name << "\n      "
         << hormoneText(recipe) << "; " << valueText(recipe.medium.value) << "\n      "
@@ -89,7 +90,8 @@ void sayMaterials(std::ostream& out, const season::Materials& materials) {
     for (const auto& [name, millilitres] : materials.componentMillilitres)
         out << "  " << decimalText((millilitres + 99) / 100, 1) << " l of " << name << '\n';
     for (const auto& [name, cuttings] : materials.cuttingsByHormone)
-        out << "  hormone for " << cuttings << " cuttings: " << name << '\n';
+        out << "  hormone for " << counted(static_cast<std::size_t>(cuttings), "cutting", "cuttings") << ": "
+            << name << '\n';
 }
 
 void sayCautions(std::ostream& out, const HouseBook& book, const season::Proposal& proposal,
@@ -135,7 +137,9 @@ std::string planWords(const HouseBook& book, const season::Proposal& proposal, c
             int cuttings = 0;
             for (const season::StrikeLine& other : proposal.lines)
                 if (other.batch.strikeDay == *day) cuttings += other.batch.cuttings();
-            out << '\n' << dayWords(*day) << ": " << cuttings << " cuttings\n";
+            out << '\n'
+                << dayWords(*day) << ": "
+                << counted(static_cast<std::size_t>(cuttings), "cutting", "cuttings") << "\n";
         }
         sayLine(out, book, line);
     }
@@ -143,7 +147,8 @@ std::string planWords(const HouseBook& book, const season::Proposal& proposal, c
     out << "\nNot in the plan\n";
     if (proposal.notPlaced.empty()) out << "  nothing that can be struck in these days is left out\n";
     for (const season::NotPlaced& one : proposal.notPlaced) {
-        out << "  " << season::title(book, one) << ": " << one.cuttings << " cuttings: " << one.why;
+        out << "  " << season::title(book, one) << ": "
+            << counted(static_cast<std::size_t>(one.cuttings), "cutting", "cuttings") << ": " << one.why;
         if (!one.hint.empty()) out << "; " << one.hint;
         if (one.planned) out << "; it stays planned, without a place";
         out << '\n';

@@ -86,7 +86,8 @@ int reckonStrikeCount(const StrikeCountAsked& asked) {
         return refuse({"--sure", "found a sureness that not even " + std::to_string(rooting::mostStruck) +
                                      " cuttings give, expected one that fewer give"});
     Figures figures;
-    figures.add("strike", found->strike, "strike", std::to_string(found->strike) + " cuttings");
+    figures.add("strike", found->strike, "strike",
+                std::to_string(found->strike) + (found->strike == 1 ? " cutting" : " cuttings"));
     figures.add("sureness", found->sureness, "sureness", percentText(found->sureness));
     figures.add("expected", found->expected, "expected to root", fixedText(found->expected, 1) + " cuttings");
     figures.print(asked.json);

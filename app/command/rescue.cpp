@@ -1,5 +1,6 @@
 #include "app/storage/rescue.h"
 
+#include "app/command/book_words.h"
 #include "app/command/call.h"
 
 #include <iostream>
@@ -26,7 +27,8 @@ int rescueTo(const RescueOptions& options) {
         whole = whole && !kind.damaged && kind.dropped == 0;
         std::cout << '\n';
     }
-    std::cout << "journal: " << rescue->entries << " entries in an unbroken chain"
+    std::cout << "journal: " << counted(static_cast<std::size_t>(rescue->entries), "entry", "entries")
+              << " in an unbroken chain"
               << (rescue->journalWhole ? ", whole: nothing is lost" : "; its end can't be read") << '\n'
               << options.to << ": a new book with what was saved; " << options.book
               << " is as it was. Compare them with your latest backup before you go on with one\n";

@@ -1,3 +1,4 @@
+#include "app/command/book_words.h"
 #include "app/command/call.h"
 #include "app/command/cost_json.h"
 #include "app/command/figures.h"
@@ -178,7 +179,8 @@ void report(const SolveAsked& asked, const Problem& problem, const Solved& solve
         printJson(json);
         return;
     }
-    std::cout << answer.placed.size() << " of " << problem.batches.size() << " batches placed, "
+    std::cout << answer.placed.size() << " of " << problem.batches.size()
+              << (problem.batches.size() == 1 ? " batch" : " batches") << " placed, "
               << costWords(problem, answer.cost) << "; " << gapWords(answer) << "; " << fixedText(seconds, 1)
               << " s\n";
     if (asked.why) printWhy(problem, solved);

@@ -100,8 +100,10 @@ Phrase say(const HouseBook& book, const Remove<E>& remove) {
 Phrase say(const HouseBook& book, const AddBatch& add) {
     const Taxon* taxon = book.find<Taxon>(add.batch.taxon);
     const Phrase name = taxon ? phrase("%1", taxon->name) : phrase("a taxon");
-    return phrase(add.batch.state == BatchState::Planned ? pattern("Plan %1 cuttings of %2")
-                                                         : pattern("Strike %1 cuttings of %2"),
+    const bool one = add.batch.cuttings() == 1;
+    const bool planned = add.batch.state == BatchState::Planned;
+    return phrase(planned ? (one ? pattern("Plan %1 cutting of %2") : pattern("Plan %1 cuttings of %2"))
+                          : (one ? pattern("Strike %1 cutting of %2") : pattern("Strike %1 cuttings of %2")),
                   add.batch.cuttings(), name);
 }
 Phrase say(const HouseBook& book, const StrikeBatch& strike) {
@@ -167,7 +169,8 @@ Phrase say(const HouseBook& book, const Discard& discard) {
 Phrase say(const HouseBook& book, const KeepReadings& keep) {
     std::size_t most = 0;
     for (const ChannelReadings& one : keep.channels) most = std::max(most, one.readings.size());
-    return phrase("Keep %1 readings of %2", most, placeOf(book, keep.place));
+    return phrase(most == 1 ? pattern("Keep %1 reading of %2") : pattern("Keep %1 readings of %2"), most,
+                  placeOf(book, keep.place));
 }
 Phrase say(const HouseBook& book, const RemoveReadings& remove) {
     return phrase("Remove readings of %1 from %2 to %3", placeOf(book, remove.place), remove.from,

@@ -155,12 +155,16 @@ void addRemedies(TargetCoverage& coverage, HouseBook& book, const std::vector<co
     if (coverage.state == CoverageState::Short) {
         const TargetNeed& need = coverage.need;
         if (need.way)
-            coverage.remedies.push_back(
-                phrase(need.way->late ? pattern("strike %1 %2 cuttings from %3 to %4; they will be late all "
-                                                "the same")
-                                      : pattern("strike %1 %2 cuttings from %3 to %4"),
-                       need.way->cuttings, Phrase(woodNames[static_cast<std::size_t>(need.way->recipe.wood)]),
-                       need.way->window.first, need.way->window.last));
+            coverage.remedies.push_back(phrase(
+                need.way->cuttings == 1
+                    ? (need.way->late
+                           ? pattern("strike %1 %2 cutting from %3 to %4; it will be late all the same")
+                           : pattern("strike %1 %2 cutting from %3 to %4"))
+                : need.way->late ? pattern("strike %1 %2 cuttings from %3 to %4; they will be late all "
+                                           "the same")
+                                 : pattern("strike %1 %2 cuttings from %3 to %4"),
+                need.way->cuttings, Phrase(woodNames[static_cast<std::size_t>(need.way->recipe.wood)]),
+                need.way->window.first, need.way->window.last));
         else
             coverage.remedies.push_back(need.why);
     }

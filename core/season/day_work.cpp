@@ -11,7 +11,9 @@ namespace {
 
 Phrase lookForIn(const Recipe& recipe) {
     std::vector<Phrase> words{phrase("%1 long", valueText(recipe.cuttingLength.value))};
-    if (recipe.nodes.value) words.push_back(phrase("%1 nodes", *recipe.nodes.value));
+    if (recipe.nodes.value)
+        words.push_back(
+            phrase(*recipe.nodes.value == 1 ? pattern("%1 node") : pattern("%1 nodes"), *recipe.nodes.value));
     if (recipe.tipRemoved.value) words.push_back(phrase("tip removed"));
     return phrase("%1", words);
 }

@@ -72,8 +72,10 @@ void warnOfStock(BatchMove& move, const HouseBook& before, const HouseBook& afte
     const std::vector<Overcut> old = overcuts(before, before.get<Stock>(*batch.stock), Day::first());
     for (const Overcut& one : overcuts(after, after.get<Stock>(*batch.stock), Day::first())) {
         if (std::find(old.begin(), old.end(), one) != old.end()) continue;
-        move.warnings.push_back(phrase("on %1 %2 cuttings would be taken from %3, and %4 stand on it",
-                                       one.day, one.taken, after.get<Stock>(one.stock).name, one.stands));
+        move.warnings.push_back(
+            phrase(one.taken == 1 ? pattern("on %1 %2 cutting would be taken from %3, and %4 stand on it")
+                                  : pattern("on %1 %2 cuttings would be taken from %3, and %4 stand on it"),
+                   one.day, one.taken, after.get<Stock>(one.stock).name, one.stands));
         return;
     }
 }

@@ -219,7 +219,9 @@ private:
             any = any || (stock.taxon == taxon && yields(stock, way.recipe.wood));
         const Phrase wood = woodNames[static_cast<std::size_t>(way.recipe.wood)];
         if (!any) return phrase("no stock gives %1 cuttings of it", wood);
-        return phrase("stock is short by %1 %2 cuttings by %3", left, wood, way.window.last);
+        return phrase(left == 1 ? pattern("stock is short by %1 %2 cutting by %3")
+                                : pattern("stock is short by %1 %2 cuttings by %3"),
+                      left, wood, way.window.last);
     }
 
     int stockIndex(StockId id, Wood wood) {

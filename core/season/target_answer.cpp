@@ -40,7 +40,9 @@ void addStocks(TargetAnswer& answer, const HouseBook& book, TaxonId taxon) {
     if (answer.stocks.empty())
         answer.inTheWay.push_back(phrase("no stock gives %1 cuttings of it then", wood));
     else if (all < answer.cuttings)
-        answer.inTheWay.push_back(phrase("its stock gives %1 %2 cuttings of %3", all, wood, answer.cuttings));
+        answer.inTheWay.push_back(phrase(all == 1 ? pattern("its stock gives %1 %2 cutting of %3")
+                                                  : pattern("its stock gives %1 %2 cuttings of %3"),
+                                         all, wood, answer.cuttings));
 }
 
 void addZones(TargetAnswer& answer, const HouseBook& book) {
@@ -52,8 +54,10 @@ void addZones(TargetAnswer& answer, const HouseBook& book) {
     if (answer.zones.empty())
         answer.inTheWay.push_back(phrase("no zone has a cover and a heat that suit it"));
     else if (answer.freeSlots < answer.slots)
-        answer.inTheWay.push_back(
-            phrase("zones that suit it have %1 slots free on %2", answer.freeSlots, answer.window.first));
+        answer.inTheWay.push_back(phrase(answer.freeSlots == 1
+                                             ? pattern("zones that suit it have %1 slot free on %2")
+                                             : pattern("zones that suit it have %1 slots free on %2"),
+                                         answer.freeSlots, answer.window.first));
 }
 
 void addHands(TargetAnswer& answer, const HouseBook& book) {
@@ -65,7 +69,9 @@ void addHands(TargetAnswer& answer, const HouseBook& book) {
         hands += std::max<std::int64_t>(0, left);
     }
     if (hands < answer.cuttings)
-        answer.inTheWay.push_back(phrase("hands are left for %1 cuttings in those days", hands));
+        answer.inTheWay.push_back(phrase(hands == 1 ? pattern("hands are left for %1 cutting in those days")
+                                                    : pattern("hands are left for %1 cuttings in those days"),
+                                         hands));
 }
 
 /// Where more than twice as many are struck as would do on average, it is doubt that asks for them.

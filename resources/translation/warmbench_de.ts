@@ -40,6 +40,10 @@
         <translation> und %1 weitere</translation>
     </message>
     <message>
+        <source> day</source>
+        <translation> Tag</translation>
+    </message>
+    <message>
         <source> days</source>
         <translation> Tage</translation>
     </message>
@@ -136,12 +140,20 @@
         <translation>mit %1 kann man bei %2 % Sicherheit rechnen</translation>
     </message>
     <message>
+        <source>%1 container in zone %2</source>
+        <translation>%1 Gefäß in Zone %2</translation>
+    </message>
+    <message>
         <source>%1 containers</source>
         <translation>%1 Gefäße</translation>
     </message>
     <message>
         <source>%1 containers in zone %2</source>
         <translation>%1 Gefäße in Zone %2</translation>
+    </message>
+    <message>
+        <source>%1 cutting was taken where its flushes give %2</source>
+        <translation>%1 Steckling wurde geschnitten, wo die Austriebe %2 geben</translation>
     </message>
     <message>
         <source>%1 cuttings</source>
@@ -268,6 +280,10 @@
         <translation>%1 mehr</translation>
     </message>
     <message>
+        <source>%1 node</source>
+        <translation>%1 Knoten</translation>
+    </message>
+    <message>
         <source>%1 nodes</source>
         <translation>%1 Knoten</translation>
     </message>
@@ -278,6 +294,10 @@
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 came of %3 cutting</source>
+        <translation>%1 von %2 wurden aus %3 Steckling</translation>
     </message>
     <message>
         <source>%1 of %2 came of %3 cuttings</source>
@@ -292,8 +312,24 @@
         <translation>auf %1 von %2 ist Verlass; die Aussicht auf alle ist %3 %</translation>
     </message>
     <message>
+        <source>%1 of %2 container: %3 plant, %4 lost</source>
+        <translation>%1 von %2 Gefäß: %3 Pflanze, %4 Ausfall</translation>
+    </message>
+    <message>
+        <source>%1 of %2 container: %3 plants, %4 lost</source>
+        <translation>%1 von %2 Gefäß: %3 Pflanzen, %4 Ausfall</translation>
+    </message>
+    <message>
+        <source>%1 of %2 containers: %3 plant, %4 lost</source>
+        <translation>%1 von %2 Gefäßen: %3 Pflanze, %4 Ausfall</translation>
+    </message>
+    <message>
         <source>%1 of %2 containers: %3 plants, %4 lost</source>
         <translation>%1 von %2 Gefäßen: %3 Pflanzen, %4 Ausfall</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cutting has a place</source>
+        <translation>%1 von %2 Steckling hat einen Platz</translation>
     </message>
     <message>
         <source>%1 of %2 cuttings have a place</source>
@@ -332,12 +368,24 @@
         <translation>%1 von %2 Stellplätzen belegt</translation>
     </message>
     <message>
+        <source>%1 of %2 slots taken, %3 batch</source>
+        <translation>%1 von %2 Stellplätzen belegt, Partien: %3</translation>
+    </message>
+    <message>
         <source>%1 of %2 slots taken, %3 batches</source>
         <translation>%1 von %2 Stellplätzen belegt, Partien: %3</translation>
     </message>
     <message>
+        <source>%1 of %2 target is covered</source>
+        <translation>%1 von %2 Ziel ist gedeckt</translation>
+    </message>
+    <message>
         <source>%1 of %2 targets are covered</source>
         <translation>%1 von %2 Zielen sind gedeckt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 was dead at the last checks</source>
+        <translation>%1 von %2 war bei den letzten Kontrollen tot</translation>
     </message>
     <message>
         <source>%1 of %2 were dead at the last checks</source>
@@ -368,6 +416,10 @@
         <translation>%1 Bildpunkte; erwartet %2 bis %3</translation>
     </message>
     <message>
+        <source>%1 plant by %2</source>
+        <translation>%1 Pflanze bis %2</translation>
+    </message>
+    <message>
         <source>%1 plants by %2</source>
         <translation>%1 Pflanzen bis %2</translation>
     </message>
@@ -386,6 +438,10 @@
     <message>
         <source>%1 potted on</source>
         <translation>%1 getopft</translation>
+    </message>
+    <message>
+        <source>%1 reading from %2 to %3, in the place's winter time.</source>
+        <translation>%1 Messwert von %2 bis %3, in der Winterzeit des Ortes.</translation>
     </message>
     <message>
         <source>%1 readings from %2 to %3, in the place's winter time.</source>
@@ -414,6 +470,10 @@
     <message>
         <source>%1 stands or has stood there; move it first</source>
         <translation>%1 steht oder stand dort; stellen Sie sie zuerst um</translation>
+    </message>
+    <message>
+        <source>%1 still wants %2 cutting of %3, from %4 to %5. Plan these weeks gives it a day and a place.</source>
+        <translation>%1 braucht noch %2 Steckling von %3, von %4 bis %5. „Diese Wochen planen“ gibt ihm Tag und Platz.</translation>
     </message>
     <message>
         <source>%1 still wants %2 cuttings of %3, from %4 to %5. Plan these weeks gives them a day and a place.</source>
@@ -450,6 +510,10 @@
     <message>
         <source>%1 wants %2  %3</source>
         <translation>%1 braucht %2  %3</translation>
+    </message>
+    <message>
+        <source>%1 was taken in the year before</source>
+        <translation>%1 wurde im Jahr davor geschnitten</translation>
     </message>
     <message>
         <source>%1 were taken in the year before</source>
@@ -570,6 +634,14 @@
     <message>
         <source>%1: %2 a day</source>
         <translation>%1: %2 am Tag</translation>
+    </message>
+    <message>
+        <source>%1: %2 cutting from %3 on</source>
+        <translation>%1: %2 Steckling ab %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 cutting stands on it now</source>
+        <translation>%1: jetzt steht %2 Steckling daran</translation>
     </message>
     <message>
         <source>%1: %2 cuttings from %3 on</source>
@@ -1079,6 +1151,10 @@
         <translation>, %1 tot</translation>
     </message>
     <message>
+        <source>, %1 is to be taken</source>
+        <translation>, %1 ist zu schneiden</translation>
+    </message>
+    <message>
         <source>, %1 late</source>
         <translation>, %1 zu spät</translation>
     </message>
@@ -1113,6 +1189,10 @@
     <message>
         <source>. Left and Right try another day.</source>
         <translation>. Links und Rechts versuchen einen anderen Tag.</translation>
+    </message>
+    <message>
+        <source>. Ticked: %1 of %2 batch.</source>
+        <translation>. Angehakt: %1 von %2 Partie.</translation>
     </message>
     <message>
         <source>. Ticked: %1 of %2 batches.</source>
@@ -1856,8 +1936,8 @@
         <translation>Abstände</translation>
     </message>
     <message>
-        <source>Gaps of more than 3 hours: %1, %2 hours in all; set-points are taken there.</source>
-        <translation>Lücken von mehr als 3 Stunden: %1, zusammen %2 Stunden; dort gelten die Sollwerte.</translation>
+        <source>Gaps of more than 3 hours: %1, in all %2 h; set-points are taken there.</source>
+        <translation>Lücken von mehr als 3 Stunden: %1, zusammen %2 h; dort gelten die Sollwerte.</translation>
     </message>
     <message>
         <source>General cautions only. Local codes, product labels and safety sheets, makers' instructions, your employer's risk assessment and licensed electricians come first and overrule anything here.</source>
@@ -1992,8 +2072,8 @@
         <translation>Hausbücher (*.warmbench);;Alle Dateien (*)</translation>
     </message>
     <message>
-        <source>House: %1 benches, %2 zones, %3 slots taken on that day by %4 batches.</source>
-        <translation>Haus: %1 Tische, %2 Zonen, an diesem Tag %3 Stellplätze von %4 Partien belegt.</translation>
+        <source>House: benches %1, zones %2. Slots taken on that day: %3, by batches: %4.</source>
+        <translation>Haus: Tische %1, Zonen %2. Belegte Stellplätze an diesem Tag: %3, von Partien: %4.</translation>
     </message>
     <message>
         <source>How it stands, and what can be done</source>
@@ -2064,8 +2144,8 @@
         <translation>Journal</translation>
     </message>
     <message>
-        <source>Journal: %1 steps; the last by %2 on %3: %4</source>
-        <translation>Journal: %1 Schritte; der letzte von %2 am %3: %4</translation>
+        <source>Keep %1 reading of %2</source>
+        <translation>%1 Messwert von %2 behalten</translation>
     </message>
     <message>
         <source>Keep %1 readings of %2</source>
@@ -2318,6 +2398,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Hier gibt es noch keine Messwerte. Gezeichnet ist, was von der Heizmatte erwartet wird.</translation>
     </message>
     <message>
+        <source>No room: %1 slot is free, but not so that these containers fit.</source>
+        <translation>Kein Platz: %1 Stellplatz ist frei, aber nicht so, dass diese Gefäße passen.</translation>
+    </message>
+    <message>
+        <source>No room: %1 slot is free, they take %2.</source>
+        <translation>Kein Platz: %1 Stellplatz ist frei, nötig sind %2.</translation>
+    </message>
+    <message>
         <source>No room: %1 slots are free, but not so that these containers fit.</source>
         <translation>Kein Platz: %1 Stellplätze sind frei, aber nicht so, dass diese Gefäße passen.</translation>
     </message>
@@ -2516,6 +2604,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Plan</source>
         <translation>Planen</translation>
+    </message>
+    <message>
+        <source>Plan %1 cutting of %2</source>
+        <translation>%1 Steckling von %2 planen</translation>
     </message>
     <message>
         <source>Plan %1 cuttings of %2</source>
@@ -2850,8 +2942,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Blatt für den Rundgang</translation>
     </message>
     <message>
-        <source>Round: %1 batches in all, %2 root checks.</source>
-        <translation>Rundgang: %1 Partien insgesamt, %2 Kontrollen.</translation>
+        <source>Round: batches in all %1, root checks %2.</source>
+        <translation>Rundgang: Partien insgesamt %1, Kontrollen %2.</translation>
     </message>
     <message>
         <source>S&amp;ureness</source>
@@ -2908,6 +3000,18 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Sheet or roll</source>
         <translation>Bogen oder Rolle</translation>
+    </message>
+    <message>
+        <source>Short by %1 plant. Strike %2 cuttings at once; they will be late.</source>
+        <translation>Es fehlt %1 Pflanze. Stecken Sie sofort %2 Stecklinge; sie kommen zu spät.</translation>
+    </message>
+    <message>
+        <source>Short by %1 plant. There is time to strike %2 cuttings again, while the wood is right, until %3.</source>
+        <translation>Es fehlt %1 Pflanze. Solange das Holz richtig ist, bis %3, können noch %2 Stecklinge nachgesteckt werden.</translation>
+    </message>
+    <message>
+        <source>Short by %1 plant: %2.</source>
+        <translation>Es fehlt %1 Pflanze: %2.</translation>
     </message>
     <message>
         <source>Short by %1 plants. Strike %2 cuttings at once; they will be late.</source>
@@ -2998,6 +3102,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Steht hier</translation>
     </message>
     <message>
+        <source>Steps in the journal: %1; the last by %2 on %3: %4</source>
+        <translation>Schritte im Journal: %1; der letzte von %2 am %3: %4</translation>
+    </message>
+    <message>
         <source>Steps: %1</source>
         <translation>Schritte: %1</translation>
     </message>
@@ -3034,8 +3142,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>%1 stecken</translation>
     </message>
     <message>
+        <source>Strike %1 %2 cutting from %3 to %4, by the recipe %5.</source>
+        <translation>%1 Steckling (%2) von %3 bis %4 stecken, nach dem Rezept %5.</translation>
+    </message>
+    <message>
         <source>Strike %1 %2 cuttings from %3 to %4, by the recipe %5.</source>
         <translation>%1 Stecklinge (%2) von %3 bis %4 stecken, nach dem Rezept %5.</translation>
+    </message>
+    <message>
+        <source>Strike %1 cutting of %2</source>
+        <translation>%1 Steckling von %2 stecken</translation>
     </message>
     <message>
         <source>Strike %1 cuttings of %2</source>
@@ -3277,6 +3393,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>They &amp;stand</source>
         <translation>Sie &amp;stehen</translation>
+    </message>
+    <message>
+        <source>They take %1 slot (%2) for %3 at %4, %5, then %6 in the open.</source>
+        <translation>Sie belegen %1 Stellplatz (%2), Dauer %3 bei %4, %5, danach offen %6.</translation>
     </message>
     <message>
         <source>They take %1 slots (%2) for %3 at %4, %5, then %6 in the open.</source>
@@ -3701,6 +3821,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Zone %1 is taken away.</source>
         <translation>Zone %1 fällt weg.</translation>
+    </message>
+    <message>
+        <source>Zone %1: %2 slot blocked; row %3, column %4 is %5</source>
+        <translation>Zone %1: %2 Stellplatz gesperrt; Reihe %3, Spalte %4 ist %5</translation>
     </message>
     <message>
         <source>Zone %1: %2 slots blocked; row %3, column %4 is %5</source>
@@ -4395,6 +4519,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Arbeitskraft am</translation>
     </message>
     <message>
+        <source>hands are left for %1 cutting in those days</source>
+        <translation>in diesen Tagen ist noch Arbeitskraft für %1 Steckling übrig</translation>
+    </message>
+    <message>
         <source>hands are left for %1 cuttings in those days</source>
         <translation>in diesen Tagen ist noch Arbeitskraft für %1 Stecklinge übrig</translation>
     </message>
@@ -4847,6 +4975,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>die Stände können nie aufeinander folgen (%1), selbst in einem leeren Haus</translation>
     </message>
     <message>
+        <source>its stock gives %1 %2 cutting of %3</source>
+        <translation>die Mutterpflanzen geben %1 Steckling (%2) von %3</translation>
+    </message>
+    <message>
         <source>its stock gives %1 %2 cuttings of %3</source>
         <translation>die Mutterpflanzen geben %1 Stecklinge (%2) von %3</translation>
     </message>
@@ -4937,6 +5069,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>mats</source>
         <translation>Heizmatten</translation>
+    </message>
+    <message>
+        <source>measured on %1 of %2 day, else by set-points</source>
+        <translation>an %1 von %2 Tag gemessen, sonst nach Sollwerten</translation>
     </message>
     <message>
         <source>measured on %1 of %2 days, else by set-points</source>
@@ -5240,6 +5376,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>von den Tischen am %1</translation>
     </message>
     <message>
+        <source>on %1 %2 cutting would be taken from %3, and %4 stand on it</source>
+        <translation>am %1 würde %2 Steckling von %3 geschnitten, und %4 stehen daran</translation>
+    </message>
+    <message>
         <source>on %1 %2 cuttings would be taken from %3, and %4 stand on it</source>
         <translation>am %1 würden %2 Stecklinge von %3 geschnitten, und %4 stehen daran</translation>
     </message>
@@ -5484,6 +5624,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>am besten Tag mit freien Stellplätzen (%3) fehlen den Mutterpflanzen %1 %2</translation>
     </message>
     <message>
+        <source>stock is short by %1 %2 cutting by %3</source>
+        <translation>den Mutterpflanzen fehlt bis %3 %1 Steckling (%2)</translation>
+    </message>
+    <message>
         <source>stock is short by %1 %2 cuttings by %3</source>
         <translation>den Mutterpflanzen fehlen bis %3 %1 Stecklinge (%2)</translation>
     </message>
@@ -5494,6 +5638,18 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>strike</source>
         <translation>stecken</translation>
+    </message>
+    <message>
+        <source>strike %1 %2 cutting from %3 to %4</source>
+        <translation>%1 Steckling (%2) stecken, von %3 bis %4</translation>
+    </message>
+    <message>
+        <source>strike %1 %2 cutting from %3 to %4%5</source>
+        <translation>%1 Steckling (%2) stecken, %3 bis %4%5</translation>
+    </message>
+    <message>
+        <source>strike %1 %2 cutting from %3 to %4; it will be late all the same</source>
+        <translation>%1 Steckling (%2) stecken, von %3 bis %4; er kommt trotzdem zu spät</translation>
     </message>
     <message>
         <source>strike %1 %2 cuttings from %3 to %4</source>
@@ -6022,6 +6178,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>zones %1</source>
         <translation>Zonen %1</translation>
+    </message>
+    <message>
+        <source>zones that suit it have %1 slot free on %2</source>
+        <translation>passende Zonen haben am %2 %1 Stellplatz frei</translation>
     </message>
     <message>
         <source>zones that suit it have %1 slots free on %2</source>

@@ -114,14 +114,14 @@ BackupsDialog::Look BackupsDialog::lookOf(const Result<BackupContent>& content, 
     look.checks = count(book.all<RootCheck>().size());
     if (content->last) look.last = told(content->last->words.toStdString(), m_wording);
     QStringList lines;
-    lines << tr("House: %1 benches, %2 zones, %3 slots taken on that day by %4 batches.")
+    lines << tr("House: benches %1, zones %2. Slots taken on that day: %3, by batches: %4.")
                  .arg(count(book.all<Bench>().size()), count(book.all<Zone>().size()),
                       m_wording.number(taken), m_wording.number(standing));
     lines << tr("Targets: %1. Stocks: %2. Recipes of your own: %3.")
                  .arg(look.targets, count(book.all<Stock>().size()), count(book.all<Recipe>().size()));
-    lines << tr("Round: %1 batches in all, %2 root checks.").arg(look.batches, look.checks);
+    lines << tr("Round: batches in all %1, root checks %2.").arg(look.batches, look.checks);
     if (content->last)
-        lines << tr("Journal: %1 steps; the last by %2 on %3: %4")
+        lines << tr("Steps in the journal: %1; the last by %2 on %3: %4")
                      .arg(m_wording.number(static_cast<int>(content->last->number)), content->last->who,
                           m_wording.longDate(dayOf(content->last->at.toLocalTime().date())), look.last);
     look.inside = lines.join(u'\n');

@@ -266,7 +266,8 @@ void ImportDialog::showWords() {
         const auto& readings = m_kept.channels.front().readings;
         QStringList said;
         said << tr("Read as: %1.").arg(told(m_file->shape.words(), m_wording));
-        said << tr("%1 readings from %2 to %3, in the place's winter time.")
+        said << (readings.size() == 1 ? tr("%1 reading from %2 to %3, in the place's winter time.")
+                                      : tr("%1 readings from %2 to %3, in the place's winter time."))
                     .arg(count(readings.size()), momentText(readings.front().minute, m_wording),
                          momentText(readings.back().minute, m_wording));
         said << tr("Doubles left out: %1, of which %2 have another temperature. Put in order: %3. Lines "
@@ -275,7 +276,7 @@ void ImportDialog::showWords() {
                     .arg(count(m_file->duplicates), count(m_file->contradictions), count(m_file->outOfOrder),
                          count(m_file->missing), count(m_file->wrongLines));
         if (m_file->gaps > 0)
-            said << tr("Gaps of more than 3 hours: %1, %2 hours in all; set-points are taken there.")
+            said << tr("Gaps of more than 3 hours: %1, in all %2 h; set-points are taken there.")
                         .arg(count(m_file->gaps), count(static_cast<std::size_t>(m_file->gapHours)));
         ReadingsToKeep sum;
         for (const ChannelReadings& one : m_kept.channels) {

@@ -153,10 +153,13 @@ QString ForecastCard::strikeAgain(const season::TargetNeed& need) const {
     const QString missing = m_wording.number(need.missing);
     const QString cuttings = m_wording.number(static_cast<int>(need.way->cuttings));
     if (need.way->late)
-        return tr("Short by %1 plants. Strike %2 cuttings at once; they will be late.")
+        return (need.missing == 1 ? tr("Short by %1 plant. Strike %2 cuttings at once; they will be late.")
+                                  : tr("Short by %1 plants. Strike %2 cuttings at once; they will be late."))
             .arg(missing, cuttings);
-    return tr("Short by %1 plants. There is time to strike %2 cuttings again, while the wood is right, until "
-              "%3.")
+    return (need.missing == 1 ? tr("Short by %1 plant. There is time to strike %2 cuttings again, while the "
+                                   "wood is right, until %3.")
+                              : tr("Short by %1 plants. There is time to strike %2 cuttings again, while the "
+                                   "wood is right, until %3."))
         .arg(missing, cuttings, m_wording.shortDate(need.way->window.last));
 }
 
@@ -189,7 +192,8 @@ void ForecastCard::say(const HouseBook& book, const RecipeLibrary& recipes,
                                       .arg(whole(one.expected), whole(one.plants.low), whole(one.plants.high),
                                            m_wording.number(one.surePlants)));
     if (curve.measuredDays > 0)
-        tell(tr("Warmth"), tr("measured on %1 of %2 days, else by set-points")
+        tell(tr("Warmth"), (curve.daysSoFar == 1 ? tr("measured on %1 of %2 day, else by set-points")
+                                                 : tr("measured on %1 of %2 days, else by set-points"))
                                .arg(m_wording.number(std::min(curve.measuredDays, curve.daysSoFar)),
                                     m_wording.number(curve.daysSoFar)));
     bool isShort = false;
@@ -206,7 +210,7 @@ void ForecastCard::say(const HouseBook& book, const RecipeLibrary& recipes,
         if (isShort && need.state == season::NeedState::Now && need.way)
             troubles << strikeAgain(need);
         else if (isShort)
-            troubles << tr("Short by %1 plants: %2.")
+            troubles << (need.missing == 1 ? tr("Short by %1 plant: %2.") : tr("Short by %1 plants: %2."))
                             .arg(m_wording.number(need.missing))
                             .arg(told(need.why, m_wording));
         if (outlook.ready && *outlook.ready > target.due)

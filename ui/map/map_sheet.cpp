@@ -75,7 +75,9 @@ private:
         const QString totals =
             m_scene.houses.empty()
                 ? QCoreApplication::translate("MapSheet", "This book has no house yet.")
-                : QCoreApplication::translate("MapSheet", "%1 of %2 slots taken, %3 batches")
+                : (batches() == 1
+                       ? QCoreApplication::translate("MapSheet", "%1 of %2 slots taken, %3 batch")
+                       : QCoreApplication::translate("MapSheet", "%1 of %2 slots taken, %3 batches"))
                       .arg(m_wording.number(m_scene.taken), m_wording.number(m_scene.usable),
                            m_wording.number(batches()));
         const QFontMetricsF title(m_type.title);

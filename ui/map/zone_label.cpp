@@ -77,7 +77,8 @@ QString staySentence(const MapScene& scene, const SceneStay& stay, const Wording
     const SceneZone& zone = scene.zones[static_cast<std::size_t>(stay.zone)];
     const int pots = stay.endPot - stay.firstPot;
     QStringList parts{say("Batch %1").arg(stay.code), stay.taxon, wording.progress(stay.progress)};
-    parts += say("%1 containers in zone %2").arg(wording.number(pots), zone.name);
+    parts += (pots == 1 ? say("%1 container in zone %2") : say("%1 containers in zone %2"))
+                 .arg(wording.number(pots), zone.name);
     for (const Trouble& trouble : stay.troubles) parts += wording.trouble(trouble);
     return parts.join(QStringLiteral(", "));
 }

@@ -149,8 +149,10 @@ void MonthPlace::sayLine(int line) {
         const season::MonthWant& want = m_plan.wants[static_cast<std::size_t>(line) - m_plan.batches.size()];
         const Target& target = m_book->get<Target>(want.target);
         words =
-            tr("%1 still wants %2 cuttings of %3, from %4 to %5. Plan these weeks gives them a day and a "
-               "place.")
+            (want.cuttings == 1 ? tr("%1 still wants %2 cutting of %3, from %4 to %5. Plan these weeks gives "
+                                     "it a day and a place.")
+                                : tr("%1 still wants %2 cuttings of %3, from %4 to %5. Plan these weeks "
+                                     "gives them a day and a place."))
                 .arg(text(target.name), wording().locale().toString(static_cast<qlonglong>(want.cuttings)),
                      text(m_book->get<Taxon>(target.taxon).name), wording().shortDate(want.window.first),
                      wording().shortDate(want.window.last));

@@ -91,7 +91,9 @@ void PrintDialog::build(Day day) {
     m_from->setCalendarPopup(true);
     m_days->setRange(1, mostDaysPrinted);
     m_days->setValue(daysOfLists);
-    m_days->setSuffix(tr(" days"));
+    const auto suffix = [this](int days) { m_days->setSuffix(days == 1 ? tr(" day") : tr(" days")); };
+    suffix(m_days->value());
+    connect(m_days, &QSpinBox::valueChanged, this, suffix);
     m_days->setObjectName(QStringLiteral("printDays"));
     m_columns->setRange(1, labelsAlong);
     m_columns->setValue(3);

@@ -44,9 +44,12 @@ QString whyNot(const HouseBook& book, const placing::Carried& carried, const Zon
                  codeWords(book, heat.others));
     case Hindrance::NoRoom:
         return verdict.freeSlots >= verdict.wantedSlots
-                   ? say("No room: %1 slots are free, but not so that these containers fit.")
+                   ? (verdict.freeSlots == 1
+                          ? say("No room: %1 slot is free, but not so that these containers fit.")
+                          : say("No room: %1 slots are free, but not so that these containers fit."))
                          .arg(wording.number(verdict.freeSlots))
-                   : say("No room: %1 slots are free, they take %2.")
+                   : (verdict.freeSlots == 1 ? say("No room: %1 slot is free, they take %2.")
+                                             : say("No room: %1 slots are free, they take %2."))
                          .arg(wording.number(verdict.freeSlots), wording.number(verdict.wantedSlots));
     case Hindrance::NotSoLong:
         return say("Room only until %1; they would stand there until %2.")

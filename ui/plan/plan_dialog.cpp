@@ -57,7 +57,9 @@ void PlanDialog::build(Day from) {
     m_days->setRange(1, mostDays);
     m_days->setObjectName(QStringLiteral("planDays"));
     m_days->setValue(28);
-    m_days->setSuffix(tr(" days"));
+    const auto suffix = [this](int days) { m_days->setSuffix(days == 1 ? tr(" day") : tr(" days")); };
+    suffix(m_days->value());
+    connect(m_days, &QSpinBox::valueChanged, this, suffix);
     m_sureness->setRange(50, 99);
     m_sureness->setValue(m_book.nursery().surenessPermille / 10);
     m_sureness->setSuffix(tr(" % sure to meet each target"));
@@ -275,13 +277,15 @@ void PlanDialog::countChosen() {
         return;
     }
     const QString quality = told(m_proposal.quality(), m_wording);
-    QString words = tr("%1 of %2 cuttings have a place")
+    QString words = (m_proposal.cuttingsWanted == 1 ? tr("%1 of %2 cutting has a place")
+                                                    : tr("%1 of %2 cuttings have a place"))
                         .arg(m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsPlaced)),
                              m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsWanted)));
     if (!quality.isEmpty()) words += tr("; the plan is %1").arg(quality);
     if (kept > 0) words += tr("; planned before and kept: %1").arg(m_wording.number(kept));
-    m_state->setText(
-        words + tr(". Ticked: %1 of %2 batches.").arg(m_wording.number(ticked), m_wording.number(tickable)));
+    m_state->setText(words +
+                     (tickable == 1 ? tr(". Ticked: %1 of %2 batch.") : tr(". Ticked: %1 of %2 batches."))
+                         .arg(m_wording.number(ticked), m_wording.number(tickable)));
 }
 
 season::Proposal PlanDialog::chosen() const {

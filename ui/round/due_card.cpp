@@ -167,7 +167,10 @@ void DueCard::showSum() {
         } else {
             line.lost->setPlaceholderText({});
         }
-    m_sum->setText(tr("%1 of %2 containers: %3 plants, %4 lost")
+    m_sum->setText((m_lines.size() == 1 ? (plants == 1 ? tr("%1 of %2 container: %3 plant, %4 lost")
+                                                       : tr("%1 of %2 container: %3 plants, %4 lost"))
+                    : plants == 1       ? tr("%1 of %2 containers: %3 plant, %4 lost")
+                                        : tr("%1 of %2 containers: %3 plants, %4 lost"))
                        .arg(containers)
                        .arg(m_lines.size())
                        .arg(plants)

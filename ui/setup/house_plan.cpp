@@ -92,7 +92,8 @@ QString HousePlan::wordsOf(const PlanShape& shape) const {
     if (const auto* zone = std::get_if<Zone>(&shape); zone && m_tool == Tool::BlockSlots) {
         const bool isBlocked =
             std::find(zone->blocked.begin(), zone->blocked.end(), m_slot) != zone->blocked.end();
-        return tr("Zone %1: %2 slots blocked; row %3, column %4 is %5")
+        return (zone->blocked.size() == 1 ? tr("Zone %1: %2 slot blocked; row %3, column %4 is %5")
+                                          : tr("Zone %1: %2 slots blocked; row %3, column %4 is %5"))
             .arg(text(zone->name), m_wording.number(static_cast<int>(zone->blocked.size())),
                  m_wording.number(m_slot.row + 1), m_wording.number(m_slot.col + 1),
                  isBlocked ? tr("blocked") : tr("free"));

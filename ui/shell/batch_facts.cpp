@@ -86,9 +86,9 @@ Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& word
     if (!planned) facts.facts += checkFacts(book, batch, day, wording);
     if (batch.target) {
         const Target& target = book.get<Target>(*batch.target);
-        facts.facts.append(
-            {say("Target %1").arg(text(target.name).toHtmlEscaped()),
-             say("%1 plants by %2").arg(wording.number(target.plants), wording.shortDate(target.due))});
+        facts.facts.append({say("Target %1").arg(text(target.name).toHtmlEscaped()),
+                            (target.plants == 1 ? say("%1 plant by %2") : say("%1 plants by %2"))
+                                .arg(wording.number(target.plants), wording.shortDate(target.due))});
     }
     if (batch.stock)
         facts.facts.append({say("Stock"), text(book.get<Stock>(*batch.stock).name).toHtmlEscaped()});

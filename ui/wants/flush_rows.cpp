@@ -61,7 +61,11 @@ void FlushRows::add(const Flush& flush) {
     row.regrowth->setRange(0, 3650);
     row.regrowth->setValue(flush.regrowthDays);
     row.regrowth->setObjectName(QStringLiteral("flushRegrowth%1").arg(number));
-    row.regrowth->setSuffix(tr(" days"));
+    const auto suffix = [box = row.regrowth](int days) {
+        box->setSuffix(days == 1 ? tr(" day") : tr(" days"));
+    };
+    suffix(flush.regrowthDays);
+    QObject::connect(row.regrowth, &QSpinBox::valueChanged, row.regrowth, suffix);
     row.regrowth->setAccessibleName(tr("Days until flush %1 has grown again").arg(number));
     m_grid->addWidget(row.wood, number, 0);
     m_grid->addWidget(row.from, number, 1);

@@ -112,17 +112,23 @@ QString StocksPlace::wordsOf(const Stock& stock, const std::vector<season::WoodC
         if (first == calendar.shoots.end())
             words = tr("%1: nothing to cut in the year to come").arg(wood);
         else if (first == calendar.shoots.begin())
-            words = tr("%1: %2 cuttings stand on it now").arg(wood, count(*first));
+            words =
+                (*first == 1 ? tr("%1: %2 cutting stands on it now") : tr("%1: %2 cuttings stand on it now"))
+                    .arg(wood, count(*first));
         else
             words =
-                tr("%1: %2 cuttings from %3 on")
+                (*first == 1 ? tr("%1: %2 cutting from %3 on") : tr("%1: %2 cuttings from %3 on"))
                     .arg(wood, count(*first),
                          wording().shortDate(today() + static_cast<int>(first - calendar.shoots.begin())));
-        if (taken > 0) words += tr(", %1 are to be taken").arg(count(taken));
+        if (taken > 0)
+            words += (taken == 1 ? tr(", %1 is to be taken") : tr(", %1 are to be taken")).arg(count(taken));
         parts += words;
     }
     const std::int64_t before = season::takenFrom(book(), stock.id, today() - daysOfYear, today());
-    if (before > 0) parts += tr("%1 were taken in the year before").arg(count(before));
+    if (before > 0)
+        parts +=
+            (before == 1 ? tr("%1 was taken in the year before") : tr("%1 were taken in the year before"))
+                .arg(count(before));
     for (const season::Overcut& one : season::overcuts(book(), stock, today()))
         parts += tr("▲ on %1 %2 are to be taken and %3 stand")
                      .arg(wording().shortDate(one.day), count(one.taken), count(one.stands));

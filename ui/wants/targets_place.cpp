@@ -72,7 +72,8 @@ QString TargetsPlace::stateWords(const season::TargetCoverage& coverage) const {
     QStringList remedies;
     if (coverage.state == season::CoverageState::Short && need.way)
         remedies +=
-            tr("strike %1 %2 cuttings from %3 to %4%5")
+            (need.way->cuttings == 1 ? tr("strike %1 %2 cutting from %3 to %4%5")
+                                     : tr("strike %1 %2 cuttings from %3 to %4%5"))
                 .arg(wording().locale().toString(static_cast<qlonglong>(need.way->cuttings)),
                      wording().wood(need.way->recipe.wood), wording().shortDate(need.way->window.first),
                      wording().shortDate(need.way->window.last), need.way->late ? tr("; late") : QString());
@@ -128,7 +129,7 @@ void TargetsPlace::fill(QTreeWidget& table, const BookView& view) {
     }
     if (chosen() == 0 && table.topLevelItemCount() > 0) table.setCurrentItem(table.topLevelItem(0));
     const int covered = counts[season::CoverageState::OnCourse] + counts[season::CoverageState::Met];
-    m_summary = tr("%1 of %2 targets are covered")
+    m_summary = (list.size() == 1 ? tr("%1 of %2 target is covered") : tr("%1 of %2 targets are covered"))
                     .arg(wording().number(covered), wording().number(static_cast<int>(list.size())));
     if (const int late = counts[season::CoverageState::Late])
         m_summary += tr(", %1 late").arg(wording().number(late));
@@ -153,12 +154,14 @@ QString TargetsPlace::answerWords(const season::TargetCoverage& coverage) const 
         return wording().locale().toString(static_cast<qlonglong>(number));
     };
     QStringList lines;
-    lines += tr("Strike %1 %2 cuttings from %3 to %4, by the recipe %5.")
+    lines += (answer->cuttings == 1 ? tr("Strike %1 %2 cutting from %3 to %4, by the recipe %5.")
+                                    : tr("Strike %1 %2 cuttings from %3 to %4, by the recipe %5."))
                  .arg(count(answer->cuttings), wording().wood(recipe.wood), date(answer->window.first),
                       date(answer->window.last), told(recipeTitle(book(), recipe)));
     QStringList covers;
     for (const Cover cover : recipe.covers.value) covers += wording().cover(cover);
-    lines += tr("They take %1 slots (%2) for %3 at %4, %5, then %6 in the open.")
+    lines += (answer->slots == 1 ? tr("They take %1 slot (%2) for %3 at %4, %5, then %6 in the open.")
+                                 : tr("They take %1 slots (%2) for %3 at %4, %5, then %6 in the open."))
                  .arg(wording().number(answer->slots),
                       answer->containerType
                           ? wording().containers(answer->containers,

@@ -147,7 +147,8 @@ QString Wording::trouble(const Trouble& trouble) const {
     case TroubleKind::WrongCover:
         return tr("its recipe does not name this cover");
     case TroubleKind::Dying:
-        return tr("%1 of %2 were dead at the last checks")
+        return (trouble.dead == 1 ? tr("%1 of %2 was dead at the last checks")
+                                  : tr("%1 of %2 were dead at the last checks"))
             .arg(number(trouble.dead), number(trouble.examined));
     }
     return {};

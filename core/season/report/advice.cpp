@@ -48,7 +48,10 @@ std::optional<std::string> toStrike(const HouseBook& book, const Target& target)
 }
 
 std::string cameOf(const TargetResult& result) {
-    return phrase("%1 of %2 came of %3 cuttings", result.potted, result.wanted, result.struck).text();
+    return phrase(result.struck == 1 ? pattern("%1 of %2 came of %3 cutting")
+                                     : pattern("%1 of %2 came of %3 cuttings"),
+                  result.potted, result.wanted, result.struck)
+        .text();
 }
 
 void adviseOnTarget(std::vector<Advice>& list, const HouseBook& book, const TargetResult& result, Day seen) {
@@ -150,7 +153,9 @@ void adviseOnStock(std::vector<Advice>& list, const HouseBook& book, const Seaso
     if (result.taken > result.couldGive)
         list.push_back(
             {AdviceKind::Stock, subject, phrase("spare it next year, or plant more of it").text(),
-             phrase("%1 cuttings were taken where its flushes give %2", result.taken, result.couldGive)
+             phrase(result.taken == 1 ? pattern("%1 cutting was taken where its flushes give %2")
+                                      : pattern("%1 cuttings were taken where its flushes give %2"),
+                    result.taken, result.couldGive)
                  .text(),
              false});
     const Evidence others = othersThan(book, report, result);
