@@ -1,3 +1,5 @@
+#include "app/storage/book_file.h"
+#include "core/round/weaning.h"
 #include "tests/app/command/program_run.h"
 #include "tests/support/temporary_folder.h"
 
@@ -9,6 +11,7 @@
 #include <fstream>
 #include <set>
 
+using namespace warmbench;
 using warmbench::tests::ProgramRun;
 using warmbench::tests::runWith;
 using warmbench::tests::TemporaryFolder;
@@ -120,6 +123,40 @@ TEST_CASE("A round worked on a copy is brought home once") {
     CHECK(checksIn(book.path) == before + 2);
     CHECK(runWith({"round", book.path, "--merge", copy, "--anyway"}).status == 0);
     CHECK(checksIn(book.path) == before + 2);
+}
+
+TEST_CASE("What was weaned on a copy is brought home by the copy's journal, and what was taken back is not") {
+    const SampleBook book;
+    const std::string copy = book.file("copy.warmbench");
+    REQUIRE(runWith({"backup", book.path, "--out", copy}).status == 0);
+    const Day day = *Day::fromIso("2026-11-30");
+    std::string code;
+    {
+        const auto file = app::BookFile::open(copy, app::OpenMode::Write);
+        REQUIRE(file);
+        for (const auto& [id, batch] : (*file)->book().all<Batch>()) {
+            if (batch.state != BatchState::Struck) continue;
+            const auto command = round::weanCommand((*file)->book(), id, day);
+            if (!command || (*file)->perform(*command)) continue;
+            if (!code.empty()) {
+                // A second one, which she thought better of.
+                REQUIRE_FALSE((*file)->undo());
+                break;
+            }
+            code = batch.code;
+        }
+    }
+    REQUIRE_FALSE(code.empty());
+    const ProgramRun merged = runWith({"round", book.path, "--merge", copy});
+    INFO(merged.out);
+    CHECK(merged.status == 0);
+    CHECK(merged.out.find(": 0 checks, 1 weaning entered") != std::string::npos);
+    const auto home = app::BookFile::open(book.path, app::OpenMode::Read);
+    const auto away = app::BookFile::open(copy, app::OpenMode::Read);
+    REQUIRE(home);
+    REQUIRE(away);
+    CHECK((*home)->book().all<Stay>() == (*away)->book().all<Stay>());
+    CHECK(runWith({"round", book.path, "--merge", copy}).out.find("weaning") == std::string::npos);
 }
 
 TEST_CASE("Takes are told by every grouping, and own figures are taken over when asked for") {

@@ -38,7 +38,8 @@ TEST_CASE("A batch with no place to be weaned in is weaned where it stands, for 
 }
 
 TEST_CASE("A batch is not weaned on the day it is struck, nor twice") {
-    const SmallBook small = smallBook();
+    SmallBook small = smallBook();
+    perform(small.book, {RecordCheck{{{}, small.struck, 1, day("2027-03-24"), 5, 4, 0, 1, 0, {}, ""}}});
     const auto early = weanCommand(small.book, small.struck, day("2027-02-15"));
     REQUIRE_FALSE(early);
     CHECK(early.refusal().text() == "27-046-A: it roots from 2027-02-15 on; expected a day after");
@@ -111,6 +112,7 @@ struct SplitBook {
 TEST_CASE("Each part of a batch that stands apart is weaned where it was to be, or where it roots") {
     SplitBook split;
     HouseBook& book = split.small.book;
+    perform(book, {RecordCheck{{{}, split.small.struck, 1, day("2027-03-24"), 5, 4, 0, 1, 0, {}, ""}}});
     perform(book, *weanCommand(book, split.small.struck, day("2027-03-25")));
     for (const BatchContainer& container : book.get<Batch>(split.small.struck).containers) {
         INFO(container.number);
