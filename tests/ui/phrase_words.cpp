@@ -1,6 +1,7 @@
 #include "ui/words/phrase_words.h"
 
 #include "core/book/command.h"
+#include "core/exchange/file/file.h"
 #include "tests/support/small_nursery.h"
 #include "tests/ui/german.h"
 #include "ui/words/kept_words.h"
@@ -80,4 +81,19 @@ TEST_CASE("What is read back says the same in English") {
         CHECK(read.text() == kept);
         CHECK_FALSE(read.arguments().empty());
     }
+}
+
+TEST_CASE("What a file or a logger's line refuses is told in German, kept in English or not") {
+    const InGerman german;
+    const Wording wording(QLocale(QLocale::German, QLocale::Germany));
+    const auto missing = exchange::readFile("nowhere.csv", 10);
+    REQUIRE_FALSE(missing);
+    CHECK(said(told(missing.refusal(), wording)).starts_with("nowhere.csv: lässt sich nicht öffnen: "));
+    CHECK(said(told(std::string("line 8: found 'error', expected a temperature"), wording)) ==
+          "Zeile 8: „error“ gefunden, erwartet eine Temperatur");
+    CHECK(said(told(phrase("the file is damaged: %1",
+                           phrase("%1: %2", "27-046-A", phrase("it was weaned on %1", fourthOfFebruary))),
+                    wording))
+              .starts_with("die Datei ist beschädigt: 27-046-A: wurde am 4. Feb"));
+    CHECK(said(told(std::string("Plan 1 cutting of Abelia"), wording)) == "1 Steckling von Abelia planen");
 }
