@@ -428,6 +428,10 @@
         <translation>%1 Pflanzen; erwartet 1 bis eine Million</translation>
     </message>
     <message>
+        <source>%1 point (%2 to %3)</source>
+        <translation>%1 Punkt (%2 bis %3)</translation>
+    </message>
+    <message>
         <source>%1 points (%2 to %3)</source>
         <translation>%1 Punkte (%2 bis %3)</translation>
     </message>

@@ -17,6 +17,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 namespace warmbench::ui {
@@ -238,7 +239,8 @@ void ResultsPlace::showTrials() {
                                wording().locale().toString(qDate(batch.strikeDay), QLocale::ShortFormat)));
         item->setText(TrialFirst, way(trial.firstWay, found.first));
         item->setText(TrialSecond, way(trial.secondWay, found.second));
-        item->setText(TrialDifference, tr("%1 points (%2 to %3)")
+        item->setText(TrialDifference, (std::lround(100 * found.difference) == 1 ? tr("%1 point (%2 to %3)")
+                                                                                 : tr("%1 points (%2 to %3)"))
                                            .arg(points(found.difference), points(found.interval.low),
                                                 points(found.interval.high)));
         item->setData(
