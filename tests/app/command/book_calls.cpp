@@ -161,16 +161,15 @@ TEST_CASE("A list of targets is put in whole, or without its wrong lines when sh
     const ProgramRun refused = runWith({"import", book, list, "--what", "targets"});
     CHECK(refused.status == 2);
     CHECK(refused.error.find("wanted.csv: line 3: Nonesuch: neither") != std::string::npos);
-    CHECK(refused.error.find("1 of 2 lines are wrong, so nothing was put in") != std::string::npos);
-    CHECK(runWith({"import", book, list, "--what", "targets", "--rest"}).out ==
-          book + ": 1 targets put in\n");
+    CHECK(refused.error.find("1 of 2 lines is wrong, so nothing was put in") != std::string::npos);
+    CHECK(runWith({"import", book, list, "--what", "targets", "--rest"}).out == book + ": 1 target put in\n");
     const std::string written = runWith({"export", book, "--as", "csv", "--what", "targets"}).out;
     CHECK(written.find("T01,Abelia × grandiflora,80,2028-06-01") != std::string::npos);
     // What is written that way can be read that way.
     std::ofstream(list) << written;
     const std::string other = (folder.path() / "other.wbook").string();
     REQUIRE(runWith({"new", other}).status == 0);
-    CHECK(runWith({"import", other, list, "--what", "targets"}).out == other + ": 1 targets put in\n");
+    CHECK(runWith({"import", other, list, "--what", "targets"}).out == other + ": 1 target put in\n");
     CHECK(runWith({"export", other, "--as", "csv", "--what", "targets"}).out == written);
     CHECK(runWith({"check", book}).status == 0);
 }
@@ -186,7 +185,7 @@ TEST_CASE("Stocks, recipes and earlier results are put in from lists") {
     };
     CHECK(import("stocks", "taxon,name,plants,wood,from,to,cuttings\n"
                            "Abelia × grandiflora,new hedge,12,softwood,05-10,07-15,6\n")
-              .out == book + ": 1 lines of stocks put in\n");
+              .out == book + ": 1 line of stocks put in\n");
     CHECK(import("recipes", "taxon,wood,take_percent\nAbelia × grandiflora,softwood,70 to 85\n").status == 0);
     CHECK(import("results", "taxon,wood,struck,cuttings,plants,potted on,stock\n"
                             "Abelia × grandiflora,softwood,2024-06-01,100,81,2024-08-02,new hedge\n")
