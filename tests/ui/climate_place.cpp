@@ -130,7 +130,7 @@ TEST_CASE("A logger's file is shown as it is understood before anything of it is
     CHECK(words->text().contains("Doubles left out: 1, of which 1"));
     CHECK(words->text().contains("Put in order: 1"));
     CHECK(words->text().contains("can't be read: 1"));
-    CHECK(words->text().contains("Gaps of more than 3 hours: 1, 10 hours"));
+    CHECK(words->text().contains("Gaps of more than 3 hours: 1, in all 10 h"));
     auto* lines = dialog.findChild<QTreeWidget*>("importLines");
     REQUIRE(lines->topLevelItemCount() == 4);
     CHECK(lines->topLevelItem(1)->text(1).startsWith("20.6"));
