@@ -1663,8 +1663,8 @@
         <translation>Könnten geben</translation>
     </message>
     <message>
-        <source>Count them as stock plants of %1, which has %2</source>
-        <translation>Als Mutterpflanzen von %1 zählen (bisher %2)</translation>
+        <source>Count its plants as stock plants</source>
+        <translation>Ihre Pflanzen als Mutterpflanzen zählen</translation>
     </message>
     <message>
         <source>Cover and heat are taken away by steps from today on; the batch goes to where it is to be weaned.</source>
@@ -3409,6 +3409,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>They would need the mat at %1, which %2 there does not bear.</source>
         <translation>Sie brauchten die Heizmatte auf %1, was %2 dort nicht verträgt.</translation>
+    </message>
+    <message>
+        <source>This batch renews the stock %1, which has %2 now.</source>
+        <translation>Diese Partie erneuert die Mutterpflanzen %1, bisher %2.</translation>
     </message>
     <message>
         <source>This book has no house yet.</source>

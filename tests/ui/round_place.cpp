@@ -224,7 +224,7 @@ TEST_CASE(
     round.chooseDue("pot on");
     REQUIRE(round.dueBatch().id == batch.id);
     CHECK(asStock->isVisibleTo(&round.window));
-    CHECK(asStock->text().contains(QString::fromStdString(stock->second.name)));
+    CHECK(asStock->accessibleDescription().contains(QString::fromStdString(stock->second.name)));
     const HouseBook unpotted = round.book();
     const auto potOnTwo = [&] {
         const QString plants = "potPlants" + QString::number(batch.containers.front().number);

@@ -24,9 +24,9 @@ constexpr int fieldWidth = 84;
 DueCard::DueCard(QWidget* parent)
     : QWidget(parent), m_code(new QLabel(this)), m_taxon(wrappedLabel(this)), m_why(wrappedLabel(this)),
       m_help(wrappedLabel(this, "quiet")), m_table(new QScrollArea(this)), m_sum(wrappedLabel(this)),
-      m_asStock(new QCheckBox(this)), m_words(new TroubleLabel(QStringLiteral("dueWords"), this)),
-      m_enter(new QPushButton(this)), m_reason(new QLineEdit(this)),
-      m_discard(new QPushButton(tr("Discard batch"), this)) {
+      m_asStock(new QCheckBox(tr("Count its plants as stock plants"), this)),
+      m_words(new TroubleLabel(QStringLiteral("dueWords"), this)), m_enter(new QPushButton(this)),
+      m_reason(new QLineEdit(this)), m_discard(new QPushButton(tr("Discard batch"), this)) {
     setObjectName(QStringLiteral("dueCard"));
     m_code->setObjectName(QStringLiteral("dueBatch"));
     m_sum->setObjectName(QStringLiteral("dueSum"));
@@ -82,10 +82,12 @@ void DueCard::showDue(const HouseBook& book, const round::Due& due, Day day, con
     m_stock = stock ? std::optional(stock->id) : std::nullopt;
     m_asStock->setVisible(stock);
     m_asStock->setChecked(stock);
-    if (stock)
-        m_asStock->setText(
-            tr("Count them as stock plants of %1, which has %2")
-                .arg(text(stock->name).replace(u'&', QStringLiteral("&&")), wording.number(stock->plants)));
+    if (stock) {
+        const QString renews = tr("This batch renews the stock %1, which has %2 now.")
+                                   .arg(text(stock->name), wording.number(stock->plants));
+        m_help->setText(m_help->text() + u' ' + renews);
+        m_asStock->setAccessibleDescription(renews);
+    }
     m_reason->clear();
     m_sum->clear();
     tell({});
