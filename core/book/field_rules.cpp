@@ -29,7 +29,7 @@ public:
     }
 
 private:
-    void refuse(const std::string& what) {
+    void refuse(const Phrase& what) {
         if (!m_refusal) m_refusal = Refusal{plainName(m_thing), what};
     }
     void refuseField(const std::string& what) { refuse(inWords(m_field) + ": " + what); }
@@ -41,27 +41,28 @@ private:
         checkSize(amount.parts, largestNumber * PerUnit);
     }
     void checkSize(std::int64_t size, std::int64_t most) {
-        if (size > most || size < -most) refuseField("a number beyond " + std::to_string(largestNumber));
+        if (size > most || size < -most) refuseField(phrase("a number beyond %1", largestNumber).text());
     }
     template <class Tag>
     void check(Id<Tag> id) {
         if (id.number < 1 || id.number > largestId)
-            refuseField("number " + std::to_string(id.number) + "; expected 1 to " +
-                        std::to_string(largestId));
+            refuseField(phrase("number %1; expected 1 to %2", id.number, largestId).text());
     }
     void check(const std::string& text) {
         if (auto fault = textFault(text)) refuseField(*fault);
     }
     void check(Day day) {
-        if (day < Day::first() || day > Day::last()) refuseField("a day outside the years 1 to 9999");
+        if (day < Day::first() || day > Day::last())
+            refuseField(pattern("a day outside the years 1 to 9999"));
     }
     void check(MonthDay day) {
-        if (!Day::make(2000, day.month, day.day)) refuseField("a day that no year has");
+        if (!Day::make(2000, day.month, day.day)) refuseField(pattern("a day that no year has"));
     }
     template <class Word>
     requires std::is_enum_v<Word>
     void check(Word word) {
-        if (static_cast<std::size_t>(word) >= EnumWords<Word>::words.size()) refuseField("an unknown word");
+        if (static_cast<std::size_t>(word) >= EnumWords<Word>::words.size())
+            refuseField(pattern("an unknown word"));
     }
     template <class T>
     void check(const std::optional<T>& value) {
@@ -74,8 +75,7 @@ private:
     template <class T>
     void check(const std::vector<T>& values) {
         if (values.size() > longestList)
-            refuseField(std::to_string(values.size()) + " entries; expected at most " +
-                        std::to_string(longestList));
+            refuseField(phrase("%1 entries; expected at most %2", values.size(), longestList).text());
         for (const T& value : values) check(value);
     }
     template <Described T>
@@ -89,8 +89,8 @@ private:
         forEachKind([&]<class Kind>() {
             if constexpr (std::is_same_v<IdOf<Kind>, Id<Tag>>)
                 if (!m_book.find<Kind>(id))
-                    refuse(std::string("its ") + kindName<Kind>.one + ", number " +
-                           std::to_string(id.number) + ", is not in this book");
+                    refuse(phrase("its %1, number %2, is not in this book", Phrase(kindName<Kind>.one),
+                                  id.number));
         });
     }
     template <class Tag>
@@ -110,13 +110,13 @@ private:
 
 std::optional<std::string> textFault(std::string_view text) {
     if (text.size() > longestText)
-        return std::to_string(text.size()) + " bytes of text; expected at most " +
-               std::to_string(longestText);
+        return phrase("%1 bytes of text; expected at most %2", text.size(), longestText).text();
     while (!text.empty()) {
         const std::size_t length = utf8Length(text);
-        if (length == 0) return "a character that is not UTF-8";
+        if (length == 0) return pattern("a character that is not UTF-8");
         const auto c = static_cast<unsigned char>(text.front());
-        if ((c < ' ' && c != '\n' && c != '\r' && c != '\t') || c == 0x7F) return "a control character";
+        if ((c < ' ' && c != '\n' && c != '\r' && c != '\t') || c == 0x7F)
+            return pattern("a control character");
         text.remove_prefix(length);
     }
     return std::nullopt;

@@ -46,7 +46,7 @@ std::string groupOf(const HouseBook& book, const Batch& batch, Grouping grouping
     case Grouping::Wood:
         return woodNames[static_cast<std::size_t>(recipe.wood)];
     case Grouping::Stock:
-        return batch.stock ? book.get<Stock>(*batch.stock).name : "no stock named";
+        return batch.stock ? book.get<Stock>(*batch.stock).name : pattern("no stock named");
     case Grouping::Hormone:
         return hormoneText(recipe);
     case Grouping::Medium:
@@ -58,7 +58,7 @@ std::string groupOf(const HouseBook& book, const Batch& batch, Grouping grouping
             heats.insert(setPointOn(book, zone, batch.strikeDay));
         std::string words;
         for (const auto& heat : heats)
-            words += (words.empty() ? "" : " and ") + (heat ? valueText(*heat) : "no mat running");
+            words += (words.empty() ? "" : " and ") + (heat ? valueText(*heat) : pattern("no mat running"));
         return words.empty() ? "no mat running" : words;
     }
     case Grouping::Month:

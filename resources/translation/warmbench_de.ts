@@ -136,6 +136,10 @@
         <translation>%1 wird so, wie es am Anfang des %2 war. Was seither eingetragen wurde, steht nicht darin: Es bleibt daneben in einer eigenen Datei erhalten.</translation>
     </message>
     <message>
+        <source>%1 bytes of text; expected at most %2</source>
+        <translation>%1 Byte Text; erwartet höchstens %2</translation>
+    </message>
+    <message>
         <source>%1 can be relied on, at %2 % sureness</source>
         <translation>mit %1 kann man bei %2 % Sicherheit rechnen</translation>
     </message>
@@ -194,6 +198,10 @@
     <message>
         <source>%1 does not suit.</source>
         <translation>%1 passt nicht.</translation>
+    </message>
+    <message>
+        <source>%1 entries; expected at most %2</source>
+        <translation>%1 Einträge; erwartet höchstens %2</translation>
     </message>
     <message>
         <source>%1 examined, but only %2 stand in it</source>
@@ -3887,6 +3895,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ein botanischer oder üblicher Name</translation>
     </message>
     <message>
+        <source>a character that is not UTF-8</source>
+        <translation>ein Zeichen, das kein UTF-8 ist</translation>
+    </message>
+    <message>
         <source>a component of the medium has no name</source>
         <translation>ein Bestandteil des Substrats hat keinen Namen</translation>
     </message>
@@ -3895,12 +3907,24 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ein Gefäß fasst keinen Steckling</translation>
     </message>
     <message>
+        <source>a control character</source>
+        <translation>ein Steuerzeichen</translation>
+    </message>
+    <message>
         <source>a cost is below 0</source>
         <translation>Kosten liegen unter 0</translation>
     </message>
     <message>
         <source>a count is below 0</source>
         <translation>eine Zahl liegt unter 0</translation>
+    </message>
+    <message>
+        <source>a day outside the years 1 to 9999</source>
+        <translation>ein Tag außerhalb der Jahre 1 bis 9999</translation>
+    </message>
+    <message>
+        <source>a day that no year has</source>
+        <translation>ein Tag, den kein Jahr hat</translation>
     </message>
     <message>
         <source>a flush yields 0 cuttings a plant or more, and grows again after a day or more</source>
@@ -3933,6 +3957,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>a new target</source>
         <translation>ein neues Ziel</translation>
+    </message>
+    <message>
+        <source>a number beyond %1</source>
+        <translation>eine Zahl jenseits von %1</translation>
     </message>
     <message>
         <source>a place</source>
@@ -4061,6 +4089,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>all years</source>
         <translation>alle Jahre</translation>
+    </message>
+    <message>
+        <source>an unknown word</source>
+        <translation>ein unbekanntes Wort</translation>
     </message>
     <message>
         <source>and %1 before</source>
@@ -4879,6 +4911,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>%1 brauchen %2 in einer Zone, und die größte (%3) hat %4</translation>
     </message>
     <message>
+        <source>its %1, number %2, is not in this book</source>
+        <translation>was dazu gehört (%1, Nummer %2), steht nicht in diesem Buch</translation>
+    </message>
+    <message>
         <source>its containers are not numbered 1, 2, 3, ...</source>
         <translation>die Gefäße sind nicht 1, 2, 3, ... nummeriert</translation>
     </message>
@@ -5211,6 +5247,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>darin lässt sich kein Hausbuch anlegen: %1</translation>
     </message>
     <message>
+        <source>no mat running</source>
+        <translation>keine Heizmatte in Betrieb</translation>
+    </message>
+    <message>
         <source>no mat, %1</source>
         <translation>ohne Matte, %1</translation>
     </message>
@@ -5235,6 +5275,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>noch ohne Platz</translation>
     </message>
     <message>
+        <source>no reason given</source>
+        <translation>kein Grund genannt</translation>
+    </message>
+    <message>
         <source>no recipe says how to strike it; write one, or copy that of a relative</source>
         <translation>kein Rezept sagt, wie zu stecken ist; schreiben Sie eines oder kopieren Sie das einer Verwandten</translation>
     </message>
@@ -5257,6 +5301,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>no stock gives %1 cuttings of it then</source>
         <translation>dann geben keine Mutterpflanzen Stecklinge (%1) davon</translation>
+    </message>
+    <message>
+        <source>no stock named</source>
+        <translation>keine Mutterpflanzen genannt</translation>
     </message>
     <message>
         <source>no taxon is named</source>
@@ -5366,6 +5414,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>nothing was struck for it</source>
         <translation>dafür wurde nichts gesteckt</translation>
+    </message>
+    <message>
+        <source>number %1; expected 1 to %2</source>
+        <translation>Nummer %1; erwartet 1 bis %2</translation>
     </message>
     <message>
         <source>nursery</source>
@@ -6146,6 +6198,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>within</source>
         <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>without roots at potting on</source>
+        <translation>beim Topfen ohne Wurzeln</translation>
     </message>
     <message>
         <source>wood</source>

@@ -135,7 +135,7 @@ private:
         for (const GroupResult& group : m_report.groups) {
             QStringList lost;
             for (const auto& [reason, cuttings] : group.lost)
-                lost += text(reason).toHtmlEscaped() + u' ' + count(cuttings);
+                lost += told(reason, m_wording).toHtmlEscaped() + u' ' + count(cuttings);
             const bool ended = !group.take.batches.empty();
             table.add({groupName(group), count(group.batches), count(group.struck), count(group.potted),
                        takeWords(group.take),

@@ -185,15 +185,20 @@ void ResultsPlace::showTakes() {
     const int year = m_year->currentData().toInt();
     const Day from = year > 0 ? *Day::make(year, 1, 1) : Day::first();
     const Day to = year > 0 ? *Day::make(year, 12, 31) : Day::last();
-    const auto rows =
-        take::takeTable(*m_book, static_cast<take::Grouping>(m_by->currentIndex()), level(), from, to);
+    const auto grouping = static_cast<take::Grouping>(m_by->currentIndex());
+    const auto rows = take::takeTable(*m_book, grouping, level(), from, to);
+    const auto groupName = [&](const take::TakeRow& row) {
+        if (grouping != take::Grouping::Month) return told(row.group, wording());
+        const Day struck = m_book->get<Batch>(row.batches.front()).strikeDay;
+        return wording().locale().standaloneMonthName(static_cast<int>(struck.month()));
+    };
     m_takes->clear();
     QString head = m_by->currentText();
     m_takes->headerItem()->setText(TakeGroup, head.replace(0, 1, head.at(0).toUpper()));
     const auto percent = [&](double share) { return wording().locale().toString(100 * share, 'f', 0); };
     for (const take::TakeRow& row : rows) {
         auto* item = new QTreeWidgetItem(m_takes);
-        item->setText(TakeGroup, told(row.group));
+        item->setText(TakeGroup, groupName(row));
         item->setText(TakeBatches, wording().number(static_cast<int>(row.batches.size())));
         item->setText(TakePlants, tr("%1 of %2")
                                       .arg(wording().number(static_cast<int>(row.take.rooted)),

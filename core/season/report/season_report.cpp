@@ -67,10 +67,10 @@ std::vector<TargetResult> targetResults(const HouseBook& book, const ReportSpan&
 void addLosses(std::map<std::string, int>& lost, const HouseBook& book, const Batch& batch, Day seen) {
     for (const LossId id : book.lossesOf(batch.id))
         if (const Loss& loss = book.get<Loss>(id); loss.day <= seen && loss.cuttings > 0)
-            lost[loss.reason.empty() ? "no reason given" : loss.reason] += loss.cuttings;
+            lost[loss.reason.empty() ? pattern("no reason given") : loss.reason] += loss.cuttings;
     for (const PottingId id : book.pottingsOf(batch.id))
         if (const Potting& potting = book.get<Potting>(id); potting.day <= seen && potting.lost > 0)
-            lost["without roots at potting on"] += potting.lost;
+            lost[pattern("without roots at potting on")] += potting.lost;
 }
 
 std::vector<GroupResult> groupResults(const HouseBook& book, const std::vector<const Batch*>& batches,
