@@ -3,6 +3,7 @@
 #include "ui/wants/target_dialog.h"
 #include "ui/wants/targets_place.h"
 
+#include "tests/ui/german.h"
 #include "tests/ui/shown_place.h"
 
 #include <catch2/catch.hpp>
@@ -84,6 +85,21 @@ TEST_CASE("Targets show what is struck and expected with its band, and those in 
     CHECK(answer.contains("semi-ripe cuttings from 2 Aug to 29 Aug"));
     CHECK(answer.contains("under a tent, then 30 days in the open. Stock gives Row 2: 1"));
     CHECK(answer.contains("Nothing is in the way."));
+}
+
+TEST_CASE("A target that asks for so many cuttings as nobody knows its take says so beside its answer") {
+    const tests::InGerman german;
+    ShownWants<TargetsPlace> targets;
+    Recipe wide = testing::semiRipe(targets.nursery.taxon);
+    wide.takePercent.value = {7, 90};
+    for (const auto& [id, recipe] : targets.nursery.book.all<Recipe>())
+        if (recipe.taxon == wide.taxon && recipe.wood == wide.wood) wide.id = id;
+    REQUIRE(targets.nursery.book.perform(Command{Put<Recipe>{wide}}));
+    targets.nursery.want(20, on(12, 24));
+    targets.show();
+    const QString answer = targets.child<QLabel>("targetsAnswer")->text();
+    INFO(answer.toStdString());
+    CHECK(answer.contains("zwischen 7 und 90 % liegen kann: bei 70 % Sicherheit wären es "));
 }
 
 TEST_CASE("A dialog grows with what it has to say, and squeezes no field for it") {
