@@ -1,5 +1,6 @@
 #include "app/command/book_words.h"
 #include "app/command/call.h"
+#include "app/command/number_option.h"
 #include "app/command/open_book.h"
 #include "app/command/plan_words.h"
 #include "app/resource/built_in_recipes.h"
@@ -23,6 +24,7 @@ struct PlanOptions {
     int days = 28;
     double sure = 0; ///< 0: as the nursery's settings say
     double seconds = 2;
+    std::int64_t rounds = 0; ///< 0: by time
     bool again = false;
     double changeCost = season::usualChangeCost.units();
     bool accept = false;
@@ -131,6 +133,7 @@ Result<Planned> planned(const PlanOptions& options, const planner::Problem& prob
     }
     planner::Options how;
     how.seconds = options.seconds;
+    if (options.rounds > 0) how.rounds = options.rounds;
     auto solved = planner::solve(problem, how);
     if (!solved)
         return Refusal{options.book, "no plan keeps all that stands or is fixed: " + solved.refusal().text()};
@@ -172,7 +175,10 @@ void addPlan(CLI::App& program, Work& work) {
     call->add_option("--from", options->from, "First day, such as 2027-02-01")->required();
     call->add_option("--days", options->days, "Days on which may be struck")->required();
     call->add_option("--sure", options->sure, "Sureness with which targets are met, 0.5 to 0.999");
-    call->add_option("--seconds", options->seconds, "Time to search")->capture_default_str();
+    call->add_option("--seconds", options->seconds, "Time to search; ignored beside --rounds")
+        ->capture_default_str();
+    addWholeNumber(*call, "--rounds", options->rounds, atLeast(1),
+                   "Rounds of search in place of time: the same plan on every machine");
     call->add_flag("--again", options->again,
                    "Let batches that are planned and not struck move, where that saves more than it costs");
     call->add_option("--change-cost", options->changeCost, "With --again: what moving one batch counts as")

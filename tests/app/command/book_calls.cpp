@@ -39,8 +39,8 @@ TEST_CASE("The sample nursery's next month is planned, verified, accepted, and t
     const std::string book = (folder.path() / "sample.warmbench").string();
     REQUIRE(runWith({"new", book, "--from", sample()}).status == 0);
     const ProgramRun planned =
-        runWith({"plan", book, "--from", "2026-12-01", "--days", "28", "--seconds", "1", "--json", "--accept",
-                 "--keep", (folder.path() / "kept").string()});
+        runWith({"plan", book, "--from", "2026-12-01", "--days", "28", "--rounds", "2000", "--json",
+                 "--accept", "--keep", (folder.path() / "kept").string()});
     REQUIRE(planned.status == 0);
     const auto plan = nlohmann::json::parse(planned.out);
     CHECK(plan["cuttings_wanted"].get<int>() > 500);
@@ -51,8 +51,8 @@ TEST_CASE("The sample nursery's next month is planned, verified, accepted, and t
     CHECK(verified.out.find("valid total=") != std::string::npos);
     CHECK(runWith({"check", book}).status == 0);
 
-    const ProgramRun again = runWith({"plan", book, "--from", "2026-12-01", "--days", "28", "--seconds",
-                                      "0.5", "--json", "--again", "--change-cost", "100"});
+    const ProgramRun again = runWith({"plan", book, "--from", "2026-12-01", "--days", "28", "--rounds",
+                                      "1000", "--json", "--again", "--change-cost", "100"});
     REQUIRE(again.status == 0);
     const auto replan = nlohmann::json::parse(again.out);
     std::size_t kept = 0;
@@ -67,8 +67,8 @@ TEST_CASE("A plan that was looked at is accepted as it was, by the call that it 
     const std::string book = (folder.path() / "sample.warmbench").string();
     const std::string kept = (folder.path() / "the plan").string();
     REQUIRE(runWith({"new", book, "--from", sample()}).status == 0);
-    const ProgramRun shown = runWith({"plan", book, "--from", "2026-12-01", "--days", "14", "--seconds",
-                                      "0.3", "--sure", "0.8", "--keep", kept});
+    const ProgramRun shown = runWith({"plan", book, "--from", "2026-12-01", "--days", "14", "--rounds", "300",
+                                      "--sure", "0.8", "--keep", kept});
     REQUIRE(shown.status == 0);
     CHECK(has(shown.out, "warmbench plan " + book + " --from 2026-12-01 --days 14 --sure 0.8 --kept '" +
                              kept + "' --accept\n"));
@@ -102,7 +102,7 @@ TEST_CASE("A plan that was looked at is accepted as it was, by the call that it 
     const ProgramRun again = with({"--kept", kept, "--accept"});
     CHECK(again.status == 2);
     CHECK(has(again.error, "before the book was changed; plan anew"));
-    CHECK(has(runWith({"plan", book, "--from", "2026-12-01", "--days", "7", "--seconds", "0.2"}).out,
+    CHECK(has(runWith({"plan", book, "--from", "2026-12-01", "--days", "7", "--rounds", "200"}).out,
               " --days 7 --keep FOLDER\n"));
 }
 

@@ -121,9 +121,8 @@ const std::string& plannedBook() {
     static const std::string book = [] {
         std::string made = (folder.path() / "n.warmbench").string();
         REQUIRE(runWith({"new", made, "--from", sampleHouse}).status == 0);
-        REQUIRE(
-            runWith({"plan", made, "--from", "2026-12-01", "--days", "28", "--seconds", "0.3", "--accept"})
-                .status == 0);
+        REQUIRE(runWith({"plan", made, "--from", "2026-12-01", "--days", "28", "--rounds", "500", "--accept"})
+                    .status == 0);
         return made;
     }();
     return book;
