@@ -1,10 +1,13 @@
 #include "tests/faults/fuzz/readers.h"
 
+#include <algorithm>
 #include <cstdio>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <random>
 #include <sstream>
+#include <vector>
 
 namespace {
 
@@ -37,31 +40,39 @@ std::string broken(std::string text, std::uint64_t number) {
 
 } // namespace
 
-/// Feeds a reader what is kept for it, as it is and broken; false where nothing is kept.
-bool feedAll(const warmbench::tests::FuzzedReader& reader, std::uint64_t waysToBreak) {
+/// Feeds a reader what is kept for it, as it is and broken, at least so many broken texts; false where
+/// nothing is kept.
+bool feedAll(const warmbench::tests::FuzzedReader& reader, std::size_t atLeast) {
     const std::filesystem::path folder =
         std::filesystem::path(WARMBENCH_TEST_DATA "/faults/corpus") / reader.name;
-    std::size_t files = 0;
+    std::vector<std::filesystem::path> files;
+    for (const auto& entry : std::filesystem::directory_iterator(folder)) files.push_back(entry.path());
+    std::sort(files.begin(), files.end()); // the same texts on every machine
     std::size_t texts = 0;
-    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+    for (std::size_t file = 0; file < files.size(); ++file) {
         std::ostringstream content;
-        content << std::ifstream(entry.path(), std::ios::binary).rdbuf();
-        reader.feed(content.str());
-        ++files;
-        for (std::uint64_t number = 0; number < waysToBreak; ++number, ++texts)
-            reader.feed(broken(content.str(), number * 1000 + files));
+        content << std::ifstream(files[file], std::ios::binary).rdbuf();
+        const std::string text = content.str();
+        reader.feed(text);
+        if (text.empty()) continue;
+        const std::size_t ways =
+            std::max<std::size_t>(30, atLeast / std::max<std::size_t>(1, files.size() - 1) + 1);
+        for (std::size_t number = 0; number < ways; ++number, ++texts)
+            reader.feed(broken(text, number * 1000 + file));
     }
-    std::printf("%-10s %3zu files, %5zu broken texts\n", reader.name, files, texts);
-    return files > 0;
+    std::printf("%-10s %3zu files, %5zu broken texts\n", reader.name, files.size(), texts);
+    std::fflush(stdout);
+    return !files.empty();
 }
 
-/// Feeds each reader what is kept in its folder of tests/faults/corpus, as it is and broken in ways that are
-/// the same each time. Prints how much that was; a reader that crashes ends it.
-int main() {
+/// faults_replay [TEXTS]: feeds each reader what is kept in its folder of tests/faults/corpus, as it is and
+/// broken at random in at least so many ways, which are the same each time: no coverage guides them, as it
+/// does in .ci/fuzz. Prints how much that was; a reader that crashes ends it.
+int main(int argc, char** argv) {
     namespace tests = warmbench::tests;
-    constexpr std::uint64_t waysToBreak = 30;
+    const std::size_t atLeast = argc > 1 ? static_cast<std::size_t>(std::atoi(argv[1])) : 300;
     bool all = true;
     for (const auto* readers : {&tests::fuzzedReaders(), &tests::fileReaders(), &tests::commandReaders()})
-        for (const auto& reader : *readers) all = feedAll(reader, waysToBreak) && all;
+        for (const auto& reader : *readers) all = feedAll(reader, atLeast) && all;
     return all ? 0 : 1;
 }
