@@ -240,6 +240,10 @@
         <translation>%1 ist kein Sollwert der Heizmatte</translation>
     </message>
     <message>
+        <source>%1 is not due to be potted on on this day.</source>
+        <translation>%1 ist an diesem Tag nicht zum Topfen fällig.</translation>
+    </message>
+    <message>
         <source>%1 is too large for every zone</source>
         <translation>%1 ist für jede Zone zu groß</translation>
     </message>
@@ -794,6 +798,10 @@
         <translation>&amp;Ändern …</translation>
     </message>
     <message>
+        <source>&amp;Check the selected batch on the round</source>
+        <translation>Gewählte Partie im Rundgang &amp;kontrollieren</translation>
+    </message>
+    <message>
         <source>&amp;Close</source>
         <translation>&amp;Schließen</translation>
     </message>
@@ -864,6 +872,10 @@
     <message>
         <source>&amp;From</source>
         <translation>&amp;Ab</translation>
+    </message>
+    <message>
+        <source>&amp;Go on typing</source>
+        <translation>&amp;Weiter eingeben</translation>
     </message>
     <message>
         <source>&amp;Hands</source>
@@ -1015,6 +1027,10 @@
         <translation>&amp;Drucken …</translation>
     </message>
     <message>
+        <source>&amp;Put it aside for later</source>
+        <translation>Für &amp;später beiseitelegen</translation>
+    </message>
+    <message>
         <source>&amp;Put it in place</source>
         <translation>An die &amp;Stelle setzen</translation>
     </message>
@@ -1095,6 +1111,10 @@
         <translation>&amp;Temperatur in</translation>
     </message>
     <message>
+        <source>&amp;Throw it away</source>
+        <translation>&amp;Verwerfen</translation>
+    </message>
+    <message>
         <source>&amp;Time to search</source>
         <translation>&amp;Zeit zum Suchen</translation>
     </message>
@@ -1117,6 +1137,10 @@
     <message>
         <source>&amp;Use these figures in the recipe</source>
         <translation>Diese Zahlen im &amp;Rezept verwenden</translation>
+    </message>
+    <message>
+        <source>&amp;Wean the selected batch today</source>
+        <translation>Gewählte Partie heute &amp;abhärten</translation>
     </message>
     <message>
         <source>&amp;What</source>
@@ -1295,20 +1319,24 @@
         <translation>&lt;b&gt;Das Haus, wie es war&lt;/b&gt; am %1, nach: %2 (%3). Hier lässt sich nichts ändern.</translation>
     </message>
     <message>
-        <source>&lt;b&gt;Typed, and not in the book yet&lt;/b&gt; when Warmbench last ended: %1, and %2 more.</source>
-        <translation>&lt;b&gt;Getippt und noch nicht im Buch&lt;/b&gt;, als Warmbench zuletzt endete: %1 und %2 weitere.</translation>
+        <source>&lt;b&gt;Typed, and not in the book yet&lt;/b&gt;: %1, and %2 more.</source>
+        <translation>&lt;b&gt;Eingegeben, aber noch nicht im Buch&lt;/b&gt;: %1 und %2 weitere.</translation>
     </message>
     <message>
-        <source>&lt;b&gt;Typed, and not in the book yet&lt;/b&gt; when Warmbench last ended: %1.</source>
-        <translation>&lt;b&gt;Getippt und noch nicht im Buch&lt;/b&gt;, als Warmbench zuletzt endete: %1.</translation>
+        <source>&lt;b&gt;Typed, and not in the book yet&lt;/b&gt;: %1.</source>
+        <translation>&lt;b&gt;Eingegeben, aber noch nicht im Buch&lt;/b&gt;: %1.</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;What this was about is not in the book any more&lt;/b&gt;: %1. What was typed can be copied, or thrown away.</source>
+        <translation>&lt;b&gt;Worum es hier ging, steht nicht mehr im Buch&lt;/b&gt;: %1. Das Eingegebene kann kopiert oder verworfen werden.</translation>
     </message>
     <message>
         <source>&lt;b&gt;Yours: take %1 to %2 %, %3 to %4 days to root.&lt;/b&gt; %5 plants of %6 cuttings; as cuttings of one batch share its luck, they count as %7. Drawn towards the recipe where there are few. Nothing uses these figures until you say so, and undo brings the recipe's back.</source>
         <translation>&lt;b&gt;Ihre: Ausbeute %1 bis %2 %, %3 bis %4 Tage zum Wurzeln.&lt;/b&gt; %5 Pflanzen von %6 Stecklingen; da Stecklinge einer Partie ihr Los teilen, zählen sie wie %7. Wo es wenige sind, zum Rezept hin gezogen. Nichts verwendet diese Zahlen, bevor Sie es sagen, und Rückgängig bringt die des Rezepts zurück.</translation>
     </message>
     <message>
-        <source>&lt;p&gt;&lt;b&gt;On the map&lt;/b&gt;&lt;br&gt;Arrows: the next zone or batch on that side&lt;br&gt;Enter: from a zone to its batches, Escape: back&lt;br&gt;M or Space: take up the chosen batch; then arrows aim, Tab: the next zone that suits, T: turn, Enter: put down, Escape: put back&lt;br&gt;+ and -: zoom, 0: show everything&lt;br&gt;Ctrl and arrows: move the map&lt;/p&gt;&lt;p&gt;&lt;b&gt;On the day line&lt;/b&gt;&lt;br&gt;Left and Right: a day&lt;br&gt;PgUp and PgDn: a week&lt;br&gt;Home: today, Space: play&lt;/p&gt;&lt;p&gt;&lt;b&gt;On the house in plan&lt;/b&gt; (Nursery)&lt;br&gt;N and P: the next thing and the one before&lt;br&gt;Arrows: move it, Shift and arrows: its right and front edges&lt;br&gt;Enter: keep it so, Escape: leave it&lt;/p&gt;&lt;p&gt;&lt;b&gt;Anywhere&lt;/b&gt;&lt;br&gt;Ctrl F: find&lt;br&gt;Ctrl Z: undo&lt;br&gt;Alt and Left, Right: a day back, on&lt;br&gt;F8: back to now from an earlier step&lt;/p&gt;</source>
-        <translation>&lt;p&gt;&lt;b&gt;Im Tischplan&lt;/b&gt;&lt;br&gt;Pfeile: die nächste Zone oder Partie auf dieser Seite&lt;br&gt;Eingabe: von einer Zone zu ihren Partien, Esc: zurück&lt;br&gt;M oder Leertaste: gewählte Partie aufnehmen; dann zielen die Pfeile, Tabulator: nächste passende Zone, T: drehen, Eingabe: absetzen, Esc: zurückstellen&lt;br&gt;+ und -: vergrößern und verkleinern, 0: alles zeigen&lt;br&gt;Strg und Pfeile: Plan verschieben&lt;/p&gt;&lt;p&gt;&lt;b&gt;In der Tagesleiste&lt;/b&gt;&lt;br&gt;Links und Rechts: ein Tag&lt;br&gt;Bild auf und Bild ab: eine Woche&lt;br&gt;Pos1: heute, Leertaste: abspielen&lt;/p&gt;&lt;p&gt;&lt;b&gt;Im Grundriss des Hauses&lt;/b&gt; (Betrieb)&lt;br&gt;N und P: das nächste und das vorige Ding&lt;br&gt;Pfeile: verschieben, Umschalt und Pfeile: rechte und vordere Kante&lt;br&gt;Eingabe: so behalten, Esc: lassen&lt;/p&gt;&lt;p&gt;&lt;b&gt;Überall&lt;/b&gt;&lt;br&gt;Strg F: finden&lt;br&gt;Strg Z: rückgängig&lt;br&gt;Alt und Links, Rechts: ein Tag zurück, vor&lt;br&gt;F8: von einem früheren Schritt zurück zum Jetzt&lt;/p&gt;</translation>
+        <source>&lt;p&gt;&lt;b&gt;On the map&lt;/b&gt;&lt;br&gt;Arrows: the next zone or batch on that side&lt;br&gt;Enter: from a zone to its batches, Escape: back&lt;br&gt;M or Space: take up the chosen batch; then arrows aim, Tab: the next zone that suits, T: turn, Enter: put down, Escape: put back&lt;br&gt;+ and -: zoom, 0: show everything&lt;br&gt;Ctrl and arrows: move the map&lt;br&gt;Menu key or right button: all that can be done with a batch&lt;/p&gt;&lt;p&gt;&lt;b&gt;On the day line&lt;/b&gt;&lt;br&gt;Left and Right: a day&lt;br&gt;PgUp and PgDn: a week&lt;br&gt;Home: today, Space: play&lt;/p&gt;&lt;p&gt;&lt;b&gt;On the house in plan&lt;/b&gt; (Nursery)&lt;br&gt;N and P: the next thing and the one before&lt;br&gt;Arrows: move it, Shift and arrows: its right and front edges&lt;br&gt;Enter: keep it so, Escape: leave it&lt;/p&gt;&lt;p&gt;&lt;b&gt;Anywhere&lt;/b&gt;&lt;br&gt;Ctrl F: find&lt;br&gt;Ctrl Z: undo&lt;br&gt;Alt and Left, Right: a day back, on&lt;br&gt;F8: back to now from an earlier step&lt;/p&gt;</source>
+        <translation>&lt;p&gt;&lt;b&gt;Im Tischplan&lt;/b&gt;&lt;br&gt;Pfeile: die nächste Zone oder Partie auf dieser Seite&lt;br&gt;Eingabe: von einer Zone zu ihren Partien, Esc: zurück&lt;br&gt;M oder Leertaste: gewählte Partie aufnehmen; dann zielen die Pfeile, Tabulator: nächste passende Zone, T: drehen, Eingabe: absetzen, Esc: zurückstellen&lt;br&gt;+ und -: vergrößern und verkleinern, 0: alles zeigen&lt;br&gt;Strg und Pfeile: Plan verschieben&lt;br&gt;Menütaste oder rechte Maustaste: alles, was sich mit einer Partie tun lässt&lt;/p&gt;&lt;p&gt;&lt;b&gt;In der Tagesleiste&lt;/b&gt;&lt;br&gt;Links und Rechts: ein Tag&lt;br&gt;Bild auf und Bild ab: eine Woche&lt;br&gt;Pos1: heute, Leertaste: abspielen&lt;/p&gt;&lt;p&gt;&lt;b&gt;Im Grundriss des Hauses&lt;/b&gt; (Betrieb)&lt;br&gt;N und P: das nächste und das vorige Ding&lt;br&gt;Pfeile: verschieben, Umschalt und Pfeile: rechte und vordere Kante&lt;br&gt;Eingabe: so behalten, Esc: lassen&lt;/p&gt;&lt;p&gt;&lt;b&gt;Überall&lt;/b&gt;&lt;br&gt;Strg F: finden&lt;br&gt;Strg Z: rückgängig&lt;br&gt;Alt und Links, Rechts: ein Tag zurück, vor&lt;br&gt;F8: von einem früheren Schritt zurück zum Jetzt&lt;/p&gt;</translation>
     </message>
     <message>
         <source>&lt;p&gt;&lt;b&gt;Warmbench %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans the work of a propagation house.&lt;/p&gt;</source>
@@ -1345,6 +1373,10 @@
     <message>
         <source>A new zone: put your mat's own figures</source>
         <translation>Eine neue Zone: Setzen Sie die Zahlen Ihrer Heizmatte ein</translation>
+    </message>
+    <message>
+        <source>A new zone: what covers it, and does it lie on a mat?</source>
+        <translation>Eine neue Zone: Was deckt sie ab, und liegt sie auf einer Heizmatte?</translation>
     </message>
     <message>
         <source>A part of any name, code or target, or a zone with a row and a column: A 2 5</source>
@@ -1649,6 +1681,10 @@
     <message>
         <source>Containers worth a look: %1. The round sheet has them in the order of the walk.</source>
         <translation>Gefäße, die einen Blick lohnen: %1. Das Blatt für den Rundgang hat sie in der Folge des Gangs.</translation>
+    </message>
+    <message>
+        <source>Copy what was typed</source>
+        <translation>Eingegebenes kopieren</translation>
     </message>
     <message>
         <source>Cost against days until it is ready</source>
@@ -2188,6 +2224,10 @@
         <translation>Etiketten</translation>
     </message>
     <message>
+        <source>Labels of batch %1</source>
+        <translation>Etiketten der Partie %1</translation>
+    </message>
+    <message>
         <source>Labels, one a container</source>
         <translation>Etiketten, eines je Gefäß</translation>
     </message>
@@ -2396,6 +2436,10 @@ Go to another day on the house's day line to see its round.</source>
         <translation>An diesem Tag lohnt kein Gefäß einen Blick: Alle wurden kürzlich angesehen oder sind zu jung, um gehoben zu werden.
 
 Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang zu sehen.</translation>
+    </message>
+    <message>
+        <source>No container of %1 is worth a look on this day.</source>
+        <translation>Kein Gefäß von %1 braucht an diesem Tag einen Blick.</translation>
     </message>
     <message>
         <source>No house book is open</source>
@@ -2702,6 +2746,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>%1 als Mutterpflanzen von %2 topfen</translation>
     </message>
     <message>
+        <source>Pot the selected batch &amp;on</source>
+        <translation>Gewählte Partie t&amp;opfen</translation>
+    </message>
+    <message>
         <source>Potted on</source>
         <translation>Getopft</translation>
     </message>
@@ -2714,6 +2762,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Drucken</translation>
     </message>
     <message>
+        <source>Print the selected batch's &amp;labels…</source>
+        <translation>Et&amp;iketten der gewählten Partie drucken…</translation>
+    </message>
+    <message>
         <source>Private, and only with the server that its certificate names</source>
         <translation>Vertraulich, und nur mit dem Server, den sein Zertifikat nennt</translation>
     </message>
@@ -2724,6 +2776,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Proposed batches</source>
         <translation>Vorgeschlagene Partien</translation>
+    </message>
+    <message>
+        <source>Put &amp;part of the selected batch elsewhere</source>
+        <translation>Einen &amp;Teil der gewählten Partie umstellen</translation>
     </message>
     <message>
         <source>Put back</source>
@@ -3371,6 +3427,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Die Heizmatte von %1 läuft von %3 bis %4 nicht mehr auf %2.</translation>
     </message>
     <message>
+        <source>The new zone as it was drawn. What covers it, and its mat, is asked below.</source>
+        <translation>Die neue Zone, wie sie gezeichnet wurde. Abdeckung und Heizmatte werden unten erfragt.</translation>
+    </message>
+    <message>
         <source>The pages as they will be</source>
         <translation>Die Seiten, wie sie werden</translation>
     </message>
@@ -3631,10 +3691,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Woche ab</translation>
     </message>
     <message>
-        <source>What %1 was about is not there any more.</source>
-        <translation>Worum es ging (%1), gibt es nicht mehr.</translation>
-    </message>
-    <message>
         <source>What &amp;if…</source>
         <translation>&amp;Was wäre, wenn …</translation>
     </message>
@@ -3737,6 +3793,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>What was wanted and made</source>
         <translation>Was gewünscht war und wurde</translation>
+    </message>
+    <message>
+        <source>What you typed is not in the book. What is to become of it?</source>
+        <translation>Was Sie eingegeben haben, steht nicht im Buch. Was soll damit werden?</translation>
     </message>
     <message>
         <source>When</source>
@@ -3961,6 +4021,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>a number beyond %1</source>
         <translation>eine Zahl jenseits von %1</translation>
+    </message>
+    <message>
+        <source>a pasted list</source>
+        <translation>eine eingefügte Liste</translation>
     </message>
     <message>
         <source>a place</source>

@@ -9,6 +9,8 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -209,8 +211,24 @@ TEST_CASE("A bench is drawn on the floor and a zone on it, with the mouse") {
         return open.plan->onWidget(on.topLeft() + QPointF((col + 0.5) * slot, (row + 0.5) * slot)).toPoint();
     };
     open.drag(slotCentre(0, 1), slotCentre(bench.rows - 1, 4));
+    // Its cover and its mat are asked for before it is put in, as one step.
+    REQUIRE(book.all<Zone>().empty());
+    CHECK(open.plan->isVisible());
+    CHECK(open.plan->drawn());
+    auto* cover = open.child<QComboBox>("zoneCover");
+    CHECK(cover->hasFocus());
+    cover->setCurrentIndex(static_cast<int>(Cover::Mist));
+    open.child<QCheckBox>("zoneHasMat")->setChecked(true);
+    open.child<QLineEdit>("matName")->setText(QStringLiteral("Mat 7"));
+    open.child<QPushButton>("keepThing")->click();
     REQUIRE(book.all<Zone>().size() == 1);
-    CHECK(book.all<Zone>().begin()->second.onBench() == SlotRect{0, 1, bench.rows, 4});
+    const Zone zone = book.all<Zone>().begin()->second;
+    CHECK(zone.onBench() == SlotRect{0, 1, bench.rows, 4});
+    CHECK(zone.cover == Cover::Mist);
+    REQUIRE(zone.mat);
+    CHECK(zone.mat->name == "Mat 7");
+    open.child<QAction>("undo")->trigger();
+    CHECK(book.all<Zone>().empty());
 }
 
 TEST_CASE("A zone in which something has stood is not taken away, and the place says why") {

@@ -17,6 +17,7 @@ constexpr int daysBeforeToday = 7 * 4;
 /// The handle is never nearer to an end of the line than so many days, where there are days beyond.
 constexpr int daysKept = 7;
 
+constexpr double roomOver = 1.08; ///< of the chart over all usable slots
 constexpr double strikeBand = 22;
 constexpr double tickBand = 22;
 constexpr double sideRoom = 12;
@@ -134,6 +135,7 @@ void DayLine::paintEvent(QPaintEvent*) {
     paintRooted(painter, area);
     paintTicks(painter, area);
     paintHandle(painter, area);
+    paintWords(painter, area);
     m_band.paint(painter, bandFrame(), *m_palette, *m_type);
     if (hasFocus()) {
         painter.setPen(QPen(m_palette->accent, 2));
@@ -143,7 +145,7 @@ void DayLine::paintEvent(QPaintEvent*) {
 }
 
 void DayLine::paintLoad(QPainter& painter, const QRectF& area) const {
-    const double most = std::max(1, m_load.usable) * 1.08;
+    const double most = std::max(1, m_load.usable) * roomOver;
     const double dayWidth = area.width() / daysShown;
     std::vector<int> below(static_cast<std::size_t>(m_load.days()), 0);
     for (std::size_t heat = 0; heat < m_load.heats.size(); ++heat) {
@@ -165,13 +167,13 @@ void DayLine::paintLoad(QPainter& painter, const QRectF& area) const {
     }
     painter.fillRect(QRectF(area.left(), area.bottom(), area.width(), 1), m_palette->benchEdge);
     if (m_load.usable == 0) return;
-    const double limit = area.bottom() - m_load.usable * area.height() / most;
+    const double limit = limitY(area);
     painter.setPen(QPen(m_palette->quietInk, 1, Qt::DashLine));
     painter.drawLine(QPointF(area.left(), limit), QPointF(area.right(), limit));
-    const QString words = say("%1 slots").arg(m_wording->number(m_load.usable));
-    painter.setFont(m_type->quiet);
-    const QFontMetricsF metrics(m_type->quiet);
-    painter.drawText(QPointF(area.right() - metrics.horizontalAdvance(words), limit - 4), words);
+}
+
+double DayLine::limitY(const QRectF& area) const {
+    return area.bottom() - area.height() / roomOver;
 }
 
 void DayLine::paintStrikes(QPainter& painter, const QRectF& area) const {
@@ -184,16 +186,6 @@ void DayLine::paintStrikes(QPainter& painter, const QRectF& area) const {
         const QRectF mark(xOf(m_from + i) - 1.5, area.top() - 8 - height, 3, height);
         painter.fillRect(mark, m_palette->accent);
     }
-    painter.setFont(m_type->quiet);
-    painter.setPen(m_palette->quietInk);
-    const QFontMetricsF metrics(m_type->quiet);
-    const QString words = say("cuttings struck");
-    // The words stand where no mark is in their way: at the left end unless something is struck there.
-    const double width = metrics.horizontalAdvance(words);
-    for (Day day = m_from; xOf(day) < area.left() + width + 8; day = day + 1)
-        if (m_load.days() > day - m_from && m_load.cuttingsStruck[static_cast<std::size_t>(day - m_from)] > 0)
-            return;
-    painter.drawText(QPointF(area.left(), area.top() - 8), words);
 }
 
 void DayLine::paintTicks(QPainter& painter, const QRectF& area) const {
@@ -221,10 +213,6 @@ void DayLine::paintHandle(QPainter& painter, const QRectF& area) const {
         const double x = xOf(m_today);
         painter.setPen(QPen(m_palette->ink, 1, Qt::DotLine));
         painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
-        if (std::abs(xOf(m_day) - x) > 9) {
-            painter.setFont(m_type->quiet);
-            painter.drawText(QPointF(x + 4, area.top() + 12), say("today"));
-        }
     }
     const double x = xOf(m_day);
     painter.setPen(QPen(m_palette->ink, 2));

@@ -90,6 +90,10 @@ private:
     void paintTicks(QPainter& painter, const QRectF& chart) const;
     void paintHandle(QPainter& painter, const QRectF& chart) const;
     void paintRooted(QPainter& painter, const QRectF& chart) const;
+    void paintWords(QPainter& painter, const QRectF& chart) const;
+    [[nodiscard]] std::vector<QRectF> marks(const QRectF& chart) const;
+    /// Where all usable slots are taken.
+    [[nodiscard]] double limitY(const QRectF& chart) const;
 
     const Palette* m_palette;
     const TypeSizes* m_type = nullptr;

@@ -6,11 +6,12 @@
 #include <QPointer>
 
 class QLabel;
+class QPushButton;
 
 namespace warmbench::ui {
 
-/// Offers what was typed when the program last ended and is not in the book; out of sight while there is
-/// nothing of that.
+/// Offers what was typed and is not in the book: put aside, or over from when the program last ended. What
+/// was about something that is gone can be copied. Out of sight while there is nothing of that.
 class DraftBar : public QFrame {
     Q_OBJECT
 public:
@@ -27,6 +28,7 @@ private:
 
     QPointer<Drafts> m_drafts;
     QLabel* m_words;
+    QPushButton* m_goOn;
 };
 
 } // namespace warmbench::ui

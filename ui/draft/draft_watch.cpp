@@ -28,9 +28,10 @@ void DraftWatch::begin(Drafts* drafts, const Draft& what) {
     m_before = fieldsOf(m_form);
     m_latest = m_before;
     if (const Draft* found = drafts->find(what.place, what.key)) {
-        const QJsonObject fields =
-            found->fields; // filling in may make the form tell, and so change the draft
-        fillFields(m_form, fields);
+        const Draft typed = *found; // filling in may make the form tell, and so change the draft
+        // Where the thing is not what it was, only what was typed is put over it.
+        const bool same = what.fresh || typed.before.isEmpty() || typed.before == m_before;
+        fillFields(m_form, same ? typed.fields : changedFields(typed.before, typed.fields));
         m_latest = fieldsOf(m_form);
     }
     m_timer.start();
@@ -39,6 +40,16 @@ void DraftWatch::begin(Drafts* drafts, const Draft& what) {
 void DraftWatch::leave() {
     if (m_timer.isActive()) look();
     m_timer.stop();
+}
+
+void DraftWatch::putAside() {
+    leave();
+    if (m_drafts) m_drafts->giveBack(m_draft);
+}
+
+bool DraftWatch::hasTyped() {
+    if (m_timer.isActive()) look();
+    return m_drafts && fieldsOf(m_form) != m_before;
 }
 
 void DraftWatch::end() {
@@ -61,6 +72,8 @@ void DraftWatch::look() {
     if (now == m_before) return m_drafts->drop(m_draft.place, m_draft.key);
     Draft draft = m_draft;
     draft.fields = now;
+    draft.before = m_before;
+    draft.told = toldFields(m_form, changedFields(m_before, now));
     m_drafts->keep(draft);
 }
 

@@ -22,6 +22,11 @@ public:
     void begin(Drafts* drafts, const Draft& what);
     /// The form is about to show something else; what was typed stays a draft.
     void leave();
+    /// The same, and what was typed is offered to be gone on with.
+    void putAside();
+    /// Whether something is typed that is not in the book.
+    [[nodiscard]] bool hasTyped();
+    [[nodiscard]] const QString& key() const { return m_draft.key; }
     /// What was typed is in the book, or given up.
     void end();
     /// It was not taken after all: what was typed is a draft again.

@@ -13,7 +13,7 @@ namespace {
 
 constexpr int mostPrograms = 20;
 constexpr int soonMilliseconds = 100;
-constexpr std::size_t mostBytes = std::size_t{16} << 20;
+constexpr std::size_t mostBytes = std::size_t{64} << 20;
 
 QString numbered(const QString& name, int number) {
     return number == 1 ? name : name + u'-' + QString::number(number);
@@ -51,9 +51,15 @@ void Drafts::read() {
     for (const QJsonValue& value : document.object()[QStringLiteral("drafts")].toArray()) {
         const QJsonObject one = value.toObject();
         const auto text = [&](const char* name) { return one[QLatin1String(name)].toString(); };
-        const Draft draft{
-            text("place"), text("key"), text("words"), text("day"), one[QStringLiteral("fields")].toObject(),
-            true};
+        const Draft draft{text("place"),
+                          text("key"),
+                          text("words"),
+                          text("day"),
+                          one[QStringLiteral("fields")].toObject(),
+                          true,
+                          false,
+                          text("told"),
+                          one[QStringLiteral("before")].toObject()};
         if (!draft.place.isEmpty() && !draft.fields.isEmpty()) m_drafts += draft;
     }
 }
@@ -71,11 +77,10 @@ void Drafts::write() {
     if (m_file.isEmpty()) return;
     QJsonArray drafts;
     for (const Draft& one : m_drafts)
-        drafts += QJsonObject{{QStringLiteral("place"), one.place},
-                              {QStringLiteral("key"), one.key},
-                              {QStringLiteral("words"), one.words},
-                              {QStringLiteral("day"), one.day},
-                              {QStringLiteral("fields"), one.fields}};
+        drafts += QJsonObject{{QStringLiteral("place"), one.place},   {QStringLiteral("key"), one.key},
+                              {QStringLiteral("words"), one.words},   {QStringLiteral("day"), one.day},
+                              {QStringLiteral("fields"), one.fields}, {QStringLiteral("told"), one.told},
+                              {QStringLiteral("before"), one.before}};
     const QJsonDocument document(QJsonObject{{QStringLiteral("drafts"), drafts}});
     [[maybe_unused]] const Outcome written =
         exchange::replaceFile(m_file.toStdString(), document.toJson().toStdString());
@@ -121,6 +126,11 @@ void Drafts::take(const Draft& left) {
 
 void Drafts::giveBack(const Draft& left) {
     if (const qsizetype index = indexOf(left.place, left.key); index >= 0) m_drafts[index].left = true;
+    soon();
+}
+
+void Drafts::setGone(const Draft& left) {
+    if (const qsizetype index = indexOf(left.place, left.key, true); index >= 0) m_drafts[index].gone = true;
     soon();
 }
 

@@ -12,12 +12,16 @@ namespace warmbench::ui {
 
 /// What was typed into a form and is not in the book yet.
 struct Draft {
-    QString place;      ///< the name of the place that the form belongs to
-    QString key;        ///< which of the place's forms, in the place's own words
-    QString words;      ///< what it is, for a person: `a new target`
-    QString day;        ///< the day that the form was about, ISO 8601; empty where it is about none
-    QJsonObject fields; ///< by the names of the form's fields
-    bool left = false;  ///< over from a program that ended, and not gone on with yet
+    QString place;        ///< the name of the place that the form belongs to
+    QString key;          ///< which of the place's forms, in the place's own words
+    QString words;        ///< what it is, for a person: `a new target`
+    QString day;          ///< the day that the form was about, ISO 8601; empty where it is about none
+    QJsonObject fields;   ///< by the names of the form's fields
+    bool left = false;    ///< put aside, or over from a program that ended, and not gone on with yet
+    bool gone = false;    ///< what it was about was looked for, and is not there any more
+    QString told{};       ///< the fields that were changed, a line each, to be read and copied
+    QJsonObject before{}; ///< the fields as they were before anything was typed
+    bool fresh = false;   ///< of a thing that is not in the book: every field counts, whatever it was before
 };
 
 /// The drafts of one book, in a file beside it that is there only while there are any. A program that is
@@ -40,6 +44,8 @@ public:
     /// One that was left is gone on with, is left after all, or is thrown away.
     void take(const Draft& left);
     void giveBack(const Draft& left);
+    /// One that was given back is about nothing any more.
+    void setGone(const Draft& left);
     void dropLeft(const Draft& left);
     /// Writes now what forms have not told yet.
     void flush();

@@ -6,6 +6,7 @@
 #include <QDoubleSpinBox>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QPointer>
 #include <QSpinBox>
 
 namespace warmbench::ui {
@@ -46,6 +47,23 @@ void put(QWidget& field, const QJsonValue& value) {
     if (auto* lines = qobject_cast<QPlainTextEdit*>(&field)) lines->setPlainText(value.toString());
 }
 
+/// The words that a person reads beside a field.
+QString labelOf(const QWidget& field) {
+    const auto* tick = qobject_cast<const QCheckBox*>(&field);
+    return tick ? tick->text().remove(u'&') : field.accessibleName();
+}
+
+/// What stands in a field, as a person reads it.
+QString wordsIn(const QWidget& field) {
+    if (const auto* line = qobject_cast<const QLineEdit*>(&field)) return line->text();
+    if (const auto* box = qobject_cast<const QAbstractSpinBox*>(&field)) return box->text();
+    if (const auto* choice = qobject_cast<const QComboBox*>(&field)) return choice->currentText();
+    if (const auto* tick = qobject_cast<const QCheckBox*>(&field))
+        return tick->isChecked() ? QStringLiteral("✓") : QStringLiteral("–");
+    if (const auto* lines = qobject_cast<const QPlainTextEdit*>(&field)) return lines->toPlainText();
+    return {};
+}
+
 } // namespace
 
 QJsonObject fieldsOf(const QWidget& form) {
@@ -59,13 +77,38 @@ QJsonObject fieldsOf(const QWidget& form) {
 }
 
 void fillFields(QWidget& form, const QJsonObject& fields) {
-    // In the form's own order: what is typed later may depend on what was chosen before.
-    for (QWidget* field : form.findChildren<QWidget*>()) {
-        const auto found = fields.find(field->objectName());
-        if (found != fields.end() && !isPart(*field) && valueOf(*field).type() == found->type() &&
-            valueOf(*field) != *found)
-            put(*field, *found);
+    // In the form's own order: what is typed later may depend on what was chosen before, and be there only
+    // after it.
+    for (int round = 0; round < 2; ++round) {
+        QList<QPointer<QWidget>> there;
+        for (QWidget* field : form.findChildren<QWidget*>()) there += field;
+        for (const QPointer<QWidget>& field : there) {
+            if (!field) continue;
+            const auto found = fields.find(field->objectName());
+            if (found != fields.end() && !isPart(*field) && valueOf(*field).type() == found->type() &&
+                valueOf(*field) != *found)
+                put(*field, *found);
+        }
     }
+}
+
+QJsonObject changedFields(const QJsonObject& before, const QJsonObject& now) {
+    QJsonObject changed;
+    for (auto field = now.begin(); field != now.end(); ++field)
+        if (before.value(field.key()) != field.value()) changed[field.key()] = field.value();
+    return changed;
+}
+
+QString toldFields(const QWidget& form, const QJsonObject& fields) {
+    QStringList lines;
+    for (const QWidget* field : form.findChildren<QWidget*>()) {
+        if (field->objectName().isEmpty() || isPart(*field) || !fields.contains(field->objectName()))
+            continue;
+        const QString label = labelOf(*field);
+        const QString words = wordsIn(*field);
+        lines += label.isEmpty() ? words : label + QStringLiteral(": ") + words;
+    }
+    return lines.join(u'\n');
 }
 
 } // namespace warmbench::ui

@@ -13,4 +13,10 @@ namespace warmbench::ui {
 /// they are.
 void fillFields(QWidget& form, const QJsonObject& fields);
 
+/// Those that are not what they were before.
+[[nodiscard]] QJsonObject changedFields(const QJsonObject& before, const QJsonObject& now);
+
+/// These fields of a form as a person reads them, with their labels, a line each.
+[[nodiscard]] QString toldFields(const QWidget& form, const QJsonObject& fields);
+
 } // namespace warmbench::ui

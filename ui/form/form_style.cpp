@@ -11,7 +11,9 @@ namespace {
 QColor edgeOf(const QStyleOption& option) {
     const QColor ink = option.palette.color(QPalette::WindowText);
     const QColor ground = option.palette.color(QPalette::Base);
-    const auto between = [](int a, int b) { return (3 * a + 2 * b) / 5; };
+    // What can't be worked asks for no contrast, and looks so.
+    const int part = option.palette.currentColorGroup() == QPalette::Disabled ? 1 : 3;
+    const auto between = [part](int a, int b) { return (part * a + (5 - part) * b) / 5; };
     return {between(ink.red(), ground.red()), between(ink.green(), ground.green()),
             between(ink.blue(), ground.blue())};
 }

@@ -3,6 +3,11 @@
 #include "ui/words/phrase_words.h"
 
 namespace warmbench::ui {
+namespace {
+
+bool inFahrenheit = false;
+
+} // namespace
 
 QLabel* wrappedLabel(QWidget* parent, const char* rank) {
     auto* label = new QLabel(parent);
@@ -24,7 +29,11 @@ void TroubleLabel::tell(const QString& words) {
 }
 
 void TroubleLabel::tell(const Outcome& refusal) {
-    tell(refusal ? told(*refusal) : QString());
+    tell(refusal ? told(*refusal, Wording(QLocale(), inFahrenheit)) : QString());
+}
+
+void TroubleLabel::useFahrenheit(bool on) {
+    inFahrenheit = on;
 }
 
 } // namespace warmbench::ui

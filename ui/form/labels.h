@@ -16,6 +16,8 @@ public:
     explicit TroubleLabel(const QString& name, QWidget* parent = nullptr);
     void tell(const QString& words);
     void tell(const Outcome& refusal);
+    /// How all of them say temperatures from now on.
+    static void useFahrenheit(bool on);
 };
 
 } // namespace warmbench::ui

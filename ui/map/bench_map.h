@@ -54,6 +54,9 @@ Q_SIGNALS:
     void selectionChanged(const warmbench::ui::Selection& selection);
     /// A batch is to be carried; `dragged` as long as a button is held.
     void takenUp(warmbench::BatchId batch, bool dragged);
+    /// What can be done with a batch is to be offered there on the screen: the right button on it, or the
+    /// menu key while it is chosen.
+    void menuWanted(warmbench::BatchId batch, QPoint global);
 
 protected:
     bool event(QEvent* event) override;
@@ -66,6 +69,7 @@ protected:
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool focusNextPrevChild(bool next) override;

@@ -59,6 +59,7 @@ void MonthPlace::build() {
     m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_chart->setAccessibleName(tr("Batches by the days on which they are struck"));
     m_sums->setObjectName(QStringLiteral("monthSums"));
+    m_sums->setWordWrapMode(QTextOption::WordWrap);
     m_sums->setAccessibleName(tr("What these weeks take"));
     setFocusProxy(m_chart);
     auto* top = new QHBoxLayout;

@@ -97,12 +97,16 @@ void paintMonthHead(QPainter& painter, const MonthGrid& grid, const season::Mont
             painter.drawLine(QPointF(grid.x(day), top + (monday ? 0 : grid.line)),
                              QPointF(grid.x(day), bottom));
         painter.setPen(look.quietInk);
-        if (monday || day == 0) {
-            const int room = std::min(7 - date.weekday(), grid.days - day);
+        // The month stands over its first day that is shown, a week's day over each Monday.
+        const bool begins = day == 0 || date.dayOfMonth() == 1;
+        if (every ? begins : monday || day == 0) {
+            const QDate shown = qDate(date);
+            const int left = every ? shown.daysInMonth() - shown.day() + 1 : 7 - date.weekday();
+            const int room = std::min(left, grid.days - day);
             const QRectF week(grid.x(day) + grid.line / 6, top, room * grid.dayWidth - grid.line / 6,
                               grid.line * 1.2);
             const QString words =
-                every ? locale.toString(qDate(date), QStringLiteral("MMMM yyyy")) : wording.shortDate(date);
+                every ? locale.toString(shown, QStringLiteral("MMMM yyyy")) : wording.shortDate(date);
             if (QFontMetricsF(painter.font(), painter.device()).horizontalAdvance(words) <= week.width())
                 painter.drawText(week, Qt::AlignLeft | Qt::AlignVCenter, words);
         }

@@ -72,6 +72,14 @@ PrintDialog::PrintDialog(const HouseBook& book, const forecast::BookForecast& fo
 
 PrintDialog::~PrintDialog() = default;
 
+void PrintDialog::chooseLabelsOf(BatchId batch) {
+    m_only = batch;
+    setWindowTitle(tr("Labels of batch %1").arg(text(m_book.get<Batch>(batch).code)));
+    m_kind->setCurrentIndex(LabelsPaper);
+    m_kind->setEnabled(false);
+    refresh();
+}
+
 QDoubleSpinBox* PrintDialog::lengthField(const QString& name, double millimetres) {
     auto* field = new QDoubleSpinBox(this);
     field->setObjectName(name);
@@ -205,7 +213,9 @@ Result<Paper> PrintDialog::paper() const {
     };
     switch (m_kind->currentIndex()) {
     case LabelsPaper:
-        return labelPaper(labelsOf(m_book, batchesToLabel(m_book, span.from, span.to), m_wording),
+        return labelPaper(labelsOf(m_book,
+                                   m_only ? std::vector{*m_only} : batchesToLabel(m_book, span.from, span.to),
+                                   m_wording),
                           layoutChosen());
     case RoundPaper:
         return documentPaper(titled(tr("Round of %1").arg(m_wording.longDate(m_forecast.day()))),
@@ -238,8 +248,8 @@ void PrintDialog::refresh() {
     m_labelFields->setVisible(m_kind->currentIndex() == LabelsPaper);
     // The round and the day's page are those of the day that the window shows.
     const bool ofOneDay = m_kind->currentIndex() == RoundPaper || m_kind->currentIndex() == DayPaper;
-    m_from->setEnabled(!ofOneDay);
-    m_days->setEnabled(!ofOneDay);
+    m_from->setEnabled(!ofOneDay && !m_only);
+    m_days->setEnabled(!ofOneDay && !m_only);
     const auto chosen = paper();
     m_trouble->setText(chosen ? QString() : told(chosen.refusal()));
     m_print->setEnabled(static_cast<bool>(chosen));

@@ -30,6 +30,8 @@ public:
     PrintDialog(const HouseBook& book, const forecast::BookForecast& forecast, Day day,
                 const Wording& wording, QWidget* parent = nullptr);
     ~PrintDialog() override;
+    /// Chooses labels, and those of one batch alone.
+    void chooseLabelsOf(BatchId batch);
 
     /// What is chosen, as it would be printed now. Refused in words, such as for labels that find no room.
     [[nodiscard]] Result<Paper> paper() const;
@@ -66,6 +68,7 @@ private:
     QLabel* m_trouble;
     QPushButton* m_print;
     QPushButton* m_save;
+    std::optional<BatchId> m_only; ///< whose labels alone are printed
     std::unique_ptr<QPrinter> m_printer;
     QPrintPreviewWidget* m_preview;
 };

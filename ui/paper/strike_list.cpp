@@ -8,6 +8,7 @@
 #include "ui/words/say.h"
 #include "ui/words/taxon_text.h"
 
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -42,6 +43,31 @@ QStringList rowOf(const HouseBook& book, const Batch& batch, const Letters& lett
             batch.target ? escaped(book.get<Target>(*batch.target).name) : QStringLiteral("–")};
 }
 
+/// The slots of a stay as few rectangles, none of which holds a slot of anybody else: stretches of columns
+/// that are the same in rows one after the other are one.
+std::vector<SlotRect> blocksOf(const Stay& stay) {
+    std::map<int, std::set<int>> columnsOfRow;
+    for (const Place& place : stay.places)
+        for (int row = place.slots.row; row < place.slots.row + place.slots.height; ++row)
+            for (int col = place.slots.col; col < place.slots.col + place.slots.width; ++col)
+                columnsOfRow[row].insert(col);
+    std::vector<SlotRect> blocks;
+    for (const auto& [row, columns] : columnsOfRow)
+        for (auto col = columns.begin(); col != columns.end();) {
+            SlotRect stretch{row, *col, 1, 0};
+            for (; col != columns.end() && *col == stretch.col + stretch.width; ++col) ++stretch.width;
+            const auto above = std::find_if(blocks.begin(), blocks.end(), [&](const SlotRect& block) {
+                return block.row + block.height == stretch.row && block.col == stretch.col &&
+                       block.width == stretch.width;
+            });
+            if (above == blocks.end())
+                blocks.push_back(stretch);
+            else
+                ++above->height;
+        }
+    return blocks;
+}
+
 /// Litres from millilitres, rounded up to a tenth: too little medium is worse than a cup too much.
 QString litres(std::int64_t millilitres, const Wording& wording) {
     return wording.locale().toString(static_cast<double>((millilitres + 99) / 100) / 10, 'f', 1);
@@ -65,23 +91,18 @@ QString materialsHtml(const season::Materials& materials, const Wording& wording
 }
 
 QString placeText(const HouseBook& book, const Stay& stay, const Wording& wording) {
-    SlotRect all = stay.places.front().slots;
-    int bottom = all.row + all.height;
-    int right = all.col + all.width;
-    for (const Place& place : stay.places) {
-        all.row = std::min(all.row, place.slots.row);
-        all.col = std::min(all.col, place.slots.col);
-        bottom = std::max(bottom, place.slots.row + place.slots.height);
-        right = std::max(right, place.slots.col + place.slots.width);
-    }
     const auto span = [&](int from, int to, const QString& one, const QString& several) {
         return to - from == 1 ? one.arg(wording.number(from + 1))
                               : several.arg(wording.number(from + 1), wording.number(to));
     };
+    QStringList blocks;
+    for (const SlotRect& block : blocksOf(stay))
+        blocks += span(block.row, block.row + block.height, say("row %1"), say("rows %1 to %2")) +
+                  QStringLiteral(", ") +
+                  span(block.col, block.col + block.width, say("column %1"), say("columns %1 to %2"));
     const Zone& zone = book.get<Zone>(stay.zone);
     return text(houseOf(book, zone).name) + QStringLiteral(" · ") + text(zoneTitle(book, stay.zone)) +
-           QStringLiteral(", ") + span(all.row, bottom, say("row %1"), say("rows %1 to %2")) +
-           QStringLiteral(", ") + span(all.col, right, say("column %1"), say("columns %1 to %2"));
+           QStringLiteral(", ") + blocks.join(QStringLiteral("; "));
 }
 
 QString strikeListHtml(const HouseBook& book, const std::optional<DaySpan>& span, const Letters& letters,

@@ -16,6 +16,8 @@
 
 #include <functional>
 
+class QAbstractItemView;
+
 namespace warmbench::ui {
 
 /// What a place shows. It lives as long as the call that gives it.
@@ -61,11 +63,15 @@ Q_SIGNALS:
     void shownOnMap(const warmbench::ui::Selection& selection);
     /// Wants another place, by its name, to come into sight.
     void placeWanted(const QString& name);
+    /// What can be done with a batch is to be offered there on the screen.
+    void batchMenuWanted(warmbench::BatchId batch, QPoint global);
 
 protected:
     /// The outcome is told by the place itself, where it was asked for; what was done stands in the window's
     /// status bar.
     Outcome perform(const Command& command) { return m_performer(command); }
+    /// Offers what can be done with the batch of a line of a list, by the right button and the menu key.
+    void offerBatchMenu(QAbstractItemView* list, std::function<std::optional<BatchId>(int line)> batchOf);
     [[nodiscard]] Drafts* drafts() const { return m_drafts; }
     [[nodiscard]] const Palette& look() const { return *m_palette; }
     [[nodiscard]] const TypeSizes& type() const { return *m_type; }

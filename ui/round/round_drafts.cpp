@@ -56,10 +56,31 @@ bool RoundPlace::resume(const Draft& draft) {
         return onDay(keyOf(*m_book, one), m_day) == draft.key;
     });
     if (due == m_due.end()) return false;
-    m_dueList->setCurrentItem(m_dueList->topLevelItem(static_cast<int>(due - m_due.begin())));
+    goToDueLine(static_cast<std::size_t>(due - m_due.begin()));
+    return true;
+}
+
+void RoundPlace::goToDueLine(std::size_t line) {
+    m_dueList->setCurrentItem(m_dueList->topLevelItem(static_cast<int>(line)));
     m_onDue = true;
     showCard();
     m_dueCard->begin();
+}
+
+bool RoundPlace::goToDue(BatchId batch, round::Task task) {
+    const auto due = std::find_if(m_due.begin(), m_due.end(), [&](const round::Due& one) {
+        return one.batch == batch && one.task == task;
+    });
+    if (due != m_due.end()) goToDueLine(static_cast<std::size_t>(due - m_due.begin()));
+    return due != m_due.end();
+}
+
+bool RoundPlace::goToStop(BatchId batch) {
+    const auto stop = std::find_if(m_stops.begin(), m_stops.end(),
+                                   [&](const round::Stop& one) { return one.batch == batch; });
+    if (stop == m_stops.end()) return false;
+    goTo(static_cast<std::size_t>(stop - m_stops.begin()));
+    m_check->begin();
     return true;
 }
 

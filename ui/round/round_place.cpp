@@ -86,6 +86,8 @@ RoundPlace::RoundPlace(QWidget* parent)
     connect(m_stopList, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
         if (item) goTo(static_cast<std::size_t>(m_stopList->indexOfTopLevelItem(item)));
     });
+    offerBatchMenu(m_stopList, [this](int line) { return m_stops[static_cast<std::size_t>(line)].batch; });
+    offerBatchMenu(m_dueList, [this](int line) { return m_due[static_cast<std::size_t>(line)].batch; });
     connect(m_stopList, &QTreeWidget::itemActivated, this, [this] { m_check->begin(); });
     connect(m_dueList, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
         if (!item) return;

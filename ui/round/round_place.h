@@ -23,6 +23,10 @@ public:
     explicit RoundPlace(QWidget* parent);
     void showBook(const BookView& view) override;
     bool resume(const Draft& draft) override;
+    /// Goes to what is due of a batch, or to the first of its containers that is worth a look; false where
+    /// the round of the day has nothing of the kind.
+    bool goToDue(BatchId batch, round::Task task);
+    bool goToStop(BatchId batch);
 
 private:
     void setStops(const BookView& view);
@@ -33,6 +37,7 @@ private:
     void showDueCard(const round::Due& due);
     void showCheckCard(const round::Stop& stop);
     void goTo(std::size_t stop);
+    void goToDueLine(std::size_t line);
     void goToNext();
     void step(int stops);
     void record(const RootCheck& check);

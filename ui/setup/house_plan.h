@@ -27,6 +27,8 @@ public:
     /// Shows a house of a book, which must outlive the plan or be set anew, as it is on a day.
     void show(const HouseBook& book, std::optional<HouseId> house, Day day);
     void choose(const PlanThing& thing);
+    /// Shows a thing that is still asked about, where it was drawn.
+    void propose(const PlanShape& shape) { setDrawn(shape); }
     void setTool(Tool tool);
     [[nodiscard]] Tool tool() const { return m_tool; }
     /// Where a point of the house, in millimetres, is on the widget.

@@ -242,16 +242,22 @@ void SetupPlace::showChosen() {
     showForm(formOf(m_content), m_list->currentItem()->text(0), keyOf(*m_shown));
 }
 
-void SetupPlace::showForm(ThingForm* form, const QString& title, const QString& key) {
-    // What is left for another thing without its being kept is given up.
-    if (m_watch) m_watch->end();
+void SetupPlace::showForm(ThingForm* form, const QString& title, const QString& key,
+                          const std::optional<Zone>& drawn) {
+    // What is left for another thing without its being kept is offered to be gone on with.
+    if (m_watch && m_watch->key() == key)
+        m_watch->leave();
+    else if (m_watch)
+        m_watch->putAside();
     m_form = form;
+    m_drawn = drawn;
     delete m_room->takeWidget();
     if (form) {
         m_room->setWidget(form);
         m_watch = new DraftWatch(*form);
-        m_watch->begin(drafts(),
-                       {name(), key, m_shown ? title : tr("something new for the nursery"), {}, {}});
+        Draft what{name(), key, m_shown ? title : tr("something new for the nursery"), {}, {}};
+        what.fresh = !m_shown;
+        m_watch->begin(drafts(), what);
     }
     m_title->setText(title);
     m_keep->setVisible(form);
@@ -298,7 +304,11 @@ void SetupPlace::keep() {
         if (std::get_if<Put<Zone>>(&command->what)) added = m_book->nextId<Zone>();
         if (std::get_if<Put<ContainerType>>(&command->what)) added = m_book->nextId<ContainerType>();
     }
+    const Content before = m_content;
+    if (m_watch) m_watch->end(); // before another form takes its place
     const Outcome refusal = added ? perform(*command) : performFitted(*command);
+    const bool left = !added && m_shown && contentOf(*m_shown) == before;
+    if (m_watch && (refusal || left)) m_watch->again();
     if (!refusal && added) choose(*added);
     m_refusal->tell(refusal);
 }
@@ -311,7 +321,8 @@ void SetupPlace::choose(const Thing& thing) {
 
 void SetupPlace::remove() {
     const Thing leaving = *m_shown;
-    m_refusal->tell(std::visit(
+    if (m_watch) m_watch->end();
+    const Outcome refusal = std::visit(
         [this](const auto id) -> Outcome {
             using Kind = KindOf<decltype(id)>;
             if constexpr (std::is_same_v<Kind, Nursery>)
@@ -321,7 +332,9 @@ void SetupPlace::remove() {
             else
                 return perform({Remove<Kind>{id}});
         },
-        leaving));
+        leaving);
+    if (m_watch && m_shown == leaving) m_watch->again();
+    m_refusal->tell(refusal);
 }
 
 } // namespace warmbench::ui

@@ -45,7 +45,8 @@ private:
     void fillList();
     void addRow(QTreeWidgetItem* under, const QString& words, const Thing& thing);
     void showChosen();
-    void showForm(ThingForm* form, const QString& title, const QString& key);
+    void showForm(ThingForm* form, const QString& title, const QString& key,
+                  const std::optional<Zone>& drawn = std::nullopt);
     [[nodiscard]] ThingForm* formOf(const Content& content);
     [[nodiscard]] Content contentOf(const Thing& thing) const;
     void keep();
@@ -53,6 +54,8 @@ private:
     void startHouse();
     void startBench();
     void startZone();
+    /// Asks what covers a zone that was drawn, and for its mat, before it is put in.
+    void startDrawn(const Zone& zone);
     void startContainer();
     void choose(const Thing& thing);
     [[nodiscard]] std::optional<Thing> chosen() const;
@@ -64,6 +67,7 @@ private:
     std::vector<Thing> m_rows;    ///< of the list, by the number each item holds
     std::optional<Thing> m_shown; ///< in the form; nothing for something new
     Content m_content;            ///< the same as it was when the form was filled in
+    std::optional<Zone> m_drawn;  ///< the zone that the form asks about, as it was drawn
     QTreeWidget* m_list;
     QPushButton* m_addHouse;
     QPushButton* m_addBench;

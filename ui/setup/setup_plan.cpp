@@ -7,6 +7,7 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 /// The house in plan, and changes of what stands in it.
@@ -67,7 +68,17 @@ QWidget* SetupPlace::makePlan() {
 }
 
 void SetupPlace::showPlan() {
-    const std::optional<HouseId> house = chosenHouse();
+    const std::optional<HouseId> house =
+        m_drawn ? std::optional(m_book->get<Bench>(m_drawn->bench).house) : chosenHouse();
+    if (m_drawn) {
+        m_planPart->show();
+        m_plan->show(*m_book, house, m_today);
+        m_plan->choose(m_drawn->bench);
+        m_plan->propose(*m_drawn);
+        m_planWords->setText(
+            tr("The new zone as it was drawn. What covers it, and its mat, is asked below."));
+        return;
+    }
     const bool inHouse = m_shown && !std::holds_alternative<NurseryId>(*m_shown) &&
                          !std::holds_alternative<ContainerTypeId>(*m_shown);
     m_planPart->setVisible(house && inHouse);
@@ -82,14 +93,24 @@ void SetupPlace::takeDrawn(const PlanShape& shape) {
     if (const auto* house = std::get_if<House>(&shape)) return m_refusal->tell(perform({Put<House>{*house}}));
     const auto* bench = std::get_if<Bench>(&shape);
     const auto* zone = std::get_if<Zone>(&shape);
-    const bool isNew = bench ? bench->id.number == 0 : zone->id.number == 0;
-    const Thing added = bench ? Thing(m_book->nextId<Bench>()) : Thing(m_book->nextId<Zone>());
-    const Command command = bench   ? (isNew ? Command{Put<Bench>{*bench}} : Command{Refit{m_today, *bench}})
-                            : isNew ? Command{Put<Zone>{*zone}}
-                                    : Command{Refit{m_today, *zone}};
-    const Outcome refusal = isNew ? perform(command) : performFitted(command);
-    if (!refusal && isNew) choose(added);
-    m_refusal->tell(refusal);
+    if (zone && zone->id.number == 0) return startDrawn(*zone);
+    if (bench && bench->id.number == 0) {
+        const Thing added = m_book->nextId<Bench>();
+        const Outcome refusal = perform({Put<Bench>{*bench}});
+        if (!refusal) choose(added);
+        return m_refusal->tell(refusal);
+    }
+    m_refusal->tell(performFitted(bench ? Command{Refit{m_today, *bench}} : Command{Refit{m_today, *zone}}));
+}
+
+void SetupPlace::startDrawn(const Zone& zone) {
+    m_shown.reset();
+    showForm(formOf(zone), tr("A new zone: what covers it, and does it lie on a mat?"),
+             newKey("zone", zone.bench.number), zone);
+    if (auto* cover = m_form->findChild<QWidget*>(QStringLiteral("zoneCover"))) {
+        cover->setFocus();
+        m_room->ensureWidgetVisible(cover);
+    }
 }
 
 /// Does what may touch what stands there, once she has seen what that would be; left as it is, nothing is
@@ -102,7 +123,7 @@ Outcome SetupPlace::performFitted(const Command& command) {
     if (!effect) return effect.refusal();
     if (!effect->empty() &&
         RefitDialog(refitWords(*m_book, *effect, wording()), this).exec() != QDialog::Accepted) {
-        showChosen();
+        showPlan();
         return std::nullopt;
     }
     return perform(refit ? Command{*refit} : command);

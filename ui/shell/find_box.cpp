@@ -2,6 +2,7 @@
 
 #include <QAbstractItemView>
 #include <QCompleter>
+#include <QEvent>
 #include <QStringListModel>
 
 #include <algorithm>
@@ -20,6 +21,7 @@ FindBox::FindBox(QWidget* parent) : QLineEdit(parent), m_words(new QStringListMo
     under->setMaxVisibleItems(12);
     under->popup()->setMinimumWidth(420);
     setCompleter(under);
+    under->popup()->installEventFilter(this);
     connect(this, &QLineEdit::textEdited, this, &FindBox::search);
     connect(under, qOverload<const QString&>(&QCompleter::activated), this, [this](const QString& words) {
         const auto chosen = std::find_if(m_entries.begin(), m_entries.end(),
@@ -31,6 +33,20 @@ FindBox::FindBox(QWidget* parent) : QLineEdit(parent), m_words(new QStringListMo
 QSize FindBox::sizeHint() const {
     return {std::max(260, fontMetrics().horizontalAdvance(placeholderText()) + 56),
             QLineEdit::sizeHint().height()};
+}
+
+/// The list is wider than the field, and stands inside the window, by its edge where it must.
+bool FindBox::eventFilter(QObject* watched, QEvent* event) {
+    QWidget* list = completer()->popup();
+    const bool placed =
+        event->type() == QEvent::Show || event->type() == QEvent::Move || event->type() == QEvent::Resize;
+    if (watched == list && placed) {
+        const QRect room(window()->mapToGlobal(QPoint(0, 0)), window()->size());
+        const QPoint under = mapToGlobal(QPoint(isRightToLeft() ? width() - list->width() : 0, height()));
+        const int x = std::max(room.left(), std::min(under.x(), room.right() + 1 - list->width()));
+        if (list->x() != x) list->move(x, list->y());
+    }
+    return QLineEdit::eventFilter(watched, event);
 }
 
 void FindBox::search(const QString& typed) {

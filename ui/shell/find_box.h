@@ -24,6 +24,9 @@ public:
 Q_SIGNALS:
     void found(const warmbench::ui::Selection& selection);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void search(const QString& typed);
 

@@ -40,6 +40,8 @@ HousePage::HousePage(const WindowMenus& menus, QWidget* parent)
     setSizes({248, 880, 264});
     connect(m_map, &BenchMap::selectionChanged, this, &HousePage::chosen);
     connect(m_tray, &StrikeTray::chosen, this, [this](BatchId batch) { Q_EMIT chosen(Selection{batch}); });
+    connect(m_map, &BenchMap::menuWanted, this, &HousePage::menuWanted);
+    connect(m_tray, &StrikeTray::menuWanted, this, &HousePage::menuWanted);
     connect(m_panel, &FactPanel::strikeWanted, this, &HousePage::strikeWanted);
     connect(m_panel, &FactPanel::planWanted, this, &HousePage::planWanted);
     m_map->setHand(&m_hand);

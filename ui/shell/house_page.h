@@ -40,6 +40,8 @@ public:
     void takeUp(BatchId batch);
 
 Q_SIGNALS:
+    /// What can be done with a batch is to be offered there on the screen.
+    void menuWanted(warmbench::BatchId batch, QPoint global);
     void chosen(const warmbench::ui::Selection& selection);
     void strikeWanted();
     void planWanted();

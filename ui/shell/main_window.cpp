@@ -38,15 +38,15 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
       m_placeRow(new PlaceRow(this)),
       m_backupTrouble(new TroubleLabel(QStringLiteral("backupTrouble"), this)),
       m_onlyRead(new TroubleLabel(QStringLiteral("onlyRead"), this)), m_places(new QStackedWidget(this)),
-      m_house(new HousePage(m_menus, m_places)), m_dayBar(new DayBar(today, this)),
-      m_pastBar(new PastBar(*m_menus.now, this)), m_draftBar(new DraftBar(this)),
-      m_proposedWords(new QLabel(this)) {
+      m_house(new HousePage(m_menus, m_places)), m_round(new RoundPlace(m_places)),
+      m_dayBar(new DayBar(today, this)), m_pastBar(new PastBar(*m_menus.now, this)),
+      m_draftBar(new DraftBar(this)), m_proposedWords(new QLabel(this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setWindowTitle(tr("Warmbench"));
     addPlace(QStringLiteral("house"), tr("House"), m_house);
     addPlace(new TodayPlace(m_places));
     addPlace(new StrikeListPlace(m_places));
-    addPlace(new RoundPlace(m_places));
+    addPlace(m_round);
     addPlace(new ClimatePlace(m_places));
     addPlace(new ResultsPlace(m_places));
     addPlace(new TargetsPlace(m_places));
@@ -82,6 +82,7 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     connect(m_pastBar, &PastBar::earlierWanted, this, [this] { stepPast(-1); });
     connect(m_pastBar, &PastBar::laterWanted, this, [this] { stepPast(1); });
     connect(m_draftBar, &DraftBar::goOnWanted, this, &MainWindow::goOnWith);
+    connect(m_house, &HousePage::menuWanted, this, &MainWindow::showBatchMenu);
     connect(m_house, &HousePage::strikeWanted, this, &MainWindow::strikeSelected);
     connect(m_house, &HousePage::planWanted, this, [this] {
         if (!m_past) planDays();
@@ -116,6 +117,7 @@ void MainWindow::addPlace(const QString& name, const QString& title, QWidget* wi
 void MainWindow::addPlace(Place* place) {
     addPlace(place->name(), place->title(), place);
     place->setPerformer([this](const Command& command) { return perform(command); });
+    connect(place, &Place::batchMenuWanted, this, &MainWindow::showBatchMenu);
     connect(place, &Place::shownOnMap, this, &MainWindow::showOnMap);
     connect(place, &Place::placeWanted, this,
             [this](const QString& name) { findChild<QAction*>(name)->trigger(); });

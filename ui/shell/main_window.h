@@ -21,6 +21,7 @@ class HousePage;
 class PastBar;
 class PlaceRow;
 class PlanDialog;
+class RoundPlace;
 class StartPage;
 class TroubleLabel;
 
@@ -99,7 +100,14 @@ private:
     void showProposed(const std::optional<Command>& command);
     void performOnMap(const Command& command);
     void tell(const Outcome& refusal, const QString& done);
+    void connectBatchMenu();
+    void showBatchMenu(BatchId batch, QPoint global);
+    void moveSelected(bool inPart);
     void strikeSelected();
+    void weanSelected();
+    void checkSelected();
+    void potOnSelected();
+    void printLabelsOfSelected();
     Outcome showOpened(Result<std::unique_ptr<BookSession>> opened, const QString& name);
     void tellRefused(const Refusal& refusal, const QString& book);
     void chooseBackups();
@@ -147,6 +155,7 @@ private:
     TroubleLabel* m_onlyRead;      ///< why the book can't be changed just now
     QStackedWidget* m_places;
     HousePage* m_house;
+    RoundPlace* m_round;
     DayBar* m_dayBar;
     PastBar* m_pastBar;
     DraftBar* m_draftBar;

@@ -12,6 +12,7 @@ StrikeListPlace::StrikeListPlace(QWidget* parent)
     m_sheet->setObjectName(QStringLiteral("strikeSheet"));
     m_sheet->setAccessibleName(title());
     m_sheet->document()->setDocumentMargin(24);
+    m_sheet->setWordWrapMode(QTextOption::WordWrap); // a narrow column is as wide as its longest word
     setFocusProxy(m_sheet);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

@@ -36,6 +36,13 @@ StrikeTray::StrikeTray(QWidget* parent)
     m_list->setResizeMode(QListView::Adjust);
     m_list->installEventFilter(this);
     m_list->viewport()->installEventFilter(this);
+    m_list->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(m_list, &QWidget::customContextMenuRequested, this, [this](QPoint at) {
+        const QListWidgetItem* item = m_list->itemAt(at);
+        if (item && item->data(BatchRole).isValid())
+            Q_EMIT menuWanted(BatchId{item->data(BatchRole).toLongLong()},
+                              m_list->viewport()->mapToGlobal(at));
+    });
     connect(m_list, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* item) {
         if (item && item->data(BatchRole).isValid())
             Q_EMIT chosen(BatchId{item->data(BatchRole).toLongLong()});

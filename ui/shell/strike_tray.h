@@ -29,6 +29,8 @@ Q_SIGNALS:
     void chosen(warmbench::BatchId batch);
     /// A batch is to be carried over the map; `dragged` as long as a button is held.
     void takenUp(warmbench::BatchId batch, bool dragged);
+    /// What can be done with a batch is to be offered there on the screen.
+    void menuWanted(warmbench::BatchId batch, QPoint global);
     /// Where on the screen it is carried, and let go.
     void dragged(QPoint global);
     void letGo(QPoint global);

@@ -60,6 +60,7 @@ QHeaderView::section { background: @panel; color: @quietInk; border: none; borde
 QProgressBar { background: @rule; border: none; border-radius: 4px; }
 QProgressBar::chunk { background: @accentColour; border-radius: 4px; }
 QPushButton[primary="true"] { background: @accentColour; color: @onAccent; border-color: @accentColour; }
+QPushButton[primary="true"]:disabled { background: transparent; color: @benchEdge; border-color: @rule; }
 QPushButton[primary="true"]:focus { border-color: @ink; }
 QPushButton[place="true"] { border: none; border-radius: 0; background: transparent; color: @quietInk; padding: 7px 12px 5px 12px; border-bottom: 3px solid transparent; }
 QPushButton[place="true"]:checked { color: @ink; border-bottom: 3px solid @accentColour; }
@@ -67,6 +68,8 @@ QPushButton[place="true"]:focus { background: @accentGround; }
 QLineEdit { selection-background-color: @accentColour; selection-color: @onAccent; border: 1px solid @fieldEdge; border-radius: 5px; padding: 3px 8px; }
 QPlainTextEdit { background: @panel; border: 1px solid @fieldEdge; border-radius: 5px; padding: 2px 4px; selection-background-color: @accentColour; selection-color: @onAccent; }
 QPlainTextEdit:focus { border: 2px solid @accentColour; padding: 1px 3px; }
+QLineEdit:disabled, QPlainTextEdit:disabled { color: @benchEdge; border-color: @rule; background: transparent; }
+QSpinBox:disabled, QDoubleSpinBox:disabled, QComboBox:disabled, QDateEdit:disabled, QCheckBox:disabled { color: @benchEdge; }
 QLineEdit:focus { border: 2px solid @accentColour; padding: 2px 7px; }
 QListView, QTextBrowser, QScrollArea { background: @panel; border: none; }
 QListView { selection-background-color: @accentGround; selection-color: @ink; }

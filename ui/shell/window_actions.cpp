@@ -56,16 +56,7 @@ void MainWindow::connectMenus() {
     connect(m_menus.today, &QAction::triggered, &line, [&line] { line.setDay(line.today()); });
     connect(m_menus.play, &QAction::triggered, &line, [&line] { line.play(!line.isPlaying()); });
     connect(m_menus.showBatch, &QAction::triggered, this, [this] { showOnMap(m_selection); });
-    connect(m_menus.move, &QAction::triggered, this, [this] {
-        const auto* batch = std::get_if<BatchId>(&m_selection);
-        if (!batch) return;
-        showPlace(housePlace);
-        m_house->takeUp(*batch);
-    });
-    connect(m_menus.strike, &QAction::triggered, this, &MainWindow::strikeSelected);
-    connect(m_menus.removeBatch, &QAction::triggered, this, [this] {
-        if (const Batch* batch = selectedBatch()) performOnMap({RemoveBatch{batch->id}});
-    });
+    connectBatchMenu();
     connect(m_menus.planDays, &QAction::triggered, this, &MainWindow::planDays);
     connect(m_menus.keys, &QAction::triggered, this, &MainWindow::showKeys);
     connect(m_menus.about, &QAction::triggered, this, &MainWindow::showAbout);
@@ -85,7 +76,11 @@ void MainWindow::updateActions() {
     m_menus.now->setEnabled(m_past.has_value());
     m_menus.languages->setEnabled(m_plan.isNull()); // a plan that is being looked at would be lost
     m_menus.showBatch->setEnabled(batch);
-    m_menus.move->setEnabled(batch && !m_past && batch->state != BatchState::Ended);
+    for (QAction* action : {m_menus.move, m_menus.split})
+        action->setEnabled(batch && !m_past && batch->state != BatchState::Ended);
+    const bool struck = batch && !m_past && !m_proposed && batch->state == BatchState::Struck;
+    for (QAction* action : {m_menus.check, m_menus.wean, m_menus.potOn}) action->setEnabled(struck);
+    m_menus.labels->setEnabled(batch && !m_past && batch->state != BatchState::Ended);
     m_menus.strike->setEnabled(planned);
     m_menus.removeBatch->setEnabled(planned);
     const QString undo = open && !m_past && !m_proposed ? m_session->undoWords() : QString();

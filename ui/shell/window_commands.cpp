@@ -57,10 +57,6 @@ void MainWindow::tell(const Outcome& refusal, const QString& done) {
     updateActions();
 }
 
-void MainWindow::strikeSelected() {
-    if (const Batch* batch = selectedBatch()) performOnMap({StrikeBatch{batch->id, m_today}});
-}
-
 void MainWindow::planDays() {
     if (m_plan) {
         m_plan->raise();
@@ -119,7 +115,7 @@ void MainWindow::showKeys() {
            "batches, "
            "Escape: back<br>M or Space: take up the chosen batch; then arrows aim, Tab: the next zone that "
            "suits, T: turn, Enter: put down, Escape: put back<br>+ and -: zoom, 0: show everything<br>Ctrl "
-           "and arrows: move the map</p>"
+           "and arrows: move the map<br>Menu key or right button: all that can be done with a batch</p>"
            "<p><b>On the day line</b><br>Left and Right: a day<br>PgUp and PgDn: a week<br>Home: today, "
            "Space: play</p>"
            "<p><b>On the house in plan</b> (Nursery)<br>N and P: the next thing and the one "

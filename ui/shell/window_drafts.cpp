@@ -2,7 +2,6 @@
 #include "ui/shell/main_window.h"
 
 #include <QAction>
-#include <QStatusBar>
 
 /// What was typed and is not in the book yet.
 namespace warmbench::ui {
@@ -15,6 +14,7 @@ void MainWindow::openDrafts() {
 
 void MainWindow::goOnWith(const Draft& left) {
     const Draft draft = left; // what is told of changes with the drafts
+    m_drafts->flush();        // so that no form tells later what it holds now
     for (Place* place : m_listed) {
         if (place->name() != draft.place) continue;
         showNow();
@@ -23,7 +23,7 @@ void MainWindow::goOnWith(const Draft& left) {
         findChild<QAction*>(place->name())->trigger();
         if (place->resume(draft)) continue;
         m_drafts->giveBack(draft);
-        statusBar()->showMessage(tr("What %1 was about is not there any more.").arg(draft.words));
+        m_drafts->setGone(draft);
     }
 }
 

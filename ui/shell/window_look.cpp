@@ -1,3 +1,4 @@
+#include "ui/form/labels.h"
 #include "ui/language/language.h"
 #include "ui/plan/plan_dialog.h"
 #include "ui/shell/day_bar.h"
@@ -81,6 +82,7 @@ void MainWindow::applyLook() {
     const bool dark = m_theme == Theme::Dark || (m_theme == Theme::System && desktopIsDark());
     m_palette = dark ? &darkPalette() : &lightPalette();
     m_wording = Wording(QLocale(), m_fahrenheit);
+    TroubleLabel::useFahrenheit(m_fahrenheit);
     QAction* const themes[] = {m_menus.systemTheme, m_menus.lightTheme, m_menus.darkTheme};
     themes[static_cast<std::size_t>(m_theme)]->setChecked(true);
     const QSignalBlocker quiet(m_menus.fahrenheit);

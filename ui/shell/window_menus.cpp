@@ -73,12 +73,19 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     today = add(house, "today", say("&Today"), QKeySequence(Qt::ALT | Qt::Key_Home));
     play = add(house, "play", say("&Play the days"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P));
 
-    QMenu* batches = bar.addMenu(say("&Batches"));
+    batches = bar.addMenu(say("&Batches"));
     showBatch = add(batches, "showBatch", say("Show the selected batch on the &map"));
     move = add(batches, "moveBatch", say("Put the selected batch &elsewhere"),
                QKeySequence(Qt::CTRL | Qt::Key_M));
+    split = add(batches, "splitBatch", say("Put &part of the selected batch elsewhere"));
+    batches->addSeparator();
     strike =
         add(batches, "strike", say("&Strike the selected batch today"), QKeySequence(Qt::CTRL | Qt::Key_T));
+    check = add(batches, "checkBatch", say("&Check the selected batch on the round"));
+    wean = add(batches, "weanBatch", say("&Wean the selected batch today"));
+    potOn = add(batches, "potOnBatch", say("Pot the selected batch &on"));
+    batches->addSeparator();
+    labels = add(batches, "printLabels", say("Print the selected batch's &labels…"));
     removeBatch = add(batches, "removeBatch", say("&Remove the selected planned batch"));
 
     QMenu* plan = bar.addMenu(say("&Plan", "menu"));

@@ -38,8 +38,14 @@ struct WindowMenus {
     QAction* dayOn;
     QAction* today;
     QAction* play;
+    QMenu* batches; ///< of the selected batch; it is the one under the pointer, too
     QAction* move;
+    QAction* split;
     QAction* strike;
+    QAction* check;
+    QAction* wean;
+    QAction* potOn;
+    QAction* labels;
     QAction* removeBatch;
     QAction* showBatch;
     QAction* planDays;

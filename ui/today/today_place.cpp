@@ -60,6 +60,11 @@ TodayPlace::TodayPlace(QWidget* parent)
     both->addLayout(right, 2);
     connect(m_do, &QPushButton::clicked, this, &TodayPlace::doCurrent);
     connect(m_map, &QPushButton::clicked, this, &TodayPlace::showCurrentOnMap);
+    offerBatchMenu(m_list, [this](int line) -> std::optional<BatchId> {
+        const Task& task = m_tasks[static_cast<std::size_t>(line)];
+        if (task.kind == Kind::Round) return std::nullopt;
+        return task.batch;
+    });
     connect(m_list, &QTreeWidget::itemActivated, this, &TodayPlace::doCurrent);
     connect(m_list, &QTreeWidget::currentItemChanged, this, &TodayPlace::enableButtons);
 }

@@ -28,7 +28,7 @@ constexpr int textRows = 7;
 
 ListDialog::ListDialog(const HouseBook& book, const RecipeLibrary& library, season::ListKind kind,
                        const Wording& wording, Performer performer, QWidget* parent)
-    : QDialog(parent), m_book(book), m_library(library), m_wording(wording),
+    : DraftDialog(parent), m_book(book), m_library(library), m_wording(wording),
       m_performer(std::move(performer)), m_kind(new QComboBox(this)), m_text(new QPlainTextEdit(this)),
       m_head(new QCheckBox(tr("The first line names the &columns"), this)), m_order(new QComboBox(this)),
       m_ownTaxa(new QCheckBox(tr("Names that nobody knows are taxa of my &own"), this)),
@@ -102,7 +102,7 @@ void ListDialog::build() {
     connect(m_order, &QComboBox::currentIndexChanged, this, &ListDialog::readColumns);
     connect(m_ownTaxa, &QCheckBox::toggled, this, &ListDialog::showLines);
     connect(m_putIn, &QPushButton::clicked, this, &ListDialog::accept);
-    connect(cancel, &QPushButton::clicked, this, &QDialog::reject);
+    connect(cancel, &QPushButton::clicked, this, &ListDialog::reject);
 }
 
 void ListDialog::openFile() {

@@ -1,9 +1,8 @@
 #pragma once
 
 #include "core/season/list/thing_list.h"
+#include "ui/draft/draft_dialog.h"
 #include "ui/words/wording.h"
-
-#include <QDialog>
 
 #include <functional>
 
@@ -21,7 +20,7 @@ class TroubleLabel;
 /// Takes a list of targets, stocks, recipes or earlier results that is pasted or opened, shows line by line
 /// how it is understood before anything is in the book, and lets her say what each column means. Lines that
 /// are wrong say why; the rest is put in as one step.
-class ListDialog : public QDialog {
+class ListDialog : public DraftDialog {
     Q_OBJECT
 public:
     using Performer = std::function<Outcome(const Command&)>;

@@ -1,6 +1,5 @@
 #include "ui/wants/table_place.h"
 
-#include "ui/draft/draft_watch.h"
 #include "ui/form/labels.h"
 #include "ui/form/table.h"
 #include "ui/wants/list_dialog.h"
@@ -12,6 +11,11 @@
 #include <QVBoxLayout>
 
 namespace warmbench::ui {
+namespace {
+
+const QString listKey = QStringLiteral("list"); ///< of the draft of a list; those of things are numbers
+
+} // namespace
 
 void setNumber(QTreeWidgetItem& item, int column, const QString& words) {
     item.setText(column, words);
@@ -59,13 +63,16 @@ std::int64_t TablePlace::chosen() const {
 }
 
 void TablePlace::addListButton(season::ListKind kind) {
+    m_listKind = kind;
     connect(addButton(name() + QStringLiteral("List"), tr("Put in a &list…")), &QPushButton::clicked, this,
-            [this, kind] {
-                ListDialog dialog(
-                    book(), recipes(), kind, wording(),
-                    [this](const Command& command) { return perform(command); }, this);
-                dialog.exec();
-            });
+            &TablePlace::askForList);
+}
+
+void TablePlace::askForList() {
+    ListDialog dialog(
+        book(), recipes(), m_listKind, wording(), [this](const Command& command) { return perform(command); },
+        this);
+    dialog.ask(drafts(), {name(), listKey, tr("a pasted list"), {}, {}});
 }
 
 QJsonObject TablePlace::typedFor(std::int64_t number) const {
@@ -73,14 +80,15 @@ QJsonObject TablePlace::typedFor(std::int64_t number) const {
     return draft ? draft->fields : QJsonObject();
 }
 
-void TablePlace::ask(QDialog& dialog, std::int64_t number, const QString& words) {
-    auto* watch = new DraftWatch(dialog);
-    watch->begin(drafts(), {name(), QString::number(number), words, {}, {}});
-    dialog.exec();
-    watch->end();
+void TablePlace::ask(DraftDialog& dialog, std::int64_t number, const QString& words) {
+    dialog.ask(drafts(), {name(), QString::number(number), words, {}, {}});
 }
 
 bool TablePlace::resume(const Draft& draft) {
+    if (draft.key == listKey) {
+        askForList();
+        return true;
+    }
     const std::int64_t number = draft.key.toLongLong();
     for (int row = 0; number != 0 && row < m_table->topLevelItemCount(); ++row)
         if (m_table->topLevelItem(row)->data(0, idNumber).toLongLong() == number) {

@@ -3,7 +3,6 @@
 #include "core/season/list/thing_list.h"
 #include "ui/place/place.h"
 
-class QDialog;
 class QHBoxLayout;
 class QVBoxLayout;
 class QLabel;
@@ -13,6 +12,7 @@ class QTreeWidgetItem;
 
 namespace warmbench::ui {
 
+class DraftDialog;
 class TroubleLabel;
 
 /// A place that lists things of one kind, with buttons to put in, change and remove one. Enter and a double
@@ -46,7 +46,7 @@ protected:
     [[nodiscard]] QJsonObject typedFor(std::int64_t number) const;
     /// Runs a dialog that asks for a thing (0: a new one); what is typed is kept as a draft, called by these
     /// words.
-    void ask(QDialog& dialog, std::int64_t number, const QString& words);
+    void ask(DraftDialog& dialog, std::int64_t number, const QString& words);
 
     /// One more button behind the usual ones.
     QPushButton* addButton(const QString& objectName, const QString& words);
@@ -60,6 +60,8 @@ protected:
     [[nodiscard]] Day today() const { return m_today; }
 
 private:
+    /// Takes a list, with what was typed of it before.
+    void askForList();
     void changeCurrent();
     void removeCurrent();
     void enableButtons();
@@ -69,6 +71,7 @@ private:
     Day m_today;
     QLabel* m_words;
     QTreeWidget* m_table;
+    season::ListKind m_listKind{}; ///< that of the list button
     QPushButton* m_new;
     QPushButton* m_change;
     QPushButton* m_remove;

@@ -10,12 +10,12 @@
 namespace warmbench::ui {
 
 ThingDialog::ThingDialog(const QString& title, Performer performer, QWidget* parent)
-    : QDialog(parent), m_performer(std::move(performer)), m_fields(new QFormLayout),
+    : DraftDialog(parent), m_performer(std::move(performer)), m_fields(new QFormLayout),
       m_refusal(new TroubleLabel(QStringLiteral("dialogRefusal"), this)) {
     setWindowTitle(title);
     auto* ends = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     connect(ends, &QDialogButtonBox::accepted, this, &ThingDialog::accept);
-    connect(ends, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    connect(ends, &QDialogButtonBox::rejected, this, &ThingDialog::reject);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(20, 16, 20, 16);
     column->addLayout(m_fields);

@@ -1,8 +1,7 @@
 #pragma once
 
 #include "core/book/command.h"
-
-#include <QDialog>
+#include "ui/draft/draft_dialog.h"
 
 #include <functional>
 
@@ -13,7 +12,7 @@ namespace warmbench::ui {
 class TroubleLabel;
 
 /// A dialog that asks for one thing and closes only once it is in the book.
-class ThingDialog : public QDialog {
+class ThingDialog : public DraftDialog {
     Q_OBJECT
 public:
     using Performer = std::function<Outcome(const Command&)>;

@@ -8,6 +8,7 @@
 #include <QDir>
 #include <QFile>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTest>
@@ -41,6 +42,13 @@ void typeInDialog(const QString& form) {
         dialog.type("taxonName", "Olearia x haastii");
         dialog.type("targetPlants", "77");
         dialog.type("targetNote", "for the hedge");
+    } else if (form == QStringLiteral("list")) {
+        auto* lines = dialog.field<QPlainTextEdit>("listText");
+        lines->setPlainText(QStringLiteral("daisy bush\t60\t1/12/2027\t-\t"));
+        lines->moveCursor(QTextCursor::End);
+        QTest::keyClicks(lines, QStringLiteral("for the bank"));
+        dialog.field<QComboBox>("listOrder")->setCurrentIndex(2);
+        dialog.field<QComboBox>("listColumn4")->setCurrentIndex(0);
     } else {
         dialog.type("stockPlace", "behind the frames");
         dialog.field<QPushButton>("addFlush")->click();
@@ -54,6 +62,9 @@ void typeInWindow(ui::MainWindow& window, const QString& form) {
         window.findChild<QAction*>(QStringLiteral("round"))->trigger();
         typist.type("checkRooted", "3");
         typist.type("checkNote", "half a line");
+    } else if (form == QStringLiteral("nursery")) {
+        window.findChild<QAction*>(QStringLiteral("setup"))->trigger();
+        typist.type("hands2", "417");
     } else {
         window.findChild<QAction*>(QStringLiteral("setup"))->trigger();
         typist.field<QPushButton>("addHouse")->click();
@@ -73,8 +84,8 @@ bool isKept(const QString& file, const char* what) {
 
 } // namespace
 
-/// faults_typing BOOK target|stock|round|house: opens a book in a window, types into a form without putting
-/// it in, says `typed` once that is beside the book, and waits to be killed.
+/// faults_typing BOOK target|list|stock|round|house|nursery: opens a book in a window, types into a form
+/// without putting it in, says `typed` once that is beside the book, and waits to be killed.
 int main(int argc, char** argv) {
     if (argc != 3) return 2;
     const QApplication application(argc, argv);
@@ -86,22 +97,26 @@ int main(int argc, char** argv) {
     if (window.openBook(book)) return 3;
     window.show();
     const auto done = [&, form] {
-        const char* last = form == QStringLiteral("target")  ? "for the hedge"
-                           : form == QStringLiteral("stock") ? "\"flushCuttings2\": 9"
-                           : form == QStringLiteral("round") ? "half a line"
-                                                             : "Tunnel 9";
+        const char* last = form == QStringLiteral("target")    ? "for the hedge"
+                           : form == QStringLiteral("list")    ? "\"listColumn4\": 0"
+                           : form == QStringLiteral("stock")   ? "\"flushCuttings2\": 9"
+                           : form == QStringLiteral("round")   ? "half a line"
+                           : form == QStringLiteral("nursery") ? "\"hands2\": 417"
+                                                               : "Tunnel 9";
         if (!tests::comes([&] { return isKept(book, last); })) std::exit(4);
         std::puts("typed");
         std::fflush(stdout);
     };
-    if (form == QStringLiteral("target") || form == QStringLiteral("stock")) {
-        const QString place = form + QStringLiteral("s");
+    const bool list = form == QStringLiteral("list");
+    if (list || form == QStringLiteral("target") || form == QStringLiteral("stock")) {
+        const QString place = list ? QStringLiteral("targets") : form + QStringLiteral("s");
         window.findChild<QAction*>(place)->trigger();
         QTimer::singleShot(0, [&] {
             typeInDialog(form);
             done();
         });
-        window.findChild<QPushButton*>(place + QStringLiteral("New"))->click();
+        window.findChild<QPushButton*>(place + (list ? QStringLiteral("List") : QStringLiteral("New")))
+            ->click();
     } else {
         typeInWindow(window, form);
         done();
