@@ -102,6 +102,7 @@ void improveBy(Workings& workings, const BoundOptions& options, Totals& totals, 
     const Formulation& formulation = workings.formulation;
     if (stop.stop_requested() || formulation.shelves.empty()) return;
     workings.begin(stop);
+    if (stop.stop_requested()) return;
     DualFunction& dual = *workings.dual;
     Ascent& root = *workings.root;
     Domain domain = wholeDomain(formulation);

@@ -177,10 +177,13 @@ public:
         return std::move(m_result);
     }
 
-    Formulation finish() {
+    Formulation finish(const std::stop_token& stop) {
         addDays();
-        addLabour();
-        for (std::size_t i = 0; i < m_problem.stocks.size(); ++i) addStock(static_cast<int>(i));
+        if (!stop.stop_requested()) addLabour();
+        for (std::size_t i = 0; i < m_problem.stocks.size(); ++i) {
+            if (stop.stop_requested()) return unfinished();
+            addStock(static_cast<int>(i));
+        }
         return std::move(m_result);
     }
 
@@ -358,7 +361,7 @@ Formulation formulate(const Problem& problem, const ZoneKinds& zones, const std:
         else
             builder.addUncounted();
     }
-    return builder.finish();
+    return builder.finish(stop);
 }
 
 } // namespace warmbench::planner
