@@ -5,9 +5,16 @@
 #include <catch2/catch.hpp>
 
 #include <QAccessible>
+#include <QApplication>
+#include <QNativeGestureEvent>
+#include <QPointingDevice>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
+
+#include <cmath>
+#include <memory>
+#include <utility>
 
 using namespace warmbench;
 using namespace warmbench::ui;
@@ -42,6 +49,38 @@ struct ShownMap {
 };
 
 } // namespace
+
+TEST_CASE("Two fingers on a touch pad zoom the map about the place between them") {
+    ShownMap shown;
+    const Selection zone{shown.zone(0).id};
+    const QRect before = shown.map.mapLayout().extent(shown.map.scene(), zone);
+    const QPointF about = shown.middleOf(zone);
+    const QPointF global = shown.map.viewport()->mapToGlobal(about);
+    QNativeGestureEvent spread(Qt::ZoomNativeGesture, QPointingDevice::primaryPointingDevice(), 2, about,
+                               about, global, 0.5, {});
+    QApplication::sendEvent(shown.map.viewport(), &spread);
+    const QRect after = shown.map.mapLayout().extent(shown.map.scene(), zone);
+    CHECK(after.width() == Approx(1.5 * before.width()).epsilon(0.02));
+    // The ends of scrolling may hold it back by a few dots.
+    CHECK(std::hypot(shown.middleOf(zone).x() - about.x(), shown.middleOf(zone).y() - about.y()) < 20);
+}
+
+TEST_CASE("Two fingers on a touch screen zoom the map") {
+    ShownMap shown;
+    const Selection zone{shown.zone(0).id};
+    const int before = shown.map.mapLayout().extent(shown.map.scene(), zone).width();
+    static const std::unique_ptr<QPointingDevice> screen(QTest::createTouchDevice());
+    const QPoint middle = shown.map.viewport()->rect().center();
+    QWidget* viewport = shown.map.viewport();
+    const auto at = [&](int apart) {
+        return std::pair(middle - QPoint(apart, 0), middle + QPoint(apart, 0));
+    };
+    QTest::touchEvent(viewport, screen.get()).press(0, at(60).first).press(1, at(60).second);
+    for (int apart = 70; apart <= 120; apart += 10)
+        QTest::touchEvent(viewport, screen.get()).move(0, at(apart).first).move(1, at(apart).second);
+    QTest::touchEvent(viewport, screen.get()).release(0, at(120).first).release(1, at(120).second);
+    CHECK(shown.map.mapLayout().extent(shown.map.scene(), zone).width() > before * 5 / 4);
+}
 
 TEST_CASE("A click chooses the batch under it, the zone where no batch stands, nothing beside the benches") {
     ShownMap shown;

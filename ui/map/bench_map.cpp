@@ -31,6 +31,8 @@ BenchMap::BenchMap(QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     setViewportMargins(ringWidth, ringWidth, ringWidth, ringWidth);
     viewport()->setAttribute(Qt::WA_OpaquePaintEvent);
+    viewport()->setAttribute(Qt::WA_AcceptTouchEvents);
+    viewport()->grabGesture(Qt::PinchGesture);
     viewport()->setMouseTracking(true);
     // A house stands as it stands, whatever the direction of reading.
     horizontalScrollBar()->setLayoutDirection(Qt::LeftToRight);
@@ -267,6 +269,7 @@ QString BenchMap::wordsAt(QPoint position) const {
 }
 
 bool BenchMap::viewportEvent(QEvent* event) {
+    if (pinched(event)) return true;
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const QString words = wordsAt(help->pos());
