@@ -1,5 +1,6 @@
 #include "app/command/reckon.h"
 
+#include "app/command/book_words.h"
 #include "app/command/figures.h"
 #include "app/command/number_option.h"
 #include "core/rooting/proportion.h"
@@ -87,7 +88,7 @@ int reckonStrikeCount(const StrikeCountAsked& asked) {
                                      " cuttings give, expected one that fewer give"});
     Figures figures;
     figures.add("strike", found->strike, "strike",
-                std::to_string(found->strike) + (found->strike == 1 ? " cutting" : " cuttings"));
+                counted(static_cast<std::size_t>(found->strike), "cutting", "cuttings"));
     figures.add("sureness", found->sureness, "sureness", percentText(found->sureness));
     figures.add("expected", found->expected, "expected to root", fixedText(found->expected, 1) + " cuttings");
     figures.print(asked.json);

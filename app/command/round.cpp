@@ -2,6 +2,7 @@
 #include "app/command/call.h"
 #include "app/command/open_book.h"
 #include "app/command/round_words.h"
+#include "app/storage/undo_steps.h"
 #include "core/exchange/table/table_text.h"
 #include "core/round/merge.h"
 #include "core/round/results.h"
@@ -54,25 +55,17 @@ int enter(const RoundOptions& options, Day day) {
 /// Batches that the journal of a copy tells as weaned since it was copied, and when. Nothing where the two
 /// journals have not begun as one, as after an export.
 Result<std::vector<round::Weaned>> weanedIn(const BookFile& file, BookFile& copy) {
-    constexpr std::string_view undo = "Undo: ";
-    constexpr std::string_view redo = "Redo: ";
     constexpr std::string_view wean = "Wean ";
     const auto here = file.journalLines();
     if (!here) return here.refusal();
     const auto there = copy.journalLines();
     if (!there) return there.refusal();
-    const auto parted =
-        std::mismatch(here->begin(), here->end(), there->begin(), there->end(),
-                      [](const JournalLine& a, const JournalLine& b) {
-                          return a.seq == b.seq && a.at == b.at && a.who == b.who && a.words == b.words;
-                      })
-            .second;
+    const auto parted = std::mismatch(here->begin(), here->end(), there->begin(), there->end()).second;
     std::map<std::string, int> times;
     for (auto line = parted; line != there->end(); ++line) {
-        std::string_view words = line->words;
-        const bool undone = words.starts_with(undo);
-        if (undone || words.starts_with(redo)) words.remove_prefix(undo.size());
-        if (words.starts_with(wean)) times[std::string(words.substr(wean.size()))] += undone ? -1 : 1;
+        const auto [way, step] = UndoSteps::told(line->words);
+        if (step.starts_with(wean))
+            times[step.substr(wean.size())] += way == UndoSteps::Way::TakenBack ? -1 : 1;
     }
     std::vector<std::string> codes;
     for (const auto& [code, count] : times)

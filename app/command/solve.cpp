@@ -179,10 +179,9 @@ void report(const SolveAsked& asked, const Problem& problem, const Solved& solve
         printJson(json);
         return;
     }
-    std::cout << answer.placed.size() << " of " << problem.batches.size()
-              << (problem.batches.size() == 1 ? " batch" : " batches") << " placed, "
-              << costWords(problem, answer.cost) << "; " << gapWords(answer) << "; " << fixedText(seconds, 1)
-              << " s\n";
+    std::cout << answer.placed.size() << " of " << counted(problem.batches.size(), "batch", "batches")
+              << " placed, " << costWords(problem, answer.cost) << "; " << gapWords(answer) << "; "
+              << fixedText(seconds, 1) << " s\n";
     if (asked.why) printWhy(problem, solved);
     if (worth) std::cout << worthTable(problem, *worth);
 }

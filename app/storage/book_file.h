@@ -18,6 +18,7 @@ struct JournalLine {
     std::string at; ///< UTC, ISO 8601
     std::string who;
     std::string words;
+    friend bool operator==(const JournalLine&, const JournalLine&) = default;
 };
 /// The same with what it changed.
 struct JournalEntry : JournalLine {

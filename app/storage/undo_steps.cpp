@@ -17,10 +17,6 @@ constexpr std::string_view undoMark = "Undo: ";
 constexpr std::string_view redoMark = "Redo: ";
 constexpr int entriesAtOnce = 200;
 
-std::string without(std::string_view mark, const std::string& words) {
-    return words.substr(mark.size());
-}
-
 /// Takes one away from those counted under some words, where there is one.
 bool takesOne(std::map<std::string, int>& counts, const std::string& words) {
     const auto found = counts.find(words);
@@ -30,6 +26,12 @@ bool takesOne(std::map<std::string, int>& counts, const std::string& words) {
 }
 
 } // namespace
+
+UndoSteps::Told UndoSteps::told(const std::string& words) {
+    if (words.starts_with(undoMark)) return {Way::TakenBack, words.substr(undoMark.size())};
+    if (words.starts_with(redoMark)) return {Way::DoneAgain, words.substr(redoMark.size())};
+    return {Way::Done, words};
+}
 
 std::string UndoSteps::undoWords(const Step& step) {
     return std::string(undoMark) + step.words;
@@ -77,17 +79,14 @@ Outcome UndoSteps::readEarlier() {
         int entries = 0;
         for (; query.next(); ++entries) {
             m_readFrom = query.value(0).toLongLong();
-            const std::string words = query.value(1).toString().toStdString();
-            if (words.starts_with(undoMark)) {
-                const std::string step = without(undoMark, words);
+            const auto [way, step] = told(query.value(1).toString().toStdString());
+            if (way == Way::TakenBack) {
                 ++m_takenBack[step];
                 if (!takesOne(doneAgain, step) && canBeRedone)
                     m_undone.insert(m_undone.begin(), {m_readFrom, step});
                 continue;
             }
-            const bool again = words.starts_with(redoMark);
-            const std::string step = again ? without(redoMark, words) : words;
-            if (again)
+            if (way == Way::DoneAgain)
                 ++doneAgain[step];
             else
                 canBeRedone = false;

@@ -22,6 +22,14 @@ public:
         std::string words;
     };
 
+    enum class Way { Done, TakenBack, DoneAgain };
+    /// What an entry of the journal says of a step.
+    struct Told {
+        Way way = Way::Done;
+        std::string step;
+    };
+    [[nodiscard]] static Told told(const std::string& words);
+
     /// Reads the latest steps of whom the store names now from its journal. The store must outlive this.
     Outcome read(const Store& store);
     void clear();

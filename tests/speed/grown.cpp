@@ -1,14 +1,25 @@
 #include "grown.h"
 
+#include "core/planner/format/problem_format.h"
+
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <cstdio>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace warmbench::speed {
 
 using planner::Problem;
+
+std::optional<Problem> problemIn(const char* file) {
+    auto problem = planner::readProblemFile(file);
+    if (problem) return std::move(*problem);
+    std::fprintf(stderr, "%s\n", problem.refusal().text().c_str());
+    return std::nullopt;
+}
 
 Problem grown(const Problem& one, int batches) {
     Problem all = one;

@@ -1,4 +1,3 @@
-#include "core/planner/format/problem_format.h"
 #include "core/planner/planner.h"
 #include "grown.h"
 
@@ -113,11 +112,8 @@ int run(int argc, char** argv) {
         std::fprintf(stderr, "speed_planner_growth PROBLEM [PICTURE.svg [SECONDS]]\n");
         return 2;
     }
-    const auto one = planner::readProblemFile(argv[1]);
-    if (!one) {
-        std::fprintf(stderr, "%s\n", one.refusal().text().c_str());
-        return 2;
-    }
+    const auto one = problemIn(argv[1]);
+    if (!one) return 2;
     const double seconds = argc > 3 ? std::atof(argv[3]) : 10;
     std::puts("| batches | rounds | ms a round | peak MB |\n|---|---|---|---|");
     std::vector<Point> points;

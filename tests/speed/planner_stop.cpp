@@ -1,4 +1,3 @@
-#include "core/planner/format/problem_format.h"
 #include "core/planner/planner.h"
 #include "grown.h"
 
@@ -40,11 +39,8 @@ int run(int argc, char** argv) {
         std::fprintf(stderr, "speed_planner_stop PROBLEM [BATCHES [MOMENTS [LAST-SECOND]]]\n");
         return 2;
     }
-    const auto one = planner::readProblemFile(argv[1]);
-    if (!one) {
-        std::fprintf(stderr, "%s\n", one.refusal().text().c_str());
-        return 2;
-    }
+    const auto one = problemIn(argv[1]);
+    if (!one) return 2;
     const int batches = argc > 2 ? std::atoi(argv[2]) : static_cast<int>(one->batches.size());
     const int moments = argc > 3 ? std::atoi(argv[3]) : 20;
     const double last = argc > 4 ? std::atof(argv[4]) : 2;

@@ -9,6 +9,8 @@
 #include <QMainWindow>
 #include <QPointer>
 
+#include <functional>
+
 class QLabel;
 class QStackedWidget;
 
@@ -105,6 +107,8 @@ private:
     void moveSelected(bool inPart);
     void strikeSelected();
     void weanSelected();
+    /// Shows the round and goes there to the selected batch; says so where it has nothing of it.
+    void goToSelectedInRound(const std::function<bool(BatchId)>& go, const QString& notThere);
     void checkSelected();
     void potOnSelected();
     void printLabelsOfSelected();

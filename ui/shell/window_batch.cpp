@@ -60,24 +60,23 @@ void MainWindow::weanSelected() {
         performOnMap(*command);
 }
 
-void MainWindow::checkSelected() {
+void MainWindow::goToSelectedInRound(const std::function<bool(BatchId)>& go, const QString& notThere) {
     const Batch* batch = selectedBatch();
     if (!batch) return;
     const BatchId id = batch->id;
     const QString code = text(batch->code);
     findChild<QAction*>(m_round->name())->trigger();
-    if (!m_round->goToStop(id))
-        statusBar()->showMessage(tr("No container of %1 is worth a look on this day.").arg(code));
+    if (!go(id)) statusBar()->showMessage(notThere.arg(code));
+}
+
+void MainWindow::checkSelected() {
+    goToSelectedInRound([this](BatchId batch) { return m_round->goToStop(batch); },
+                        tr("No container of %1 is worth a look on this day."));
 }
 
 void MainWindow::potOnSelected() {
-    const Batch* batch = selectedBatch();
-    if (!batch) return;
-    const BatchId id = batch->id;
-    const QString code = text(batch->code);
-    findChild<QAction*>(m_round->name())->trigger();
-    if (!m_round->goToDue(id, round::Task::PotOn))
-        statusBar()->showMessage(tr("%1 is not due to be potted on on this day.").arg(code));
+    goToSelectedInRound([this](BatchId batch) { return m_round->goToDue(batch, round::Task::PotOn); },
+                        tr("%1 is not due to be potted on on this day."));
 }
 
 void MainWindow::printLabelsOfSelected() {

@@ -180,11 +180,9 @@ public:
     Formulation finish(const std::stop_token& stop) {
         addDays();
         if (!stop.stop_requested()) addLabour();
-        for (std::size_t i = 0; i < m_problem.stocks.size(); ++i) {
-            if (stop.stop_requested()) return unfinished();
+        for (std::size_t i = 0; i < m_problem.stocks.size() && !stop.stop_requested(); ++i)
             addStock(static_cast<int>(i));
-        }
-        return std::move(m_result);
+        return stop.stop_requested() ? unfinished() : std::move(m_result);
     }
 
 private:
