@@ -96,7 +96,7 @@ std::string remedy(const season::TargetNeed& need) {
            woodNames[static_cast<std::size_t>(way.recipe.wood)] +
            (way.cuttings == 1 ? " cutting " : " cuttings ") +
            (way.late ? "at once, it will be late: by " : "while the wood is right, by ") +
-           way.window.last.iso();
+           way.whole.last.iso();
 }
 
 /// Targets that a batch is meant for, or struck for.

@@ -164,7 +164,7 @@ void addRemedies(TargetCoverage& coverage, HouseBook& book, const std::vector<co
                                            "the same")
                                  : pattern("strike %1 %2 cuttings from %3 to %4"),
                 need.way->cuttings, Phrase(woodNames[static_cast<std::size_t>(need.way->recipe.wood)]),
-                need.way->window.first, need.way->window.last));
+                need.way->whole.first, need.way->whole.last));
         else
             coverage.remedies.push_back(need.why);
     }

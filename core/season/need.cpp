@@ -16,35 +16,43 @@ constexpr double readyShare = 0.9;
 constexpr int mostDaysLate = 28;
 /// A target is not put off to a later season that leaves fewer days than this to spare.
 constexpr int daysToSpare = 14;
+/// Looked ahead for the next time at which a wood is right; a season comes once a year.
+constexpr int daysOfAYear = 366;
 
 /// How one recipe could meet a date, before the number of cuttings is known.
 struct Chance {
     Way way;
     std::optional<StrikeWindow> now;   ///< in the days asked for and in time
+    StrikeWindow nowWhole;             ///< the same, beyond the days asked for
     std::optional<StrikeWindow> late;  ///< in the days asked for, though late
     std::optional<StrikeWindow> later; ///< the first one after the days asked for that is in time
+    std::optional<StrikeWindow> next;  ///< the first one from the first day asked for on, in time or not
 };
 
 std::optional<Chance> chanceOf(const HouseBook& book, const Recipe& recipe, const PlanRequest& request,
                                Day due) {
     auto way = wayBy(recipe);
     if (!way) return std::nullopt;
-    Chance chance{std::move(*way), {}, {}, {}};
+    Chance chance{std::move(*way), {}, {}, {}, {}, {}};
     const Day latest = due - chance.way.daysToReady;
     const Day end = request.from + (request.days - 1);
     const Nursery& nursery = book.nursery();
     const Season local = seasonFor(recipe.season.value, nursery.latitude.units(), nursery.seasonShiftDays);
-    for (const StrikeWindow& window : strikeWindows(local, request.from, std::max(end, latest))) {
+    const Day farthest = std::max({end, latest, request.from + daysOfAYear});
+    for (const StrikeWindow& window : strikeWindows(local, request.from, farthest)) {
+        if (!chance.next) chance.next = StrikeWindow{std::max(window.first, request.from), window.last};
         const StrikeWindow inPeriod{std::max(window.first, request.from), std::min(window.last, end)};
         if (inPeriod.first > inPeriod.last) {
             if (!chance.later && window.first <= latest)
                 chance.later = StrikeWindow{window.first, std::min(window.last, latest)};
             continue;
         }
-        if (inPeriod.first <= latest)
+        if (inPeriod.first <= latest) {
             chance.now = StrikeWindow{inPeriod.first, std::min(inPeriod.last, latest)};
-        else if (inPeriod.first - latest <= mostDaysLate)
+            chance.nowWhole = StrikeWindow{inPeriod.first, std::min(window.last, latest)};
+        } else if (inPeriod.first - latest <= mostDaysLate) {
             chance.late = StrikeWindow{inPeriod.first, std::min(inPeriod.last, inPeriod.first + 6)};
+        }
     }
     return chance;
 }
@@ -67,41 +75,71 @@ const Chance* bestOf(const std::vector<Chance>& chances, Has has) {
     return best;
 }
 
+/// A way with its days, and as many cuttings as the plants still wanted ask for.
+Way wayIn(const Chance& chance, StrikeWindow window, StrikeWindow whole, int missing, double sureness) {
+    Way way = chance.way;
+    way.window = window;
+    way.whole = whole;
+    const auto count = rooting::strikeCount(missing, sureness, way.take);
+    way.cuttings = count ? count->strike : missing;
+    return way;
+}
+
+/// No season meets the date: what the next one would give all the same.
+void decideTooLate(TargetNeed& need, const std::vector<Chance>& chances, Day due, double sureness) {
+    need.state = NeedState::TooLate;
+    const Chance& quickest =
+        *std::min_element(chances.begin(), chances.end(), [](const Chance& a, const Chance& b) {
+            return a.way.daysToReady < b.way.daysToReady;
+        });
+    const Day atLatest = due - quickest.way.daysToReady;
+    const Chance* soonest = nullptr;
+    const auto ready = [](const Chance& one) { return one.next->first + one.way.daysToReady; };
+    for (const Chance& chance : chances)
+        if (chance.next && (!soonest || ready(chance) < ready(*soonest))) soonest = &chance;
+    if (!soonest) {
+        need.why = phrase("no season meets the date: %1 cuttings take %2 days, so they had to be struck by "
+                          "%3; give it a later date",
+                          woodWords(quickest.way), quickest.way.daysToReady, atLatest);
+        return;
+    }
+    need.why = phrase("no season meets the date: %1 cuttings take %2 days, so they had to be struck by %3; "
+                      "give it a later date, %4 at the earliest",
+                      woodWords(quickest.way), quickest.way.daysToReady, atLatest, ready(*soonest));
+    need.ahead = wayIn(*soonest, *soonest->next, *soonest->next, need.missing, sureness);
+    need.ahead->late = true;
+}
+
 void decide(TargetNeed& need, const std::vector<Chance>& chances, Day due, double sureness) {
     const Chance* now = bestOf(chances, [](const Chance& one) { return one.now.has_value(); });
     const Chance* later = bestOf(chances, [](const Chance& one) {
         return one.later && one.later->last - one.later->first >= daysToSpare;
     });
     const Chance* late = bestOf(chances, [](const Chance& one) { return one.late.has_value(); });
-    if (chances.empty()) {
-        need.state = NeedState::NoRecipe;
-        need.why = phrase("no recipe says how to strike it; write one, or copy that of a relative");
-        return;
-    }
+    // A few days only are better than none in time.
+    if (!now && !later) later = bestOf(chances, [](const Chance& one) { return one.later.has_value(); });
     if (later && (!now || later->later->first - now->now->last > 60)) {
         need.state = NeedState::Later;
+        need.ahead = wayIn(*later, *later->later, *later->later, need.missing, sureness);
         need.why = phrase("%1 cuttings can be struck in time from %2 to %3", woodWords(later->way),
                           later->later->first, later->later->last);
         return;
     }
-    const Chance* chosen = now ? now : late;
-    if (!chosen) {
-        need.state = NeedState::TooLate;
-        const Chance& quickest =
-            *std::min_element(chances.begin(), chances.end(), [](const Chance& a, const Chance& b) {
-                return a.way.daysToReady < b.way.daysToReady;
-            });
-        need.why = phrase("no season meets the date: %1 cuttings take %2 days, so they had to be struck by "
-                          "%3; give it a later date",
-                          woodWords(quickest.way), quickest.way.daysToReady, due - quickest.way.daysToReady);
-        return;
-    }
-    const auto count = rooting::strikeCount(need.missing, sureness, chosen->way.take);
+    if (!now && !late) return decideTooLate(need, chances, due, sureness);
     need.state = NeedState::Now;
-    need.way = chosen->way;
-    need.way->window = now ? *chosen->now : *chosen->late;
-    need.way->cuttings = count ? count->strike : need.missing;
+    need.way = now ? wayIn(*now, *now->now, now->nowWhole, need.missing, sureness)
+                   : wayIn(*late, *late->late, *late->late, need.missing, sureness);
     need.way->late = !now;
+}
+
+void noRecipe(TargetNeed& need, std::optional<Wood> wood) {
+    need.state = NeedState::NoRecipe;
+    if (wood)
+        need.why = phrase("no recipe says how to strike %1 cuttings of it; leave the wood open, write a "
+                          "recipe, or copy that of a relative",
+                          Phrase(woodNames[static_cast<std::size_t>(*wood)]));
+    else
+        need.why = phrase("no recipe says how to strike it; write one, or copy that of a relative");
 }
 
 } // namespace
@@ -169,7 +207,10 @@ TargetNeed targetNeed(const HouseBook& book, const RecipeLibrary& library, const
     std::vector<Chance> chances;
     for (const Recipe& recipe : recipesFor(book, library, book.get<Taxon>(target.taxon), target.wood))
         if (auto chance = chanceOf(book, recipe, request, target.due)) chances.push_back(std::move(*chance));
-    decide(need, chances, target.due, request.surenessPermille / 1000.0);
+    if (chances.empty())
+        noRecipe(need, target.wood);
+    else
+        decide(need, chances, target.due, request.surenessPermille / 1000.0);
     return need;
 }
 

@@ -30,7 +30,8 @@ inline constexpr Money usualChangeCost{500};
 /// How a target can be met: a recipe, the days on which its cuttings may be struck, and how many.
 struct Way {
     Recipe recipe;
-    StrikeWindow window;       ///< within the days asked for
+    StrikeWindow window;       ///< within the days asked for; for one that lies ahead, the same as `whole`
+    StrikeWindow whole;        ///< all of it, from the first day asked for on, however far it reaches
     int daysToReady = 0;       ///< from the strike day to the last slot free, at the ideal root zone
     DegreeDays rooting{};      ///< until the sure share of those that root have rooted
     rooting::BetaShape take;   ///< belief in the share that roots
@@ -58,7 +59,12 @@ struct TargetNeed {
     int missing = 0;  ///< plants still to be raised
     NeedState state = NeedState::Covered;
     std::optional<Way> way; ///< present for Now
-    Phrase why;             ///< in words, for all states but Now
+    /// How it can be met once its wood is right again: present for Later, and for TooLate, where it is `late`
+    /// and the quickest there is. Nothing of it can be struck in the days asked for with the date met.
+    std::optional<Way> ahead;
+    Phrase why; ///< in words, for all states but Now
+    /// The way that there is, now or ahead; null where there is none.
+    [[nodiscard]] const Way* anyWay() const { return way ? &*way : ahead ? &*ahead : nullptr; }
 };
 
 /// Every target of the book with what it needs, in order of their dates. What its batches will give is

@@ -47,6 +47,7 @@ std::optional<Way> wayOfPlanned(const HouseBook& book, const Batch& batch, Day d
         if (window.holds(batch.strikeDay))
             way->window = {std::max(window.first, request.from),
                            std::max(batch.strikeDay, std::min({window.last, end, due - way->daysToReady}))};
+    way->whole = way->window;
     return way;
 }
 

@@ -27,8 +27,13 @@ bool canRootIn(const HouseBook& book, const Zone& zone, const Recipe& recipe, Da
 void addStocks(TargetAnswer& answer, const HouseBook& book, TaxonId taxon) {
     const int days = answer.window.last - answer.window.first + 1;
     std::int64_t all = 0;
+    bool any = false;
+    bool anyOfWood = false;
     for (const auto& [id, stock] : book.all<Stock>()) {
-        if (stock.taxon != taxon || !yields(stock, answer.recipe.wood)) continue;
+        if (stock.taxon != taxon) continue;
+        any = true;
+        if (!yields(stock, answer.recipe.wood)) continue;
+        anyOfWood = true;
         const auto steps = stockSteps(book, stock, answer.recipe.wood, answer.window.first, days);
         if (steps.empty()) continue;
         answer.stocks.push_back({id, steps.back().total});
@@ -37,27 +42,59 @@ void addStocks(TargetAnswer& answer, const HouseBook& book, TaxonId taxon) {
     std::stable_sort(answer.stocks.begin(), answer.stocks.end(),
                      [](const StockOffer& a, const StockOffer& b) { return a.cuttings > b.cuttings; });
     const Phrase wood = woodNames[static_cast<std::size_t>(answer.recipe.wood)];
-    if (answer.stocks.empty())
-        answer.inTheWay.push_back(phrase("no stock gives %1 cuttings of it then", wood));
+    const bool one = answer.cuttings == 1;
+    if (!any)
+        answer.inTheWay.push_back(
+            phrase(one ? pattern("the book has no stock of it, which would have to give %1 %2 cutting")
+                       : pattern("the book has no stock of it, which would have to give %1 %2 cuttings"),
+                   answer.cuttings, wood));
+    else if (!anyOfWood)
+        answer.inTheWay.push_back(
+            phrase(one ? pattern("its stock gives no %2 cuttings at all, and %1 is needed")
+                       : pattern("its stock gives no %2 cuttings at all, and %1 are needed"),
+                   answer.cuttings, wood));
+    else if (answer.stocks.empty())
+        answer.inTheWay.push_back(
+            phrase(one ? pattern("its stock gives no %2 cuttings in those days, and %1 is needed")
+                       : pattern("its stock gives no %2 cuttings in those days, and %1 are needed"),
+                   answer.cuttings, wood));
     else if (all < answer.cuttings)
         answer.inTheWay.push_back(phrase(all == 1 ? pattern("its stock gives %1 %2 cutting of %3")
                                                   : pattern("its stock gives %1 %2 cuttings of %3"),
                                          all, wood, answer.cuttings));
 }
 
+bool holds(const Zone& zone, const ContainerType& type) {
+    const auto [height, width] = std::pair(type.footprint.height, type.footprint.width);
+    return (height <= zone.rows && width <= zone.cols) ||
+           (type.turnable && width <= zone.rows && height <= zone.cols);
+}
+
 void addZones(TargetAnswer& answer, const HouseBook& book) {
-    for (const auto& [id, zone] : book.all<Zone>()) {
+    const auto& all = book.all<Zone>();
+    bool suits = false;
+    for (const auto& [id, zone] : all) {
         if (!canRootIn(book, zone, answer.recipe, answer.window.first)) continue;
+        suits = true;
+        if (answer.containerType && !holds(zone, book.get<ContainerType>(*answer.containerType))) continue;
         answer.zones.push_back(id);
         answer.freeSlots += zone.usableSlots() - slotsTaken(book, id, answer.window.first);
     }
-    if (answer.zones.empty())
+    if (all.empty())
+        answer.inTheWay.push_back(phrase("no house has a zone to root them in"));
+    else if (!suits)
         answer.inTheWay.push_back(phrase("no zone has a cover and a heat that suit it"));
+    else if (answer.zones.empty())
+        answer.inTheWay.push_back(phrase("%1 is too large for every zone that suits it",
+                                         book.get<ContainerType>(*answer.containerType).name));
     else if (answer.freeSlots < answer.slots)
         answer.inTheWay.push_back(phrase(answer.freeSlots == 1
                                              ? pattern("zones that suit it have %1 slot free on %2")
                                              : pattern("zones that suit it have %1 slots free on %2"),
                                          answer.freeSlots, answer.window.first));
+    const auto open = [](const auto& entry) { return entry.second.cover == Cover::Open; };
+    if (!all.empty() && answer.openDays > 0 && std::none_of(all.begin(), all.end(), open))
+        answer.inTheWay.push_back(phrase("no zone is without a cover, to wean and grow on in"));
 }
 
 void addHands(TargetAnswer& answer, const HouseBook& book) {
@@ -95,14 +132,24 @@ Phrase doubtOf(const Way& way, int plants) {
 } // namespace
 
 std::optional<TargetAnswer> answerFor(const HouseBook& book, const TargetNeed& need) {
-    if (!need.way) return std::nullopt;
-    const Way& way = *need.way;
+    if (!need.anyWay()) return std::nullopt;
+    const Way& way = *need.anyWay();
+    const Target& target = book.get<Target>(need.target);
     TargetAnswer answer;
     answer.recipe = way.recipe;
-    answer.window = way.window;
+    answer.window = way.whole;
+    answer.ahead = !need.way;
     answer.cuttings = way.cuttings;
     answer.openDays = way.recipe.weanDays.value + way.recipe.growOnDays.value;
     answer.rootingDays = way.daysToReady - answer.openDays;
+    answer.ready = way.whole.first + way.daysToReady;
+    answer.lateDays = std::max(0, answer.ready - target.due);
+    if (answer.lateDays > 0)
+        answer.inTheWay.push_back(phrase(
+            answer.lateDays == 1 ? pattern("even struck on %1 they are potted on by %2 only, 1 day late")
+                                 : pattern("even struck on %1 they are potted on by %2 only, %3 days "
+                                           "late"),
+            answer.window.first, answer.ready, answer.lateDays));
     if (const ContainerType* type = containerFor(book, way.recipe)) {
         const int each = std::max(1, cuttingsIn(*type, way.recipe));
         answer.containerType = type->id;
@@ -111,11 +158,10 @@ std::optional<TargetAnswer> answerFor(const HouseBook& book, const TargetNeed& n
     } else {
         answer.inTheWay.push_back(phrase("the book has no container to strike in"));
     }
-    addStocks(answer, book, book.get<Target>(need.target).taxon);
+    addStocks(answer, book, target.taxon);
     addZones(answer, book);
     addHands(answer, book);
     answer.doubt = doubtOf(way, need.missing);
-    if (way.late) answer.inTheWay.push_back(phrase("even struck at once it is late"));
     return answer;
 }
 

@@ -10,16 +10,20 @@ struct StockOffer {
     std::int64_t cuttings = 0;
 };
 
-/// How a target that can be struck now would be met, before the planner looks for days and places.
+/// How a target would be met, in the days asked for or once its wood is right again, before the planner looks
+/// for days and places.
 struct TargetAnswer {
     Recipe recipe;
-    StrikeWindow window;
+    StrikeWindow window; ///< all of it, from the first day asked for on
+    bool ahead = false;  ///< nothing is to be struck in the days asked for
     std::int64_t cuttings = 0;
     std::optional<ContainerTypeId> containerType; ///< nothing where the book has none
     int containers = 0;
     int slots = 0;
     int rootingDays = 0;            ///< at the recipe's ideal root zone
     int openDays = 0;               ///< weaning and growing on, in the open
+    Day ready;                      ///< potted on, when struck on the first day at the ideal root zone
+    int lateDays = 0;               ///< that this is after the target's date
     std::vector<StockOffer> stocks; ///< those that give most first
     std::vector<ZoneId> zones;      ///< whose cover suits and whose mat or house can be as warm as it needs
     int freeSlots = 0;              ///< in them, on the first day of the window
@@ -27,7 +31,7 @@ struct TargetAnswer {
     Phrase doubt; ///< why so many cuttings are asked for, where it is doubt about the take; else empty
 };
 
-/// Nothing where the target is covered or can't be struck in the days asked for: the need says why.
+/// Nothing where the target is covered or no recipe is known: the need says why.
 [[nodiscard]] std::optional<TargetAnswer> answerFor(const HouseBook& book, const TargetNeed& need);
 
 } // namespace warmbench::season

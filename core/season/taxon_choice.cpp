@@ -1,7 +1,9 @@
 #include "core/season/taxon_choice.h"
 
 #include "core/book/query.h"
+#include "core/crop/library/taxon_name.h"
 
+#include <map>
 #include <set>
 
 namespace warmbench::season {
@@ -45,11 +47,24 @@ Command withTaxon(const TaxonChoice& choice, Command command, const std::string&
     return {Group{label, {Command{Put<Taxon>{added}}, std::move(command)}}};
 }
 
-std::vector<std::string> taxonNames(const HouseBook& book, const RecipeLibrary& library) {
+std::vector<TaxonOffer> taxonOffers(const HouseBook& book, const RecipeLibrary& library) {
     std::set<std::string> names;
     for (const auto& [id, taxon] : book.all<Taxon>()) addNames(names, taxon);
     for (const KnownTaxon& taxon : library.taxa()) addNames(names, taxon);
-    return {names.begin(), names.end()};
+    std::map<std::string, std::string> offers;
+    for (const std::string& name : names) {
+        const std::vector<const KnownTaxon*> known = library.named(name);
+        if (known.size() < 2 || findTaxon(book, name)) {
+            offers.emplace(name, name);
+            continue;
+        }
+        for (const KnownTaxon* one : known)
+            if (nameKey(one->name).find(nameKey(name)) == std::string::npos)
+                offers.emplace(one->name + " (" + name + ")", one->name);
+    }
+    std::vector<TaxonOffer> list;
+    for (auto& [words, name] : offers) list.push_back({words, name});
+    return list;
 }
 
 } // namespace warmbench::season

@@ -28,7 +28,14 @@ struct TaxonChoice {
 /// `label`.
 [[nodiscard]] Command withTaxon(const TaxonChoice& choice, Command command, const std::string& label);
 
-/// Every name by which a taxon can be chosen, each once, in their order.
-[[nodiscard]] std::vector<std::string> taxonNames(const HouseBook& book, const RecipeLibrary& library);
+/// A line of a list from which a taxon is picked.
+struct TaxonOffer {
+    std::string words; ///< a name, or `Viburnum opulus (snowball)` where the name alone means several
+    std::string name;  ///< that chooseTaxon takes
+};
+
+/// Every name by which a taxon can be chosen, each once, in the order of the words. A name of several is not
+/// among them: each of the several is offered with it, unless its own name has it in it already.
+[[nodiscard]] std::vector<TaxonOffer> taxonOffers(const HouseBook& book, const RecipeLibrary& library);
 
 } // namespace warmbench::season

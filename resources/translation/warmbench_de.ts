@@ -124,6 +124,10 @@
         <translation>%1 sind genannt, aber nur %2 wurden angesehen</translation>
     </message>
     <message>
+        <source>%1 at %2, %3, then %4 in the open</source>
+        <translation>%1 bei %2, %3, danach offen %4</translation>
+    </message>
+    <message>
         <source>%1 batches</source>
         <translation>%1 Partien</translation>
     </message>
@@ -246,6 +250,10 @@
     <message>
         <source>%1 is too large for every zone</source>
         <translation>%1 ist für jede Zone zu groß</translation>
+    </message>
+    <message>
+        <source>%1 is too large for every zone that suits it</source>
+        <translation>%1 ist für jede passende Zone zu groß</translation>
     </message>
     <message>
         <source>%1 kWh, %2</source>
@@ -746,6 +754,10 @@
     <message>
         <source>%1; expected -50 to 60 °C</source>
         <translation>%1; erwartet -50 bis 60 °C</translation>
+    </message>
+    <message>
+        <source>%1; in the way: %2</source>
+        <translation>%1; im Weg: %2</translation>
     </message>
     <message>
         <source>%1; now %2 to %3, Enter keeps it</source>
@@ -3467,12 +3479,16 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Sie &amp;stehen</translation>
     </message>
     <message>
-        <source>They take %1 slot (%2) for %3 at %4, %5, then %6 in the open.</source>
-        <translation>Sie belegen %1 Stellplatz (%2), Dauer %3 bei %4, %5, danach offen %6.</translation>
+        <source>They stand for %1.</source>
+        <translation>Sie stehen: %1.</translation>
     </message>
     <message>
-        <source>They take %1 slots (%2) for %3 at %4, %5, then %6 in the open.</source>
-        <translation>Sie belegen %1 Stellplätze (%2), Dauer %3 bei %4, %5, danach offen %6.</translation>
+        <source>They take %1 slot (%2) for %3.</source>
+        <translation>Sie belegen %1 Stellplatz (%2), Dauer %3.</translation>
+    </message>
+    <message>
+        <source>They take %1 slots (%2) for %3.</source>
+        <translation>Sie belegen %1 Stellplätze (%2), Dauer %3.</translation>
     </message>
     <message>
         <source>They would need the mat at %1, which %2 there does not bear.</source>
@@ -4435,8 +4451,12 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>selbst allein im Haus endete es nicht früher</translation>
     </message>
     <message>
-        <source>even struck at once it is late</source>
-        <translation>selbst sofort gesteckt kommt es zu spät</translation>
+        <source>even struck on %1 they are potted on by %2 only, %3 days late</source>
+        <translation>selbst am %1 gesteckt wird erst am %2 getopft, %3 Tage zu spät</translation>
+    </message>
+    <message>
+        <source>even struck on %1 they are potted on by %2 only, 1 day late</source>
+        <translation>selbst am %1 gesteckt wird erst am %2 getopft, 1 Tag zu spät</translation>
     </message>
     <message>
         <source>evergreen hardwood</source>
@@ -5091,6 +5111,22 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>die Mutterpflanzen geben %1 Stecklinge (%2) von %3</translation>
     </message>
     <message>
+        <source>its stock gives no %2 cuttings at all, and %1 are needed</source>
+        <translation>die Mutterpflanzen geben gar keine Stecklinge (%2), und %1 sind nötig</translation>
+    </message>
+    <message>
+        <source>its stock gives no %2 cuttings at all, and %1 is needed</source>
+        <translation>die Mutterpflanzen geben gar keine Stecklinge (%2), und %1 ist nötig</translation>
+    </message>
+    <message>
+        <source>its stock gives no %2 cuttings in those days, and %1 are needed</source>
+        <translation>die Mutterpflanzen geben in diesen Tagen keine Stecklinge (%2), und %1 sind nötig</translation>
+    </message>
+    <message>
+        <source>its stock gives no %2 cuttings in those days, and %1 is needed</source>
+        <translation>die Mutterpflanzen geben in diesen Tagen keine Stecklinge (%2), und %1 ist nötig</translation>
+    </message>
+    <message>
         <source>its user or password is not written right</source>
         <translation>Benutzer oder Passwort sind darin nicht richtig geschrieben</translation>
     </message>
@@ -5311,6 +5347,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>darin lässt sich kein Hausbuch anlegen: %1</translation>
     </message>
     <message>
+        <source>no house has a zone to root them in</source>
+        <translation>kein Haus hat eine Zone zum Bewurzeln</translation>
+    </message>
+    <message>
         <source>no mat running</source>
         <translation>keine Heizmatte in Betrieb</translation>
     </message>
@@ -5343,12 +5383,20 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>kein Grund genannt</translation>
     </message>
     <message>
+        <source>no recipe says how to strike %1 cuttings of it; leave the wood open, write a recipe, or copy that of a relative</source>
+        <translation>kein Rezept sagt, wie Stecklinge (%1) davon zu stecken sind; lassen Sie das Holz offen, schreiben Sie ein Rezept oder kopieren Sie das einer Verwandten</translation>
+    </message>
+    <message>
         <source>no recipe says how to strike it; write one, or copy that of a relative</source>
         <translation>kein Rezept sagt, wie zu stecken ist; schreiben Sie eines oder kopieren Sie das einer Verwandten</translation>
     </message>
     <message>
         <source>no season meets the date: %1 cuttings take %2 days, so they had to be struck by %3; give it a later date</source>
         <translation>keine Zeit hält den Termin: Stecklinge (%1) brauchen %2 Tage, mussten also bis %3 gesteckt sein; geben Sie einen späteren Termin</translation>
+    </message>
+    <message>
+        <source>no season meets the date: %1 cuttings take %2 days, so they had to be struck by %3; give it a later date, %4 at the earliest</source>
+        <translation>keine Zeit hält den Termin: Stecklinge (%1) brauchen %2 Tage, mussten also bis %3 gesteckt sein; geben Sie einen späteren Termin, frühestens %4</translation>
     </message>
     <message>
         <source>no set-point, nor off, suits all that is held there together</source>
@@ -5361,10 +5409,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>no stock gives %1 cuttings of it</source>
         <translation>keine Mutterpflanzen geben Stecklinge (%1) davon</translation>
-    </message>
-    <message>
-        <source>no stock gives %1 cuttings of it then</source>
-        <translation>dann geben keine Mutterpflanzen Stecklinge (%1) davon</translation>
     </message>
     <message>
         <source>no stock named</source>
@@ -5381,6 +5425,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>no zone has the cover that it needs: %1</source>
         <translation>keine Zone hat die nötige Abdeckung: %1</translation>
+    </message>
+    <message>
+        <source>no zone is without a cover, to wean and grow on in</source>
+        <translation>keine Zone ist offen, zum Abhärten und Weiterkultivieren</translation>
     </message>
     <message>
         <source>no zone offers it anything nearer to its ideal</source>
@@ -5934,6 +5982,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>the book has no kind of container yet, in which it could have been struck</source>
         <translation>das Buch hat noch keine Gefäßart, in die gesteckt worden sein könnte</translation>
+    </message>
+    <message>
+        <source>the book has no stock of it, which would have to give %1 %2 cutting</source>
+        <translation>das Buch hat keine Mutterpflanzen davon, die %1 Steckling (%2) geben müssten</translation>
+    </message>
+    <message>
+        <source>the book has no stock of it, which would have to give %1 %2 cuttings</source>
+        <translation>das Buch hat keine Mutterpflanzen davon, die %1 Stecklinge (%2) geben müssten</translation>
     </message>
     <message>
         <source>the book has no such recipe of %1</source>

@@ -8,7 +8,8 @@
 
 namespace warmbench::tests {
 
-/// A place that shows the small nursery of planning on 2 August 2027, and does in it what is asked for.
+/// A place that shows the small nursery of planning, on 2 August 2027 unless told otherwise, and does in it
+/// what is asked for.
 template <class Shown>
 struct ShownPlace {
     testing::SeasonBook nursery;
@@ -16,6 +17,7 @@ struct ShownPlace {
     ui::Wording wording{QLocale(QLocale::English, QLocale::UnitedKingdom)};
     ui::TypeSizes type = ui::typeSizes(QApplication::font());
     Shown place{nullptr};
+    Day seenOn = testing::on(8, 2);
 
     ShownPlace() {
         place.setLook(ui::lightPalette(), type, wording);
@@ -28,9 +30,8 @@ struct ShownPlace {
         });
     }
     void show() {
-        const Day today = testing::on(8, 2);
         const ui::Letters letters(nursery.book);
-        place.showBook({nursery.book, today, today, letters, testing::builtIn(), forecasts});
+        place.showBook({nursery.book, seenOn, seenOn, letters, testing::builtIn(), forecasts});
     }
 };
 

@@ -1,4 +1,5 @@
 #include "ui/form/table.h"
+#include "ui/form/taxon_field.h"
 #include "ui/wants/stocks_place.h"
 #include "ui/wants/target_dialog.h"
 #include "ui/wants/targets_place.h"
@@ -9,6 +10,7 @@
 #include <catch2/catch.hpp>
 
 #include <QApplication>
+#include <QCompleter>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
@@ -82,9 +84,46 @@ TEST_CASE("Targets show what is struck and expected with its band, and those in 
     CHECK(table->topLevelItem(1)->text(7).startsWith("covered"));
     CHECK(targets.child<QLabel>("targetsWords")->text().startsWith("1 of 2 targets are covered, 1 short."));
     const QString answer = targets.child<QLabel>("targetsAnswer")->text();
-    CHECK(answer.contains("semi-ripe cuttings from 2 Aug to 29 Aug"));
-    CHECK(answer.contains("under a tent, then 30 days in the open. Stock gives Row 2: 1"));
+    CHECK(answer.contains("semi-ripe cuttings from 2 Aug to 29 Sept"));
+    CHECK(answer.contains("under a tent, then 30 days in the open. Stock gives Row 2: 360"));
     CHECK(answer.contains("Nothing is in the way."));
+}
+
+TEST_CASE(
+    "A target whose window lies months ahead shows at once all that it will take, and what is missing") {
+    ShownWants<TargetsPlace> targets;
+    targets.nursery.want(40, *Day::make(2028, 12, 20));
+    targets.seenOn = on(12, 1);
+    targets.show();
+    auto* table = targets.child<QTreeWidget>("targetsTable");
+    REQUIRE(table->topLevelItemCount() == 1);
+    CHECK(table->topLevelItem(0)->text(7).contains("semi-ripe cuttings from 15 Jul 2028 to 25 Sept 2028"));
+    CHECK(table->topLevelItem(0)->text(7).startsWith("40 missing: strike "));
+    auto* answer = targets.child<QLabel>("targetsAnswer");
+    INFO(answer->text().toStdString());
+    CHECK(answer->text().contains("semi-ripe cuttings from 15 Jul 2028 to 25 Sept 2028, by the recipe"));
+    CHECK(answer->text().contains(
+        "for 56 days at 18\u00a0°C, under a tent, then 30 days in the open. Stock gives "
+        "Row 2: 600."));
+    CHECK(answer->text().contains("Nothing is in the way."));
+    REQUIRE(targets.nursery.book.perform(Command{Remove<Stock>{targets.nursery.stock}}));
+    targets.show();
+    INFO(answer->text().toStdString());
+    CHECK(answer->text().contains("In the way: the book has no stock of it, which would have to give "));
+    CHECK(table->topLevelItem(0)->text(7).contains("; in the way: the book has no stock of it"));
+}
+
+TEST_CASE("A date that no season meets is said so, with what the next one would give") {
+    ShownWants<TargetsPlace> targets;
+    targets.nursery.want(40, *Day::make(2028, 2, 1));
+    targets.seenOn = on(11, 1);
+    targets.show();
+    auto* answer = targets.child<QLabel>("targetsAnswer");
+    INFO(answer->text().toStdString());
+    CHECK(answer->text().contains(" · no season meets the date: "));
+    CHECK(answer->text().contains("9 Oct 2028 at the earliest. Strike "));
+    CHECK(answer->text().contains("semi-ripe cuttings from 15 Jul 2028 to 30 Sept 2028"));
+    CHECK(answer->text().contains("251 days late"));
 }
 
 TEST_CASE("A target that asks for so many cuttings as nobody knows its take says so beside its answer") {
@@ -100,6 +139,29 @@ TEST_CASE("A target that asks for so many cuttings as nobody knows its take says
     const QString answer = targets.child<QLabel>("targetsAnswer")->text();
     INFO(answer.toStdString());
     CHECK(answer.contains("zwischen 7 und 90 % liegen kann: bei 70 % Sicherheit wären es "));
+}
+
+TEST_CASE("Whatever the list offers while a taxon is typed is understood once it is picked") {
+    const testing::SeasonBook nursery;
+    TaxonField field(nursery.book, testing::builtIn(), {});
+    auto* line = field.findChild<QLineEdit*>("taxonName");
+    REQUIRE(line);
+    QCompleter* completer = line->completer();
+    for (const char* typed : {"forsythia", "olive", "daisy bush"}) {
+        completer->setCompletionPrefix(typed);
+        INFO(typed);
+        CHECK(completer->completionCount() > 0);
+        for (int row = 0; completer->setCurrentRow(row); ++row) {
+            line->setText(completer->currentCompletion());
+            INFO(completer->currentCompletion().toStdString());
+            CHECK(field.choice());
+        }
+    }
+    completer->setCompletionPrefix("olive");
+    QStringList shown;
+    for (int row = 0; completer->setCurrentRow(row); ++row)
+        shown += completer->currentIndex().data().toString();
+    CHECK(shown.contains("Olea europaea 'Arbequina' (Olive)"));
 }
 
 TEST_CASE("A dialog grows with what it has to say, and squeezes no field for it") {

@@ -160,7 +160,7 @@ QString ForecastCard::strikeAgain(const season::TargetNeed& need) const {
                                    "wood is right, until %3.")
                               : tr("Short by %1 plants. There is time to strike %2 cuttings again, while the "
                                    "wood is right, until %3."))
-        .arg(missing, cuttings, m_wording.shortDate(need.way->window.last));
+        .arg(missing, cuttings, m_wording.shortDate(need.way->whole.last));
 }
 
 void ForecastCard::say(const HouseBook& book, const RecipeLibrary& recipes,

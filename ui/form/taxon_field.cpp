@@ -8,9 +8,35 @@
 #include <QCompleter>
 #include <QLabel>
 #include <QLineEdit>
+#include <QStandardItemModel>
 #include <QVBoxLayout>
 
 namespace warmbench::ui {
+namespace {
+
+constexpr int takenName = Qt::UserRole;
+
+/// Finds what is typed anywhere in the words of an offer, and puts in the name that it is taken by.
+class TaxonCompleter : public QCompleter {
+public:
+    TaxonCompleter(const HouseBook& book, const RecipeLibrary& library, QObject* parent)
+        : QCompleter(parent) {
+        auto* offers = new QStandardItemModel(this);
+        for (const season::TaxonOffer& one : season::taxonOffers(book, library)) {
+            auto* item = new QStandardItem(text(one.words));
+            item->setData(text(one.name), takenName);
+            offers->appendRow(item);
+        }
+        setModel(offers);
+        setCaseSensitivity(Qt::CaseInsensitive);
+        setFilterMode(Qt::MatchContains);
+    }
+    [[nodiscard]] QString pathFromIndex(const QModelIndex& index) const override {
+        return index.data(takenName).toString();
+    }
+};
+
+} // namespace
 
 TaxonField::TaxonField(const HouseBook& book, const RecipeLibrary& library, TaxonId taxon, QWidget* parent)
     : QWidget(parent), m_book(book), m_library(library), m_name(new QLineEdit(this)),
@@ -21,12 +47,7 @@ TaxonField::TaxonField(const HouseBook& book, const RecipeLibrary& library, Taxo
     m_understood->setObjectName(QStringLiteral("taxonUnderstood"));
     m_understood->setWordWrap(true);
     m_own->setObjectName(QStringLiteral("taxonOwn"));
-    QStringList names;
-    for (const std::string& one : season::taxonNames(book, library)) names += text(one);
-    auto* completer = new QCompleter(names, this);
-    completer->setCaseSensitivity(Qt::CaseInsensitive);
-    completer->setFilterMode(Qt::MatchContains);
-    m_name->setCompleter(completer);
+    m_name->setCompleter(new TaxonCompleter(book, library, this));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_name);

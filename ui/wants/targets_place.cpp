@@ -4,6 +4,7 @@
 #include "core/season/target_answer.h"
 #include "ui/form/labels.h"
 #include "ui/wants/target_dialog.h"
+#include "ui/words/local_dates.h"
 #include "ui/words/phrase_words.h"
 
 #include <QDate>
@@ -61,7 +62,8 @@ QString TargetsPlace::stateWords(const season::TargetCoverage& coverage) const {
         return coverage.ready ? tr("covered, by %1").arg(wording().shortDate(*coverage.ready))
                               : tr("covered");
     case season::CoverageState::Waiting:
-        return tr("%1 missing: %2").arg(wording().number(need.missing), told(need.why, wording()));
+        return tr("%1 missing: %2")
+            .arg(wording().number(need.missing), need.ahead ? strikeWords(need) : told(need.why, wording()));
     case season::CoverageState::Late:
         words = tr("▲ %1 late").arg(wording().days(coverage.lateDays));
         break;
@@ -71,15 +73,26 @@ QString TargetsPlace::stateWords(const season::TargetCoverage& coverage) const {
     }
     QStringList remedies;
     if (coverage.state == season::CoverageState::Short && need.way)
-        remedies +=
-            (need.way->cuttings == 1 ? tr("strike %1 %2 cutting from %3 to %4%5")
-                                     : tr("strike %1 %2 cuttings from %3 to %4%5"))
-                .arg(wording().locale().toString(static_cast<qlonglong>(need.way->cuttings)),
-                     wording().wood(need.way->recipe.wood), wording().shortDate(need.way->window.first),
-                     wording().shortDate(need.way->window.last), need.way->late ? tr("; late") : QString());
+        remedies += strikeWords(need);
     else
         for (const Phrase& remedy : coverage.remedies) remedies += told(remedy, wording());
     return remedies.isEmpty() ? words : words + QStringLiteral(": ") + remedies.join(QStringLiteral("; "));
+}
+
+QString TargetsPlace::date(Day day) const {
+    return dayAndMonth(qDate(day), wording().locale(), day.year() != today().year());
+}
+
+QString TargetsPlace::strikeWords(const season::TargetNeed& need) const {
+    const season::Way& way = *need.anyWay();
+    const QString words = (way.cuttings == 1 ? tr("strike %1 %2 cutting from %3 to %4%5")
+                                             : tr("strike %1 %2 cuttings from %3 to %4%5"))
+                              .arg(wording().locale().toString(static_cast<qlonglong>(way.cuttings)),
+                                   wording().wood(way.recipe.wood), date(way.whole.first),
+                                   date(way.whole.last), way.late ? tr("; late") : QString());
+    const auto answer = season::answerFor(book(), need);
+    if (!answer || answer->inTheWay.empty()) return words;
+    return tr("%1; in the way: %2").arg(words, told(answer->inTheWay.front(), wording()));
 }
 
 void TargetsPlace::addTarget(QTreeWidget& table, const BookView& view,
@@ -149,26 +162,29 @@ QString TargetsPlace::answerWords(const season::TargetCoverage& coverage) const 
         return words.join(QStringLiteral("; ")).toHtmlEscaped();
     }
     const Recipe& recipe = answer->recipe;
-    const auto date = [this](Day day) { return wording().shortDate(day); };
     const auto count = [this](std::int64_t number) {
         return wording().locale().toString(static_cast<qlonglong>(number));
     };
     QStringList lines;
+    if (coverage.need.state == season::NeedState::TooLate) lines += told(coverage.need.why, wording()) + u'.';
     lines += (answer->cuttings == 1 ? tr("Strike %1 %2 cutting from %3 to %4, by the recipe %5.")
                                     : tr("Strike %1 %2 cuttings from %3 to %4, by the recipe %5."))
                  .arg(count(answer->cuttings), wording().wood(recipe.wood), date(answer->window.first),
                       date(answer->window.last), told(recipeTitle(book(), recipe)));
     QStringList covers;
     for (const Cover cover : recipe.covers.value) covers += wording().cover(cover);
-    lines += (answer->slots == 1 ? tr("They take %1 slot (%2) for %3 at %4, %5, then %6 in the open.")
-                                 : tr("They take %1 slots (%2) for %3 at %4, %5, then %6 in the open."))
-                 .arg(wording().number(answer->slots),
-                      answer->containerType
-                          ? wording().containers(answer->containers,
-                                                 book().get<ContainerType>(*answer->containerType))
-                          : QStringLiteral("–"),
-                      wording().days(answer->rootingDays), wording().temperature(recipe.rootZoneIdeal.value),
-                      covers.join(tr(" or ")), wording().days(answer->openDays));
+    const QString rooting =
+        tr("%1 at %2, %3, then %4 in the open")
+            .arg(wording().days(answer->rootingDays), wording().temperature(recipe.rootZoneIdeal.value),
+                 covers.join(tr(" or ")), wording().days(answer->openDays));
+    lines += answer->containerType
+                 ? (answer->slots == 1 ? tr("They take %1 slot (%2) for %3.")
+                                       : tr("They take %1 slots (%2) for %3."))
+                       .arg(wording().number(answer->slots),
+                            wording().containers(answer->containers,
+                                                 book().get<ContainerType>(*answer->containerType)),
+                            rooting)
+                 : tr("They stand for %1.").arg(rooting);
     QStringList stocks;
     for (const season::StockOffer& offer : answer->stocks)
         stocks += tr("%1: %2").arg(text(book().get<Stock>(offer.stock).name), count(offer.cuttings));

@@ -25,6 +25,10 @@ protected:
 private:
     void addTarget(QTreeWidget& table, const BookView& view, const season::TargetCoverage& coverage);
     [[nodiscard]] QString stateWords(const season::TargetCoverage& coverage) const;
+    /// `strike 55 softwood cuttings from 3 May to 30 Jun`, and the first thing that is in the way of it.
+    [[nodiscard]] QString strikeWords(const season::TargetNeed& need) const;
+    /// A day, with its year where that is not this one.
+    [[nodiscard]] QString date(Day day) const;
     /// The nursery's own sureness, in percent.
     [[nodiscard]] QString surenessText(const HouseBook& book) const;
     void askFor(const Target& target);

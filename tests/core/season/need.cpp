@@ -1,5 +1,6 @@
 #include "core/season/need.h"
 #include "core/rooting/prior/recipe_prior.h"
+#include "core/season/month_problem.h"
 #include "tests/core/season/season_book.h"
 
 #include <catch2/catch.hpp>
@@ -72,6 +73,59 @@ TEST_CASE("A target whose season comes later is put off until then, in words") {
     CHECK(need.why.text().find("2027-07-15") != std::string::npos);
 }
 
+TEST_CASE("A target of a later season knows its way already, and the month is not to strike it") {
+    SeasonBook nursery;
+    nursery.want(40, dated(2027, 12, 1));
+    const TargetNeed need = onlyNeed(nursery, dated(2027, 4, 1), 28);
+    CHECK_FALSE(need.way);
+    REQUIRE(need.ahead);
+    CHECK(need.anyWay() == &*need.ahead);
+    CHECK(need.ahead->window.first == dated(2027, 7, 15));
+    CHECK(need.ahead->window.last == dated(2027, 12, 1) - 86);
+    // As many as in its season.
+    CHECK(need.ahead->cuttings == onlyNeed(nursery, dated(2027, 8, 2), 28).way->cuttings);
+    const MonthProblem month = monthProblem(nursery.book, builtIn(), {dated(2027, 4, 1), 28, 900});
+    CHECK(month.parts.empty());
+    CHECK(month.problem.batches.empty());
+    CHECK(month.shortfalls.empty());
+    CHECK(month.cuttingsWanted() == 0);
+}
+
+TEST_CASE("A later season that leaves a few days only is better than none") {
+    SeasonBook nursery;
+    nursery.want(40, dated(2027, 7, 18) + 86);
+    const TargetNeed need = onlyNeed(nursery, dated(2027, 4, 1), 28);
+    CHECK(need.state == NeedState::Later);
+    REQUIRE(need.ahead);
+    CHECK(need.ahead->window.first == dated(2027, 7, 15));
+    CHECK(need.ahead->window.last == dated(2027, 7, 18));
+}
+
+TEST_CASE("Where no season meets the date the next one is told, and from when its plants are ready") {
+    SeasonBook nursery;
+    nursery.want(40, dated(2028, 2, 1));
+    const TargetNeed need = onlyNeed(nursery, dated(2027, 11, 1), 28);
+    CHECK(need.state == NeedState::TooLate);
+    CHECK_FALSE(need.way);
+    REQUIRE(need.ahead);
+    CHECK(need.ahead->late);
+    CHECK(need.ahead->window.first == dated(2028, 7, 15));
+    CHECK(need.ahead->window.last == dated(2028, 9, 30));
+    CHECK(need.ahead->cuttings > 40);
+    CHECK(need.why.text().find("give it a later date, 2028-10-09 at the earliest") != std::string::npos);
+    CHECK(monthProblem(nursery.book, builtIn(), {dated(2027, 11, 1), 28, 900}).problem.batches.empty());
+}
+
+TEST_CASE("A way in the days asked for tells how far its season reaches beyond them") {
+    SeasonBook nursery;
+    nursery.want(40, dated(2027, 12, 20));
+    const TargetNeed need = onlyNeed(nursery, dated(2027, 8, 2), 28);
+    REQUIRE(need.way);
+    CHECK(need.way->window.last == dated(2027, 8, 29));
+    CHECK(need.way->whole.first == dated(2027, 8, 2));
+    CHECK(need.way->whole.last == dated(2027, 12, 20) - 86);
+}
+
 TEST_CASE("Batches that stand cover a target by what they will surely give") {
     SeasonBook nursery;
     const TargetId target = nursery.want(40, dated(2027, 12, 1));
@@ -90,7 +144,9 @@ TEST_CASE("A taxon that nobody knows how to strike says so; with a wood the gene
     SeasonBook nursery;
     const TaxonId unknown = nursery.add(Taxon{{}, "Incognita dubia", {}, {}, ""});
     nursery.add(Target{{}, "X1", unknown, 20, dated(2028, 6, 1), Money{100}, {}, ""});
-    CHECK(onlyNeed(nursery, dated(2027, 8, 2), 28).state == NeedState::NoRecipe);
+    const TargetNeed none = onlyNeed(nursery, dated(2027, 8, 2), 28);
+    CHECK(none.state == NeedState::NoRecipe);
+    CHECK_FALSE(none.anyWay());
     nursery.add(Target{{}, "X2", unknown, 20, dated(2028, 1, 20), Money{100}, Wood::SemiRipe, ""});
     const auto needs = targetNeeds(nursery.book, builtIn(), {dated(2027, 8, 2), 28, 900});
     REQUIRE(needs.size() == 2);

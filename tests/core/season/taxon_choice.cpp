@@ -1,6 +1,7 @@
 #include "core/season/taxon_choice.h"
 
 #include "core/book/query.h"
+#include "core/crop/library/taxon_name.h"
 #include "tests/core/season/season_book.h"
 
 #include <catch2/catch.hpp>
@@ -61,11 +62,42 @@ TEST_CASE("A name that nobody knows is refused, unless it is meant as a taxon of
     CHECK_FALSE(chooseOwnTaxon(book, builtIn(), ""));
 }
 
-TEST_CASE("Every name by which a taxon is offered chooses one, or says of which it is a name") {
+TEST_CASE("Every line that is offered chooses one taxon") {
     const HouseBook book;
-    for (const std::string& name : taxonNames(book, builtIn())) {
-        const auto choice = chooseTaxon(book, builtIn(), name);
-        INFO(name);
-        CHECK((choice || choice.refusal().what.text().find("name of several") != std::string::npos));
+    const auto offers = taxonOffers(book, builtIn());
+    CHECK(offers.size() > builtIn().taxa().size());
+    for (const TaxonOffer& offer : offers) {
+        INFO(offer.words << " for " << offer.name);
+        CHECK(chooseTaxon(book, builtIn(), offer.name));
     }
+}
+
+TEST_CASE("A name of several is offered as each of them, and by itself once the book has one of that name") {
+    const auto& taxa = builtIn().taxa();
+    const auto ofSeveral = [](const KnownTaxon& one) {
+        return !one.commonNames.empty() && builtIn().named(one.commonNames.front()).size() > 1;
+    };
+    REQUIRE(std::any_of(taxa.begin(), taxa.end(), ofSeveral));
+    SeasonBook nursery;
+    for (const KnownTaxon& taxon : taxa) {
+        if (!ofSeveral(taxon)) continue;
+        const std::string& name = taxon.commonNames.front();
+        INFO(name << ", a name of " << taxon.name);
+        const auto offers = taxonOffers(nursery.book, builtIn());
+        const auto has = [&](const std::string& words) {
+            return std::any_of(offers.begin(), offers.end(),
+                               [&](const TaxonOffer& one) { return one.words == words; });
+        };
+        CHECK_FALSE(has(name));
+        for (const KnownTaxon* one : builtIn().named(name)) {
+            CHECK(has(one->name));
+            CHECK((has(one->name + " (" + name + ")") ||
+                   nameKey(one->name).find(nameKey(name)) != std::string::npos));
+        }
+    }
+    nursery.add(Taxon{{}, "Forsythia suspensa", {}, {"Forsythia"}, ""});
+    const auto offers = taxonOffers(nursery.book, builtIn());
+    CHECK(std::count_if(offers.begin(), offers.end(), [](const TaxonOffer& one) {
+              return one.words == "Forsythia" && one.name == "Forsythia";
+          }) == 1);
 }
