@@ -2,16 +2,13 @@
 #include "app/command/call.h"
 #include "app/command/open_book.h"
 #include "app/command/round_words.h"
-#include "app/storage/undo_steps.h"
+#include "app/storage/copy_told.h"
 #include "core/exchange/table/table_text.h"
 #include "core/round/merge.h"
 #include "core/round/results.h"
 
-#include <algorithm>
 #include <iostream>
-#include <map>
 #include <memory>
-#include <string_view>
 
 namespace warmbench::app {
 namespace {
@@ -52,38 +49,14 @@ int enter(const RoundOptions& options, Day day) {
     return record(**file, results->checks, "Enter the round of " + day.iso());
 }
 
-/// Batches that the journal of a copy tells as weaned since it was copied, and when. Nothing where the two
-/// journals have not begun as one, as after an export.
-Result<std::vector<round::Weaned>> weanedIn(const BookFile& file, BookFile& copy) {
-    constexpr std::string_view wean = "Wean ";
-    const auto here = file.journalLines();
-    if (!here) return here.refusal();
-    const auto there = copy.journalLines();
-    if (!there) return there.refusal();
-    const auto parted = std::mismatch(here->begin(), here->end(), there->begin(), there->end()).second;
-    std::map<std::string, int> times;
-    for (auto line = parted; line != there->end(); ++line) {
-        const auto [way, step] = UndoSteps::told(line->words);
-        if (step.starts_with(wean))
-            times[step.substr(wean.size())] += way == UndoSteps::Way::TakenBack ? -1 : 1;
-    }
-    std::vector<std::string> codes;
-    for (const auto& [code, count] : times)
-        if (count > 0) codes.push_back(code);
-    if (codes.empty() || parted == there->begin()) return std::vector<round::Weaned>{};
-    const auto before = copy.bookAfter(std::prev(parted)->seq);
-    if (!before) return before.refusal();
-    return round::weanedIn(copy.book(), *before, codes);
-}
-
 int merge(const RoundOptions& options) {
     const auto copy = openBook(options.merge, OpenMode::Read);
     if (!copy) return refuseFile(copy.refusal());
     const auto file = openBook(options.book, OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
-    const auto weaned = weanedIn(**file, **copy);
-    if (!weaned) return refuseFile(weaned.refusal());
-    const round::RoundMerge merge = round::mergeRound((*file)->book(), (*copy)->book(), *weaned);
+    const auto told = toldByCopy(**file, **copy);
+    if (!told) return refuseFile(told.refusal());
+    const round::RoundMerge merge = round::mergeRound((*file)->book(), (*copy)->book(), told->weaned);
     for (const Refusal& conflict : merge.conflicts) std::cout << conflict.text() << '\n';
     if (!merge.conflicts.empty() && !options.anyway) {
         std::cout
@@ -92,13 +65,13 @@ int merge(const RoundOptions& options) {
         return answerIsNo;
     }
     if (!merge.commands.empty())
-        if (auto refusal =
-                (*file)->perform({Group{"Bring home the round in " + options.merge, merge.commands}}))
+        if (auto refusal = (*file)->perform(round::bringHome(merge, options.merge)))
             return refuseFile(*refusal);
-    std::cout << (*file)->path() << ": " << counted(merge.checks, "check", "checks");
-    if (merge.losses > 0) std::cout << ", " << counted(merge.losses, "loss", "losses");
-    if (merge.weanings > 0) std::cout << ", " << counted(merge.weanings, "weaning", "weanings");
-    if (merge.pottings > 0) std::cout << ", " << counted(merge.pottings, "potting on", "pottings on");
+    const round::RoundDeeds& all = merge.all;
+    std::cout << (*file)->path() << ": " << counted(all.checks, "check", "checks");
+    if (all.losses > 0) std::cout << ", " << counted(all.losses, "loss", "losses");
+    if (all.weanings > 0) std::cout << ", " << counted(all.weanings, "weaning", "weanings");
+    if (all.pottings > 0) std::cout << ", " << counted(all.pottings, "potting on", "pottings on");
     std::cout << " entered\n";
     return done;
 }

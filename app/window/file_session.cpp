@@ -15,12 +15,12 @@ namespace {
 
 constexpr int lookMilliseconds = 1000;
 
+} // namespace
+
 ui::JournalStep stepOf(const JournalLine& line) {
     return {line.seq, QDateTime::fromString(QString::fromStdString(line.at), Qt::ISODateWithMs),
             QString::fromStdString(line.who), QString::fromStdString(line.words)};
 }
-
-} // namespace
 
 FileSession::FileSession(std::unique_ptr<BookFile> file, QString onlyLookWhy)
     : m_file(std::move(file)), m_onlyReadWhy(std::move(onlyLookWhy)), m_onlyLook(!m_onlyReadWhy.isEmpty()) {

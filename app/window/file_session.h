@@ -13,7 +13,7 @@ namespace warmbench::app {
 /// A house book, in a file or shared, open in the window: every change is kept before the window shows it.
 /// What others do is taken over as soon as the database tells of it, else within a second. Where file or
 /// database can't be reached any more the book can only be read, until it is found again.
-class FileSession : public ui::BookSession {
+class FileSession : public ui::BookSession, public ui::AwayCopies {
     Q_OBJECT
 public:
     /// `onlyLookWhy` says why the book is only to be looked at, for good; empty for one that is to be
@@ -32,8 +32,13 @@ public:
     [[nodiscard]] QString fileName() const override;
     [[nodiscard]] QString draftFile() const override;
     [[nodiscard]] QString backupTrouble() const override;
+    [[nodiscard]] ui::AwayCopies* copies() override { return m_onlyLook ? nullptr : this; }
     Result<std::vector<ui::JournalStep>> journal() override;
     Result<HouseBook> bookAfter(std::int64_t step) override { return m_file->bookAfter(step); }
+
+    [[nodiscard]] QString proposedName(Day day) const override;
+    [[nodiscard]] Outcome take(const QString& file) override;
+    [[nodiscard]] Result<ui::AwayContent> lookInto(const QString& file) override;
 
 private:
     Outcome change(const std::function<Outcome()>& act);
@@ -71,6 +76,9 @@ public:
 private:
     PasswordKeeper& m_keys;
 };
+
+/// A line of a journal, as the window has it.
+[[nodiscard]] ui::JournalStep stepOf(const JournalLine& line);
 
 /// A book's name as it may be shown and kept: that of a shared one without its password.
 [[nodiscard]] QString shownName(const QString& name);

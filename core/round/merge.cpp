@@ -158,6 +158,13 @@ void addWeanings(std::vector<Carried>& found, const HouseBook& book, const std::
     }
 }
 
+void note(RoundDeeds& deeds, const Carried& one) {
+    std::size_t* const counts[] = {&deeds.checks, &deeds.losses, &deeds.weanings, &deeds.pottings};
+    ++*counts[one.deed.index()];
+    deeds.first = std::min(deeds.first, one.day());
+    deeds.last = std::max(deeds.last, one.day());
+}
+
 } // namespace
 
 std::vector<Weaned> weanedIn(const HouseBook& copy, const HouseBook& before,
@@ -208,10 +215,13 @@ RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy, const std::v
             continue;
         }
         merge.commands.push_back(*brought);
-        std::size_t* const counts[] = {&merge.checks, &merge.losses, &merge.weanings, &merge.pottings};
-        ++*counts[one.deed.index()];
+        for (RoundDeeds* deeds : {&merge.all, &merge.byBatch[batch->id]}) note(*deeds, one);
     }
     return merge;
+}
+
+Command bringHome(const RoundMerge& merge, const std::string& copy) {
+    return {Group{phrase("Bring home the round in %1", copy).text(), merge.commands}};
 }
 
 } // namespace warmbench::round

@@ -644,6 +644,10 @@
         <translation>%1, bisher ohne Platz</translation>
     </message>
     <message>
+        <source>%1-copy-%2</source>
+        <translation>%1-Kopie-%2</translation>
+    </message>
+    <message>
         <source>%1. %2</source>
         <translation>%1. %2</translation>
     </message>
@@ -786,6 +790,14 @@
     <message>
         <source>&amp;Book</source>
         <translation>&amp;Buch</translation>
+    </message>
+    <message>
+        <source>&amp;Bring home all but the conflicts</source>
+        <translation>Alles außer den &amp;Konflikten heimbringen</translation>
+    </message>
+    <message>
+        <source>&amp;Bring it home</source>
+        <translation>&amp;Heimbringen</translation>
     </message>
     <message>
         <source>&amp;By</source>
@@ -1323,6 +1335,10 @@
         <translation>&lt;b&gt;Wie es geplant ist&lt;/b&gt;, mit dem, was angehakt ist. Noch steht nichts davon im Buch.</translation>
     </message>
     <message>
+        <source>&lt;b&gt;In conflict: %1.&lt;/b&gt; These are left out. Put right in one of the books what is wrong, then bring the round home again: what is home already does not come twice.</source>
+        <translation>&lt;b&gt;Im Konflikt: %1.&lt;/b&gt; Sie bleiben weg. Berichtigen Sie in einem der Bücher, was falsch ist, und bringen Sie den Rundgang noch einmal heim: Was schon daheim ist, kommt nicht doppelt.</translation>
+    </message>
+    <message>
         <source>&lt;b&gt;Outside the range of what roots there&lt;/b&gt;, on the days shown, in all zones: %1. Enter shows one.</source>
         <translation>&lt;b&gt;Außerhalb des Bereichs dessen, was dort wurzelt&lt;/b&gt;, an den gezeigten Tagen, in allen Zonen: %1. Die Eingabetaste zeigt einen Fall.</translation>
     </message>
@@ -1595,6 +1611,18 @@
         <translation>Gesperrte Stellplätze, Reihe/Spalte</translation>
     </message>
     <message>
+        <source>Bring a &amp;round home from a copy…</source>
+        <translation>&amp;Rundgang aus einer Kopie heimbringen …</translation>
+    </message>
+    <message>
+        <source>Bring a round home</source>
+        <translation>Einen Rundgang heimbringen</translation>
+    </message>
+    <message>
+        <source>Bring home the round in %1</source>
+        <translation>Rundgang in %1 heimbringen</translation>
+    </message>
+    <message>
         <source>By</source>
         <translation>Bis</translation>
     </message>
@@ -1777,6 +1805,10 @@
     <message>
         <source>Day shown on the map</source>
         <translation>Tag, den der Plan zeigt</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
     </message>
     <message>
         <source>Days late, all targets</source>
@@ -2306,6 +2338,10 @@ Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</tr
         <translation>Wärmeverlust</translation>
     </message>
     <message>
+        <source>Losses</source>
+        <translation>Verluste</translation>
+    </message>
+    <message>
         <source>Lost</source>
         <translation>Ausfall</translation>
     </message>
@@ -2454,6 +2490,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Kein Gefäß von %1 braucht an diesem Tag einen Blick.</translation>
     </message>
     <message>
+        <source>No copy was made.</source>
+        <translation>Es wurde keine Kopie gemacht.</translation>
+    </message>
+    <message>
         <source>No house book is open</source>
         <translation>Kein Hausbuch ist geöffnet</translation>
     </message>
@@ -2514,6 +2554,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Nichts</translation>
     </message>
     <message>
+        <source>Nothing can be brought home just now.</source>
+        <translation>Gerade lässt sich nichts heimbringen.</translation>
+    </message>
+    <message>
         <source>Nothing is better than what is planned. Batches that stay as they are: %1.</source>
         <translation>Nichts ist besser als das Geplante. Partien, die bleiben, wie sie sind: %1.</translation>
     </message>
@@ -2562,12 +2606,20 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Noch ist nichts gewünscht. Ein Ziel sind so und so viele getopfte Pflanzen einer Art oder Sorte bis zu einem Tag: Geben Sie das erste mit „Neu“ ein.</translation>
     </message>
     <message>
+        <source>Nothing of it can be brought home, as all of it is in conflict.</source>
+        <translation>Nichts davon lässt sich heimbringen, da alles im Konflikt steht.</translation>
+    </message>
+    <message>
         <source>Nothing roots over a mat on this day.</source>
         <translation>An diesem Tag wurzelt nichts über einer Heizmatte.</translation>
     </message>
     <message>
         <source>Nothing that rests on enough.</source>
         <translation>Nichts, was genügend belegt ist.</translation>
+    </message>
+    <message>
+        <source>Nothing was brought home.</source>
+        <translation>Nichts wurde heimgebracht.</translation>
     </message>
     <message>
         <source>Nothing was struck on these days.</source>
@@ -2600,6 +2652,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>One label</source>
         <translation>Ein Etikett</translation>
+    </message>
+    <message>
+        <source>Only root checks, losses, weanings and pottings on come home; whatever else was done in the copy stays there.</source>
+        <translation>Nur Kontrollen, Verluste, Abhärten und Topfen kommen heim; was sonst in der Kopie getan wurde, bleibt dort.</translation>
     </message>
     <message>
         <source>Open a &amp;shared house book…</source>
@@ -2982,6 +3038,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Kontrollen</translation>
     </message>
     <message>
+        <source>Root checks: %1. Losses: %2. Weanings: %3. Pottings on: %4.</source>
+        <translation>Kontrollen: %1. Verluste: %2. Abgehärtet: %3. Getopft: %4.</translation>
+    </message>
+    <message>
         <source>Root grade, 0 to 5</source>
         <translation>Wurzelnote, 0 bis 5</translation>
     </message>
@@ -3182,6 +3242,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Steht hier</translation>
     </message>
     <message>
+        <source>Steps in the copy since it was taken along: %1; the last by %2 on %3: %4</source>
+        <translation>Schritte in der Kopie, seit sie mitgenommen wurde: %1; der letzte von %2 am %3: %4</translation>
+    </message>
+    <message>
         <source>Steps in the journal: %1; the last by %2 on %3: %4</source>
         <translation>Schritte im Journal: %1; der letzte von %2 am %3: %4</translation>
     </message>
@@ -3299,6 +3363,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Ausbeute (95 %)</translation>
     </message>
     <message>
+        <source>Take a &amp;copy along on a round…</source>
+        <translation>&amp;Kopie auf einen Rundgang mitnehmen …</translation>
+    </message>
+    <message>
+        <source>Take a copy along on a round</source>
+        <translation>Eine Kopie auf einen Rundgang mitnehmen</translation>
+    </message>
+    <message>
         <source>Take and losses</source>
         <translation>Ausbeute und Ausfall</translation>
     </message>
@@ -3407,6 +3479,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Die Verbindung brach mittendrin ab. Ob die Änderung gespeichert ist, zeigt sich, wenn die Verbindung zurück ist.</translation>
     </message>
     <message>
+        <source>The copy is %1. Take it along and open it there with File &gt; Open a house book.</source>
+        <translation>Die Kopie ist %1. Nehmen Sie sie mit und öffnen Sie sie dort mit Datei &gt; Hausbuch öffnen.</translation>
+    </message>
+    <message>
+        <source>The copy that was taken along on the round</source>
+        <translation>Die Kopie, die auf den Rundgang mitgenommen wurde</translation>
+    </message>
+    <message>
         <source>The day's page</source>
         <translation>Tagesblatt</translation>
     </message>
@@ -3459,12 +3539,20 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Die Zahlen des Rezepts passen nicht zusammen, also lassen sich Ihre nicht damit abwägen.</translation>
     </message>
     <message>
+        <source>The round is home. %1</source>
+        <translation>Der Rundgang ist daheim. %1</translation>
+    </message>
+    <message>
         <source>There is no backup of this book yet. It makes one by itself before each day's first change, in a folder beside it.</source>
         <translation>Von diesem Buch gibt es noch keine Sicherung. Es macht selbst eine vor der ersten Änderung jedes Tages, in einem Ordner daneben.</translation>
     </message>
     <message>
         <source>There is no house in this book yet</source>
         <translation>In diesem Buch steht noch kein Haus</translation>
+    </message>
+    <message>
+        <source>There is nothing new in it: what was found with it is in the book already.</source>
+        <translation>Sie enthält nichts Neues: Was mit ihr gefunden wurde, steht schon im Buch.</translation>
     </message>
     <message>
         <source>These cuttings have been struck. Move them to %1 from %2 on?</source>
@@ -3699,6 +3787,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Jetzt abhärten</translation>
     </message>
     <message>
+        <source>Weaned</source>
+        <translation>Abgehärtet</translation>
+    </message>
+    <message>
         <source>Weaned in</source>
         <translation>Abgehärtet in</translation>
     </message>
@@ -3711,6 +3803,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>&amp;Was wäre, wenn …</translation>
     </message>
     <message>
+        <source>What &lt;b&gt;%1&lt;/b&gt; holds and &lt;b&gt;%2&lt;/b&gt; does not. Nothing is stored yet, and the copy stays as it is.</source>
+        <translation>Was in &lt;b&gt;%1&lt;/b&gt; steht und in &lt;b&gt;%2&lt;/b&gt; nicht. Noch ist nichts gespeichert, und die Kopie bleibt, wie sie ist.</translation>
+    </message>
+    <message>
         <source>What can be cut in the year to come</source>
         <translation>Was im kommenden Jahr geschnitten werden kann</translation>
     </message>
@@ -3721,6 +3817,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>What column %1 means</source>
         <translation>Was Spalte %1 bedeutet</translation>
+    </message>
+    <message>
+        <source>What comes home, by batch</source>
+        <translation>Was heimkommt, nach Partien</translation>
     </message>
     <message>
         <source>What comes of each season</source>
@@ -3737,6 +3837,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>What is amiss</source>
         <translation>Was nicht stimmt</translation>
+    </message>
+    <message>
+        <source>What is in conflict</source>
+        <translation>Was im Konflikt steht</translation>
     </message>
     <message>
         <source>What is wrong</source>
@@ -3809,6 +3913,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>What was wanted and made</source>
         <translation>Was gewünscht war und wurde</translation>
+    </message>
+    <message>
+        <source>What you find with it comes home with File &gt; Bring a round home from a copy: root checks, losses, weanings and pottings on. Whatever else is done in the copy stays there, so do your planning here.</source>
+        <translation>Was Sie mit ihr finden, kommt mit Datei &gt; Rundgang aus einer Kopie heimbringen heim: Kontrollen, Verluste, Abhärten und Topfen. Was sonst in der Kopie getan wird, bleibt dort; planen Sie also hier.</translation>
     </message>
     <message>
         <source>What you typed is not in the book. What is to become of it?</source>
@@ -6164,6 +6272,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>dieses Buch hat keine solche Partie</translation>
     </message>
     <message>
+        <source>this is a book of its own and no copy of %1, as the first steps of their journals tell; choose the copy that was taken along</source>
+        <translation>dies ist ein eigenes Buch und keine Kopie von %1, wie die ersten Schritte ihrer Journale zeigen; wählen Sie die Kopie, die mitgenommen wurde</translation>
+    </message>
+    <message>
         <source>this is no address of a shared book: %1; expected postgresql://user@host:port/database?sslmode=verify-full</source>
         <translation>das ist keine Adresse eines gemeinsamen Buchs: %1; erwartet postgresql://user@host:port/database?sslmode=verify-full</translation>
     </message>
@@ -6174,6 +6286,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>this is no house book (found another program's database)</source>
         <translation>das ist kein Hausbuch (die Datenbank eines anderen Programms gefunden)</translation>
+    </message>
+    <message>
+        <source>this is the book that is open here; choose the copy that was taken along</source>
+        <translation>dies ist das Buch, das hier geöffnet ist; wählen Sie die Kopie, die mitgenommen wurde</translation>
     </message>
     <message>
         <source>this is the house as it was; go back to now to change it</source>

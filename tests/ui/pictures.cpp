@@ -3,6 +3,7 @@
 #include "core/exchange/book/book_json.h"
 #include "core/exchange/file/file.h"
 #include "tests/core/season/season_book.h"
+#include "tests/ui/away_pictures.h"
 #include "tests/ui/backup_pictures.h"
 #include "tests/ui/carry_pictures.h"
 #include "tests/ui/root_pictures.h"
@@ -362,6 +363,8 @@ int main(int argc, char** argv) {
     warmbench::tests::writeTrials(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writeTrials(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writeSeason(folder);
+    warmbench::tests::writeAwayPictures(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
+    warmbench::tests::writeAwayPictures(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
     warmbench::tests::writeBackupPictures(folder);
     warmbench::tests::writeRootPictures(folder);
     warmbench::tests::writeCarryPictures(folder);

@@ -3,6 +3,7 @@
 #include "core/book/command.h"
 #include "core/book/house_book.h"
 #include "core/crop/library/library.h"
+#include "ui/away/away_copies.h"
 #include "ui/backups/backup_shelf.h"
 #include "ui/place/journal_step.h"
 
@@ -39,6 +40,8 @@ public:
     [[nodiscard]] virtual QString draftFile() const { return {}; }
     /// Why the last backup that the book wanted to make of itself could not be made; empty where it was.
     [[nodiscard]] virtual QString backupTrouble() const { return {}; }
+    /// Copies of it that are taken along on a round; none for a book that can't be copied.
+    [[nodiscard]] virtual AwayCopies* copies() { return nullptr; }
     /// All that was ever done in the book, the first step first.
     virtual Result<std::vector<JournalStep>> journal() = 0;
     /// The book as it was after a step of its journal.

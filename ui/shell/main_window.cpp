@@ -3,6 +3,7 @@
 #include "core/book/load.h"
 #include "core/book/query.h"
 #include "core/placing/other_days.h"
+#include "ui/away/homecoming_dialog.h"
 #include "ui/backups/backups_dialog.h"
 #include "ui/climate/climate_place.h"
 #include "ui/dayline/stay_bars.h"
@@ -128,6 +129,7 @@ void MainWindow::setSession(std::unique_ptr<BookSession> session) {
     m_dayBar->line().setSource({});
     delete m_plan;
     if (m_backups) m_backups->close();
+    delete m_homecoming;
     m_past.reset();
     m_proposed.reset();
     m_proposedWords->hide();

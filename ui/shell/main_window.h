@@ -19,6 +19,7 @@ namespace warmbench::ui {
 class BackupsDialog;
 class DayBar;
 class DraftBar;
+class HomecomingDialog;
 class HousePage;
 class PastBar;
 class PlaceRow;
@@ -52,6 +53,13 @@ public:
 
     /// Lists the backups of a book by its file's name, whether or not it is the one that is open.
     void showBackupsOf(const QString& book);
+
+    /// Copies the book that is open into a new file, to be taken along; tells in the window how it comes
+    /// home, or what was refused.
+    Outcome takeCopy(const QString& file);
+    /// Shows what a copy that was taken along would bring home, before it does; a refusal is told in the
+    /// window as well.
+    Outcome bringHome(const QString& copy);
 
     void setTheme(Theme theme);
     void setFahrenheit(bool on);
@@ -119,6 +127,9 @@ private:
     void copyBackup(const KeptBackup& backup);
     void askToPutInPlace(const KeptBackup& backup, const QString& book);
     void putInPlace(const KeptBackup& backup, const QString& book);
+    void askWhereToTakeCopy();
+    void askForCopy();
+    void tellInBox(const char* name, const QString& words, const QString& more = {});
     void openDrafts();
     void goOnWith(const Draft& draft);
     void planDays();
@@ -167,6 +178,7 @@ private:
     std::optional<Past> m_past;
     QPointer<PlanDialog> m_plan;
     QPointer<BackupsDialog> m_backups;
+    QPointer<HomecomingDialog> m_homecoming;
     QLabel* m_proposedWords;
     std::optional<HouseBook> m_proposed; ///< with what is ticked of a plan
     std::vector<Place*> m_listed;        ///< all places but the house

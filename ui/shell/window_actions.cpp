@@ -20,6 +20,8 @@ void MainWindow::connectMenus() {
     connect(m_menus.open, &QAction::triggered, this, &MainWindow::chooseFileToOpen);
     connect(m_menus.openShared, &QAction::triggered, this, &MainWindow::askForSharedBook);
     connect(m_menus.backups, &QAction::triggered, this, &MainWindow::chooseBackups);
+    connect(m_menus.takeCopy, &QAction::triggered, this, &MainWindow::askWhereToTakeCopy);
+    connect(m_menus.bringHome, &QAction::triggered, this, &MainWindow::askForCopy);
     connect(m_menus.saveMap, &QAction::triggered, this, &MainWindow::chooseFileForMap);
     connect(m_menus.print, &QAction::triggered, this, &MainWindow::printOnPaper);
     connect(m_menus.quit, &QAction::triggered, this, &QWidget::close);
@@ -71,6 +73,8 @@ void MainWindow::updateActions() {
         action->setEnabled(open);
     m_menus.places->setEnabled(open);
     m_menus.backups->setEnabled(m_opener.backups() != nullptr);
+    for (QAction* action : {m_menus.takeCopy, m_menus.bringHome})
+        action->setEnabled(open && !m_past && m_session->copies());
     m_backupTrouble->tell(open ? m_session->backupTrouble() : QString());
     for (QAction* action : {m_menus.print, m_menus.planDays}) action->setEnabled(open && !m_past);
     m_menus.now->setEnabled(m_past.has_value());

@@ -27,6 +27,8 @@ WindowMenus::WindowMenus(QMainWindow& window) {
     open = add(file, "open", say("&Open a house book…"), QKeySequence::Open);
     openShared = add(file, "openShared", say("Open a &shared house book…"));
     backups = add(file, "backups", say("&Backups: look into one, go back to one…"));
+    takeCopy = add(file, "takeCopy", say("Take a &copy along on a round…"));
+    bringHome = add(file, "bringHome", say("Bring a &round home from a copy…"));
     saveMap = add(file, "saveMap", say("Save the &map as a picture…"));
     print = add(file, "print", say("&Print labels, lists and sheets…"), QKeySequence::Print);
     file->addSeparator();

@@ -18,6 +18,8 @@ struct WindowMenus {
     QAction* open;
     QAction* openShared;
     QAction* backups;
+    QAction* takeCopy;
+    QAction* bringHome;
     QAction* saveMap;
     QAction* print;
     QAction* quit;

@@ -60,7 +60,7 @@ TEST_CASE("Checks entered in a copy are brought home, once") {
     const RoundMerge found = mergeRound(small.book, copy);
     CHECK(found.conflicts.empty());
     REQUIRE(found.commands.size() == 2);
-    CHECK(found.checks == 2);
+    CHECK(found.all.checks == 2);
     CHECK(std::get<RecordCheck>(found.commands.front().what).check.rooted == 2);
     CHECK(std::get<RecordCheck>(found.commands.back().what).check.rooted == 4);
     perform(small.book, {Group{"Bring home", found.commands}});
@@ -105,9 +105,14 @@ TEST_CASE("What was thrown away and potted on with a copy is brought home with i
     perform(copy, {PotOn{small.struck, day("2027-04-10"), {{3, 4, 1}}, "early"}});
     const RoundMerge found = mergeRound(small.book, copy);
     CHECK(found.conflicts.empty());
-    CHECK(found.losses == 2);
-    CHECK(found.pottings == 1);
-    perform(small.book, {Group{"Bring home", found.commands}});
+    CHECK(found.all.losses == 2);
+    CHECK(found.all.pottings == 1);
+    CHECK(found.all.first == day("2027-03-10"));
+    CHECK(found.all.last == day("2027-04-10"));
+    CHECK(found.byBatch == std::map<BatchId, RoundDeeds>{{small.struck, found.all}});
+    const Command home = bringHome(found, "laptop.wbook");
+    CHECK(words(small.book, home).text() == "Bring home the round in laptop.wbook");
+    perform(small.book, home);
     CHECK(small.book.all<Loss>() == copy.all<Loss>());
     CHECK(small.book.all<Potting>() == copy.all<Potting>());
     CHECK(small.book.all<Stay>() == copy.all<Stay>());
@@ -142,8 +147,8 @@ TEST_CASE("A batch that was weaned with a copy is weaned at home on that day, on
     CHECK(weanedIn(copy, small.book, {}).empty());
     const RoundMerge found = mergeRound(small.book, copy, weaned);
     CHECK(found.conflicts.empty());
-    CHECK(found.checks == 1);
-    CHECK(found.weanings == 1);
+    CHECK(found.all.checks == 1);
+    CHECK(found.all.weanings == 1);
     perform(small.book, {Group{"Bring home", found.commands}});
     CHECK(small.book.all<Stay>() == copy.all<Stay>());
     CHECK(mergeRound(small.book, copy, weaned).commands.empty());
