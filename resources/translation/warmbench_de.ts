@@ -2786,8 +2786,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Pflanzen von Stecklingen</translation>
     </message>
     <message>
-        <source>Plants of each container, Enter, what is lost. Lost left empty: all the rest. A container left empty stays where it is.</source>
-        <translation>Pflanzen jedes Gefäßes, Eingabetaste, Ausfall. Ausfall leer gelassen: der ganze Rest. Ein leer gelassenes Gefäß bleibt, wo es ist.</translation>
+        <source>Plants of each container, Enter, what is lost; +: pot on. Lost left empty: all the rest. A container left empty stays where it is.</source>
+        <translation>Pflanzen jedes Gefäßes, Eingabetaste, Ausfall; +: topfen. Ausfall leer gelassen: der ganze Rest. Ein leer gelassenes Gefäß bleibt, wo es ist.</translation>
     </message>
     <message>
         <source>Plants potted on</source>

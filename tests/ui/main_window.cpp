@@ -6,6 +6,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <QAbstractItemView>
 #include <QAction>
 #include <QApplication>
 #include <QCompleter>
@@ -181,6 +182,35 @@ TEST_CASE("Typing a part of a name, code or target finds the batch") {
           static_cast<qsizetype>(book.all<Batch>().size()));
     CHECK(holding(QStringLiteral("")) == 0);
     CHECK(holding(QStringLiteral("concha t4")) == 0);
+}
+
+TEST_CASE("What is found is gone to by Enter, by the list's own keys and by a click in it, again and again") {
+    OpenWindow open;
+    auto* find = open.child<QLineEdit>("find");
+    for (const int way : {0, 1, 2, 0, 1, 2}) {
+        open.window.choose({});
+        QFocusEvent in(QEvent::FocusIn);
+        QApplication::sendEvent(find, &in);
+        find->setFocus();
+        find->clear();
+        QTest::keyClicks(find, QStringLiteral("concha"));
+        QAbstractItemView* list = find->completer()->popup();
+        REQUIRE(list->isVisible());
+        if (way == 0) {
+            QTest::keyClick(list, Qt::Key_Return);
+        } else if (way == 1) {
+            QTest::keyClick(list, Qt::Key_Down);
+            QTest::keyClick(list, Qt::Key_Return);
+        } else {
+            QTest::mouseClick(list->viewport(), Qt::LeftButton, {},
+                              list->visualRect(list->model()->index(0, 0)).center());
+        }
+        INFO(way);
+        CHECK(std::holds_alternative<BatchId>(open.window.selection()));
+        CHECK(!list->isVisible());
+        QFocusEvent out(QEvent::FocusOut);
+        QApplication::sendEvent(find, &out);
+    }
 }
 
 TEST_CASE("A zone with a row and a column finds the slot, and what stands on it that day") {

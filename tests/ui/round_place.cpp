@@ -86,6 +86,23 @@ TEST_CASE("Undo takes the last check back and shows its container again") {
     CHECK(round.text("roundCount").startsWith("0 of "));
 }
 
+TEST_CASE(
+    "Ctrl Z in a field of the next container takes the last check back, but first what was typed there") {
+    OpenRound round;
+    REQUIRE(QTest::qWaitForWindowActive(&round.window));
+    const QString first = round.text("checkContainer");
+    round.typeCheck({"2", "1"});
+    const QString second = round.text("checkContainer");
+    REQUIRE(second != first);
+    QTest::keyClicks(round.atHand(), QStringLiteral("3"));
+    QTest::keyClick(round.atHand(), Qt::Key_Z, Qt::ControlModifier);
+    CHECK(round.text("checkContainer") == second);
+    CHECK(round.child<QLineEdit>("checkExamined")->text().isEmpty());
+    QTest::keyClick(round.atHand(), Qt::Key_Z, Qt::ControlModifier);
+    CHECK(round.text("checkContainer") == first);
+    CHECK(round.text("roundCount").startsWith("0 of "));
+}
+
 TEST_CASE("More rooted than examined is said at once, and the cursor stays") {
     OpenRound round;
     round.type("2");
@@ -196,6 +213,35 @@ TEST_CASE("Potting on counts containers one by one, and leaves those that are le
     CHECK(pottedOn(round.book(), id) >= there - 1);
     CHECK(standing(round.book(), round.book().get<Batch>(id), container, smallNurseryToday()) == 0);
     CHECK(standing(round.book(), round.book().get<Batch>(id), smallNurseryToday()) == all - there);
+}
+
+TEST_CASE("Plus pots on from any field, and part of a container stays where it is") {
+    OpenRound round;
+    round.chooseDue("pot on");
+    const Batch batch = round.dueBatch();
+    const int container = batch.containers.front().number;
+    const int there = standing(round.book(), batch, container, smallNurseryToday());
+    REQUIRE(there > 3);
+    const QString number = QString::number(container);
+    round.child<QLineEdit>(("potPlants" + number).toUtf8().constData())->setFocus();
+    round.type("2");
+    QTest::keyClicks(round.atHand(), "1+");
+    CHECK(pottedOn(round.book(), batch.id) >= 2);
+    CHECK(standing(round.book(), round.book().get<Batch>(batch.id), container, smallNurseryToday()) ==
+          there - 3);
+}
+
+TEST_CASE("What is due on a day to come can be looked at, and not done") {
+    OpenRound round;
+    round.window.setDay(smallNurseryToday() + 1);
+    const HouseBook before = round.book();
+    round.chooseDue("pot on");
+    QTest::keyClicks(round.child<QLineEdit>("potPlants1"), "1+");
+    CHECK(round.text("dueWords").startsWith("This day is still to come"));
+    round.child<QLineEdit>("dueReason")->setText("rot");
+    round.child<QPushButton>("dueDiscard")->click();
+    CHECK(round.text("dueWords").startsWith("This day is still to come"));
+    CHECK(round.book() == before);
 }
 
 TEST_CASE(

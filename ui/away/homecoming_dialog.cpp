@@ -66,14 +66,22 @@ HomecomingDialog::HomecomingDialog(const HouseBook& book, const QString& name, A
     column->addWidget(m_batches, 2);
     column->addWidget(m_conflictWords);
     column->addWidget(m_conflicts, 1);
+    column->addStretch(); // for a dialog with neither list
     column->addWidget(steps);
     column->addWidget(m_refusal);
     column->addLayout(buttons);
     m_batches->setMinimumHeight(m_batches->fontMetrics().lineSpacing() * 2 * rowsInSight);
     connect(m_bring, &QPushButton::clicked, this, &HomecomingDialog::accept);
     connect(m_leave, &QPushButton::clicked, this, &QDialog::reject);
-    resize(820, 540);
     refresh();
+    const bool lists = !m_merge.commands.empty() || !m_merge.conflicts.empty();
+    resize(820, lists ? 540 : 240);
+}
+
+/// Only now it has the window's style, and the heads of columns their room.
+void HomecomingDialog::showEvent(QShowEvent* event) {
+    QDialog::showEvent(event);
+    fitColumns(*m_batches);
 }
 
 void HomecomingDialog::refresh() {

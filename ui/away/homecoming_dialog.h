@@ -34,6 +34,9 @@ public:
     /// What was brought home, in words.
     [[nodiscard]] QString sumWords() const;
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void listBatches();
     void listConflicts();

@@ -129,7 +129,8 @@ void CheckCard::showStop(const HouseBook& book, const round::Stop& stop, Day day
                          .arg(wording.cuttings(stop.standing)));
     m_why->setText(told(stop.why, wording));
     m_before->setText(beforeWords(book, stop, day, wording));
-    for (QLineEdit* field : m_fields) field->clear();
+    // Unlike `clear` that leaves the field nothing to take back, so that Ctrl+Z is the book's.
+    for (QLineEdit* field : m_fields) field->setText({});
     m_fields[Examined]->setPlaceholderText(QString::number(stop.examine));
     if (const RootCheck* found = stop.found ? book.find<RootCheck>(*stop.found) : nullptr) {
         const std::array<int, 5> counts{found->examined, found->rooted, found->callused, found->alive,

@@ -9,6 +9,7 @@
 
 #include <QCheckBox>
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -58,6 +59,16 @@ DueCard::DueCard(QWidget* parent)
     column->addWidget(m_enter, 0, Qt::AlignLeft);
     column->addSpacing(12);
     column->addLayout(discarding);
+    column->addStretch(); // where no table takes the room
+}
+
+/// As on the card of a check, + does it from any field.
+bool DueCard::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Plus) {
+        enter();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void DueCard::setTitleFont(const QFont& font) {
@@ -75,8 +86,8 @@ void DueCard::showDue(const HouseBook& book, const round::Due& due, Day day, con
     m_help->setText(
         weaning ? tr("Cover and heat are taken away by steps from today on; the batch goes to where "
                      "it is to be weaned.")
-                : tr("Plants of each container, Enter, what is lost. Lost left empty: all the rest. A "
-                     "container left empty stays where it is."));
+                : tr("Plants of each container, Enter, what is lost; +: pot on. Lost left empty: all the "
+                     "rest. A container left empty stays where it is."));
     m_enter->setText(weaning ? tr("Wean now") : tr("Pot on"));
     const Stock* stock = weaning ? nullptr : season::renewedBy(book, batch);
     m_stock = stock ? std::optional(stock->id) : std::nullopt;
@@ -88,8 +99,9 @@ void DueCard::showDue(const HouseBook& book, const round::Due& due, Day day, con
         m_help->setText(m_help->text() + u' ' + renews);
         m_asStock->setAccessibleDescription(renews);
     }
-    m_reason->clear();
+    m_reason->setText({}); // with nothing to take back
     m_sum->clear();
+    m_table->setVisible(!weaning);
     tell({});
     if (weaning)
         layLines(book, {}, wording);
@@ -127,6 +139,7 @@ void DueCard::layLines(const HouseBook& book, const Batch& batch, const Wording&
         for (QLineEdit* field : {line.plants, line.lost}) {
             field->setFixedWidth(fieldWidth);
             field->setMinimumHeight(field->sizeHint().height());
+            field->installEventFilter(this);
             connect(field, &QLineEdit::textEdited, this, &DueCard::showSum);
             connect(field, &QLineEdit::returnPressed, this,
                     [this, place, lost = field == line.lost] { goOn(place, lost); });

@@ -36,6 +36,9 @@ Q_SIGNALS:
     void potOnWanted(const warmbench::PotOn& potOn, std::optional<warmbench::StockId> stock);
     void discardWanted(const warmbench::Discard& discard);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     /// One container of a batch that is potted on.
     struct Line {

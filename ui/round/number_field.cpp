@@ -5,12 +5,14 @@
 namespace warmbench::ui {
 namespace {
 
-/// Takes a field that is left empty as well, so that Enter goes on from it.
+/// Takes a field that is left empty as well, so that Enter goes on from it, and no sign: `+` and `-` are keys
+/// of the cards.
 class CountOrNothing : public QIntValidator {
 public:
     using QIntValidator::QIntValidator;
     State validate(QString& typed, int& cursor) const override {
-        return typed.isEmpty() ? Acceptable : QIntValidator::validate(typed, cursor);
+        if (typed.isEmpty()) return Acceptable;
+        return typed.front().isDigit() ? QIntValidator::validate(typed, cursor) : Invalid;
     }
 };
 

@@ -304,6 +304,7 @@ void RoundPlace::discardContainer(const QString& reason) {
 }
 
 void RoundPlace::performAndGoOn(const Command& command) {
+    if (m_day > m_today) return m_check->tell(tr("This day is still to come; nothing of it is done yet."));
     m_ahead = true;
     m_checkWatch->end();
     const Outcome refusal = perform(command);
@@ -317,6 +318,8 @@ void RoundPlace::performAndGoOn(const Command& command) {
 }
 
 void RoundPlace::doDue(const Command& command) {
+    // As with checks: a day to come can be looked at, not done.
+    if (m_day > m_today) return m_dueCard->tell(tr("This day is still to come; nothing of it is done yet."));
     m_dueWatch->end();
     if (const Outcome refusal = perform(command)) {
         m_dueWatch->again();

@@ -23,11 +23,21 @@ FindBox::FindBox(QWidget* parent) : QLineEdit(parent), m_words(new QStringListMo
     setCompleter(under);
     under->popup()->installEventFilter(this);
     connect(this, &QLineEdit::textEdited, this, &FindBox::search);
-    connect(under, qOverload<const QString&>(&QCompleter::activated), this, [this](const QString& words) {
-        const auto chosen = std::find_if(m_entries.begin(), m_entries.end(),
-                                         [&](const FindEntry& one) { return one.words == words; });
-        if (chosen != m_entries.end()) Q_EMIT found(chosen->target);
+    // Not with this field as the receiver: QLineEdit parts from its completer whenever it loses the focus.
+    connect(under, qOverload<const QString&>(&QCompleter::activated), under,
+            [this](const QString& words) { goTo(words); });
+    connect(this, &QLineEdit::returnPressed, this, [this] {
+        if (!goTo(text()) && !m_entries.empty()) goTo(m_entries.front().words);
     });
+}
+
+bool FindBox::goTo(const QString& words) {
+    const auto chosen = std::find_if(m_entries.begin(), m_entries.end(),
+                                     [&](const FindEntry& one) { return one.words == words; });
+    if (chosen == m_entries.end()) return false;
+    completer()->popup()->hide();
+    Q_EMIT found(chosen->target);
+    return true;
 }
 
 QSize FindBox::sizeHint() const {

@@ -29,6 +29,8 @@ protected:
 
 private:
     void search(const QString& typed);
+    /// Goes to the entry of these words; false where there is none.
+    bool goTo(const QString& words);
 
     Source m_source;
     QList<FindEntry> m_entries; ///< as they stand in the list under the field

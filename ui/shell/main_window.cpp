@@ -9,6 +9,7 @@
 #include "ui/dayline/stay_bars.h"
 #include "ui/draft/draft_bar.h"
 #include "ui/form/labels.h"
+#include "ui/form/undo_through.h"
 #include "ui/journal/journal_place.h"
 #include "ui/journal/past_bar.h"
 #include "ui/month/month_place.h"
@@ -78,6 +79,7 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     m_pages->addWidget(open);
     setCentralWidget(m_pages);
     connectMenus();
+    new UndoThrough(*this);
     connect(m_house, &HousePage::chosen, this, &MainWindow::choose);
     connect(journal, &JournalPlace::pastWanted, this, &MainWindow::showPast);
     connect(m_pastBar, &PastBar::earlierWanted, this, [this] { stepPast(-1); });
