@@ -48,6 +48,17 @@ std::vector<MinuteReading> readingsBetween(const HouseBook& book, const ReadingP
     return readings;
 }
 
+std::optional<Celsius> measuredRootZone(const HouseBook& book, ZoneId zone, Day day) {
+    const auto readings = readingsBetween(book, {zone, std::nullopt}, Channel::RootZone, day - 2, day + 1);
+    if (readings.empty() || readings.back().minute < minuteAt(day - 1)) return std::nullopt;
+    const auto first = std::upper_bound(
+        readings.begin(), readings.end(), std::int64_t{readings.back().minute} - climate::minutesPerDay,
+        [](std::int64_t minute, const MinuteReading& reading) { return minute < reading.minute; });
+    double sum = 0;
+    for (auto reading = first; reading != readings.end(); ++reading) sum += reading->units();
+    return Celsius::fromUnits(sum / static_cast<double>(readings.end() - first));
+}
+
 std::vector<ReadingPlace> placesWithReadings(const HouseBook& book) {
     std::vector<ReadingPlace> places;
     const auto add = [&](const ReadingPlace& place) {

@@ -13,6 +13,10 @@ namespace warmbench {
 [[nodiscard]] std::vector<climate::MinuteReading>
 readingsBetween(const HouseBook& book, const ReadingPlace& place, Channel channel, Day from, Day to);
 
+/// The mean of what was measured in a zone's root zone in the day and night up to its last reading, where
+/// that reading is of `day` or of the day before; else nothing. Each reading counts alike.
+[[nodiscard]] std::optional<Celsius> measuredRootZone(const HouseBook& book, ZoneId zone, Day day);
+
 /// The places that have readings of any channel, zones first.
 [[nodiscard]] std::vector<ReadingPlace> placesWithReadings(const HouseBook& book);
 

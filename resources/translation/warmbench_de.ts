@@ -284,6 +284,10 @@
         <translation>%1 in den letzten zwei Wochen ausgefallen</translation>
     </message>
     <message>
+        <source>%1 measured</source>
+        <translation>%1 gemessen</translation>
+    </message>
+    <message>
         <source>%1 missing</source>
         <translation>%1 zu wenig</translation>
     </message>
@@ -313,6 +317,11 @@
     </message>
     <message>
         <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>root zone, set-point</comment>
         <translation>%1 von %2</translation>
     </message>
     <message>
@@ -484,6 +493,14 @@
         <translation>%1 s: Der bisher beste Plan kostet %2, keiner kann weniger als %3 kosten</translation>
     </message>
     <message>
+        <source>%1 set, %2</source>
+        <translation>%1 eingestellt, %2</translation>
+    </message>
+    <message>
+        <source>%1 set, %2 expected</source>
+        <translation>%1 eingestellt, %2 erwartet</translation>
+    </message>
+    <message>
         <source>%1 slots</source>
         <translation>%1 Stellplätze</translation>
     </message>
@@ -626,6 +643,10 @@
     <message>
         <source>%1, mat set to</source>
         <translation>%1, Heizmatte gestellt auf</translation>
+    </message>
+    <message>
+        <source>%1, next free %2</source>
+        <translation>%1, nächste frei am %2</translation>
     </message>
     <message>
         <source>%1, row %2, column %3</source>
@@ -3054,6 +3075,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Wurzelraum erwartet</translation>
     </message>
     <message>
+        <source>Root zone measured</source>
+        <translation>Wurzelraum gemessen</translation>
+    </message>
+    <message>
         <source>Root zone with no mat on</source>
         <translation>Wurzelraum ohne Heizmatte</translation>
     </message>
@@ -4721,6 +4746,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>from a plant</source>
         <translation>je Pflanze</translation>
+    </message>
+    <message>
+        <source>full until %1</source>
+        <translation>voll bis %1</translation>
     </message>
     <message>
         <source>fullest %1: %2</source>

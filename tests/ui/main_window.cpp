@@ -51,6 +51,28 @@ QStringList cutTexts(const QWidget& window) {
 
 } // namespace
 
+TEST_CASE("A message moves nothing in the window") {
+    OpenWindow open;
+    auto* map = open.child<BenchMap>("benchMap");
+    const QRect before = map->geometry();
+    open.window.statusBar()->showMessage(QStringLiteral("Done"));
+    QApplication::processEvents();
+    CHECK(open.window.statusBar()->isVisible());
+    CHECK(map->geometry() == before);
+}
+
+TEST_CASE("The row of places bears the nursery's name, and the file's while it has none") {
+    OpenWindow open;
+    Nursery nursery = open.window.session()->book().nursery();
+    const auto shown = [&] { return open.child<QLabel>("bookName")->text(); };
+    nursery.name = "Hillside";
+    REQUIRE(!open.window.session()->perform({Put<Nursery>{nursery}}));
+    CHECK(shown() == "Hillside");
+    nursery.name.clear();
+    REQUIRE(!open.window.session()->perform({Put<Nursery>{nursery}}));
+    CHECK(shown() == open.window.session()->name());
+}
+
 TEST_CASE("What is chosen on the map is shown in the panel and marked in the tray, and the other way round") {
     OpenWindow open;
     const HouseBook& book = open.window.session()->book();

@@ -78,6 +78,7 @@ void writePlaces(const QString& folder, QSize size, ui::Theme theme, const QStri
     OpenWindow open(size);
     open.window.setTheme(theme);
     keepReadings(open);
+    grabWindow(open, folder + QStringLiteral("house-logged") + look);
     open.child<QAction>("climate")->trigger();
     QApplication::processEvents();
     grabWindow(open, folder + QStringLiteral("climate") + look);

@@ -1,12 +1,10 @@
 #include "ui/map/bench_map.h"
 
 #include "ui/map/bench_map_access.h"
-#include "ui/map/next_target.h"
 #include "ui/map/zone_label.h"
 
 #include <QApplication>
 #include <QHelpEvent>
-#include <QKeyEvent>
 #include <QPainter>
 #include <QScrollBar>
 #include <QToolTip>
@@ -17,7 +15,6 @@ namespace warmbench::ui {
 namespace {
 
 constexpr double zoomStep = 1.25;
-constexpr int panStep = 60;
 constexpr int ringWidth = 2;
 
 } // namespace
@@ -319,66 +316,6 @@ void BenchMap::mouseReleaseEvent(QMouseEvent* event) {
         letHandGo(event->pos());
     else if (!m_taken) // Escape may have put back what was dragged
         choose(selectionAt(event->pos()));
-}
-
-bool BenchMap::focusNextPrevChild(bool next) {
-    // Tab goes from one zone that suits to the next while something is carried.
-    return !carries() && QAbstractScrollArea::focusNextPrevChild(next);
-}
-
-void BenchMap::keyPressEvent(QKeyEvent* event) {
-    if (carries() && m_hand->key(m_scene, m_layout, *event)) return;
-    const bool pans = event->modifiers().testFlag(Qt::ControlModifier);
-    const auto go = [&](QPoint direction) {
-        if (!pans) return moveSelection(direction);
-        horizontalScrollBar()->setValue(horizontalScrollBar()->value() + direction.x() * panStep);
-        verticalScrollBar()->setValue(verticalScrollBar()->value() + direction.y() * panStep);
-    };
-    switch (event->key()) {
-    case Qt::Key_Left:
-        return go({-1, 0});
-    case Qt::Key_Right:
-        return go({1, 0});
-    case Qt::Key_Up:
-        return go({0, -1});
-    case Qt::Key_Down:
-        return go({0, 1});
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-        return enterZone();
-    case Qt::Key_Escape:
-        return leave();
-    case Qt::Key_M:
-    case Qt::Key_Space:
-        if (const auto* batch = std::get_if<BatchId>(&m_selection)) Q_EMIT takenUp(*batch, false);
-        return;
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-        return zoomIn();
-    case Qt::Key_Minus:
-        return zoomOut();
-    case Qt::Key_0:
-        return fit();
-    default:
-        QAbstractScrollArea::keyPressEvent(event);
-    }
-}
-
-void BenchMap::moveSelection(QPoint direction) {
-    if (const auto next = nextTarget(m_scene, m_layout, m_selection, direction)) choose(*next);
-}
-
-void BenchMap::enterZone() {
-    const auto* id = std::get_if<ZoneId>(&m_selection);
-    const SceneZone* zone = id ? m_scene.find(*id) : nullptr;
-    if (zone && zone->firstStay < zone->endStay)
-        choose(m_scene.stays[static_cast<std::size_t>(zone->firstStay)].batch);
-}
-
-void BenchMap::leave() {
-    const auto* id = std::get_if<BatchId>(&m_selection);
-    const SceneStay* stay = id ? m_scene.find(*id) : nullptr;
-    choose(stay ? Selection{m_scene.zones[static_cast<std::size_t>(stay->zone)].id} : Selection{});
 }
 
 void BenchMap::focusInEvent(QFocusEvent* event) {

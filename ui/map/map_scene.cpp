@@ -2,6 +2,7 @@
 
 #include "core/book/load.h"
 #include "core/book/query.h"
+#include "core/book/readings.h"
 #include "ui/words/wording.h"
 
 #include <algorithm>
@@ -94,6 +95,7 @@ private:
         shown.hasMat = zone.mat.has_value();
         shown.setPoint = setPointOn(m_book, zone.id, m_scene.day);
         shown.expected = expectedRootZone(m_book, zone, m_scene.day);
+        shown.measured = measuredRootZone(m_book, zone.id, m_scene.day);
         shown.usable = zone.usableSlots();
         shown.nextFree = nextSlotsFree(m_book, zone.id, m_scene.day);
         shown.blocked = zone.blocked;

@@ -57,7 +57,8 @@ struct SceneZone {
     Cover cover = Cover::Open;
     bool hasMat = false;
     std::optional<Celsius> setPoint;
-    Celsius expected{}; ///< root zone
+    Celsius expected{};              ///< root zone
+    std::optional<Celsius> measured; ///< root zone, where a logger has told
     int taken = 0;
     int usable = 0;
     std::optional<Day> nextFree;

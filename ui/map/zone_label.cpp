@@ -25,39 +25,71 @@ Part measured(const QString& words, const QFontMetrics& metrics, int around = 0)
     return {words, words.isEmpty() ? 0 : metrics.horizontalAdvance(words) + around + headingGap};
 }
 
+/// How far the root zone may lie from its set-point before the heading marks it: a decision of this program.
+constexpr Celsius marked = Celsius{10};
+
+/// `18° of 20°`, the root zone against its set-point, marked where it is well below or above it.
+QString shortHeatWords(const SceneZone& zone, const Wording& wording) {
+    const auto degrees = [&](Celsius heat) { return wording.degrees(heat) + u'°'; };
+    const Celsius root = rootZoneOf(zone);
+    if (!zone.setPoint || root == *zone.setPoint) return degrees(root);
+    const QString words = say("%1 of %2", "root zone, set-point").arg(degrees(root), degrees(*zone.setPoint));
+    if (root <= *zone.setPoint - marked) return QStringLiteral("▼ ") + words;
+    return root >= *zone.setPoint + marked ? QStringLiteral("▲ ") + words : words;
+}
+
+/// Slots taken, and the day on which more fall free; `taken` where that day is not known.
+QString takenWords(const SceneZone& zone, const QString& taken, const Wording& wording) {
+    if (!zone.nextFree) return taken;
+    const QString day = wording.shortDate(*zone.nextFree);
+    return zone.taken < zone.usable ? say("%1, next free %2").arg(taken, day) : say("full until %1").arg(day);
+}
+
 } // namespace
 
+Celsius rootZoneOf(const SceneZone& zone) {
+    return zone.measured.value_or(zone.expected);
+}
+
 QString heatWords(const SceneZone& zone, const Wording& wording) {
-    if (zone.setPoint) return wording.temperature(*zone.setPoint);
-    const QString root = wording.temperature(zone.expected);
-    return zone.hasMat ? say("mat off, %1").arg(root) : say("no mat, %1").arg(root);
+    const QString root = wording.temperature(rootZoneOf(zone));
+    const QString known = zone.measured ? say("%1 measured").arg(root) : root;
+    if (!zone.setPoint) return zone.hasMat ? say("mat off, %1").arg(known) : say("no mat, %1").arg(known);
+    const QString set = wording.temperature(*zone.setPoint);
+    if (zone.measured) return say("%1 set, %2").arg(set, known);
+    return zone.expected == *zone.setPoint ? set : say("%1 set, %2 expected").arg(set, root);
 }
 
 ZoneLabel zoneLabel(const SceneZone& zone, int width, const PaintKit& kit) {
     const Wording& wording = kit.wording;
+    const auto quiet = [&](const QString& words, int around = 0) {
+        return measured(words, kit.quiet, around);
+    };
     const QString heatText = heatWords(zone, wording);
-    const QString degrees = wording.degrees(zone.setPoint.value_or(zone.expected)) + QStringLiteral("°");
     const QString troubleText = troubledWords(zone.troubled, wording);
+    const QString takenText = say("%1 of %2").arg(wording.number(zone.taken), wording.number(zone.usable));
     const Part none;
     const Part name = measured(zone.name, kit.strong);
-    const Part full = measured(heatText + QStringLiteral(" · ") + wording.coverName(zone.cover), kit.quiet);
-    const Part heat = measured(heatText, kit.quiet);
-    const Part shortHeat = measured(degrees, kit.quiet);
-    const Part trouble = measured(troubleText, kit.quiet, headingGap);
-    const Part mark =
-        measured(troubleText.isEmpty() ? QString() : QStringLiteral("!"), kit.quiet, headingGap);
-    const Part taken =
-        measured(say("%1 of %2").arg(wording.number(zone.taken), wording.number(zone.usable)), kit.quiet);
-    const Part shortTaken =
-        measured(wording.number(zone.taken) + u'/' + wording.number(zone.usable), kit.quiet);
-    const std::array<std::array<const Part*, 3>, 8> candidates{{{&full, &trouble, &taken},
-                                                                {&full, &trouble, &shortTaken},
-                                                                {&heat, &trouble, &shortTaken},
-                                                                {&heat, &mark, &shortTaken},
-                                                                {&shortHeat, &mark, &shortTaken},
-                                                                {&shortHeat, &mark, &none},
-                                                                {&none, &mark, &none},
-                                                                {&none, &none, &none}}};
+    const Part covered = quiet(heatText + QStringLiteral(" · ") + wording.coverName(zone.cover));
+    const Part heat = quiet(heatText);
+    const Part shortHeat = quiet(shortHeatWords(zone, wording));
+    const Part trouble = quiet(troubleText, headingGap);
+    const Part mark = quiet(troubleText.isEmpty() ? QString() : QStringLiteral("!"), headingGap);
+    const Part next = quiet(takenWords(zone, takenText, wording));
+    const Part taken = quiet(takenText);
+    const Part shortTaken = quiet(wording.number(zone.taken) + u'/' + wording.number(zone.usable));
+    // The fullest that fits.
+    const std::array<std::array<const Part*, 3>, 11> candidates{{{&covered, &trouble, &next},
+                                                                 {&heat, &trouble, &next},
+                                                                 {&shortHeat, &trouble, &next},
+                                                                 {&covered, &trouble, &taken},
+                                                                 {&covered, &trouble, &shortTaken},
+                                                                 {&heat, &trouble, &shortTaken},
+                                                                 {&heat, &mark, &shortTaken},
+                                                                 {&shortHeat, &mark, &shortTaken},
+                                                                 {&shortHeat, &mark, &none},
+                                                                 {&none, &mark, &none},
+                                                                 {&none, &none, &none}}};
     for (const auto& [first, second, third] : candidates)
         if (headingGap + name.width + first->width + second->width + third->width <= width)
             return {zone.name, first->words, second->words, third->words};

@@ -10,9 +10,9 @@ namespace warmbench::ui {
 /// The words of a zone's heading, cut down to what a width holds; never elided.
 struct ZoneLabel {
     QString name;
-    QString heat;    ///< `18 °C`, `no mat, 11 °C`, perhaps with the cover
+    QString heat;    ///< as heatWords(), perhaps with the cover, or only `16.5° of 18°`
     QString trouble; ///< `2 to look at`
-    QString taken;   ///< `68 of 96`
+    QString taken;   ///< `68 of 96`, perhaps with the day on which more fall free
 };
 
 /// Pixels between the parts of a heading and at its ends.
@@ -25,7 +25,10 @@ inline constexpr int headingGap = 8;
 void paintZoneHeading(QPainter& painter, const QRect& strip, bool outside, const SceneZone& zone,
                       const PaintKit& kit, int keptFree = 0);
 
-/// `18 °C`, `mat off, 11 °C` or `no mat, 11 °C`.
+/// The root zone as it is: measured where there is a log, else as expected.
+[[nodiscard]] Celsius rootZoneOf(const SceneZone& zone);
+/// The set-point and the root zone against it: `18 °C set, 16.5 °C measured`, `18 °C` where just that is
+/// expected, `mat off, 11 °C` or `no mat, 11 °C`.
 [[nodiscard]] QString heatWords(const SceneZone& zone, const Wording& wording);
 /// The whole of it for a tooltip or a screen reader: `Zone A, 18 °C under mist, 68 of 96 slots taken, ...`.
 [[nodiscard]] QString zoneSentence(const SceneZone& zone, const Wording& wording);

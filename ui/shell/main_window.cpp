@@ -78,6 +78,7 @@ MainWindow::MainWindow(BookOpener& opener, Day today)
     m_pages->addWidget(m_start);
     m_pages->addWidget(open);
     setCentralWidget(m_pages);
+    statusBar(); // from the start: what is told in it must not move what is under the pointer
     connectMenus();
     new UndoThrough(*this);
     connect(m_house, &HousePage::chosen, this, &MainWindow::choose);
@@ -156,7 +157,6 @@ void MainWindow::setSession(std::unique_ptr<BookSession> session) {
                 [this] { m_onlyRead->tell(m_session->onlyReadWhy()); });
         m_dayBar->line().setSource([this](Day from, Day to) { return slotLoad(shown(), from, to); });
         setWindowTitle(tr("%1 - Warmbench").arg(m_session->name()));
-        m_placeRow->setBookName(m_session->name());
         m_onlyRead->tell(m_session->onlyReadWhy());
         showBook();
         if (m_places->currentWidget() == m_house)
@@ -177,6 +177,8 @@ std::unique_ptr<BookSession> MainWindow::takeSession() {
 void MainWindow::showBook() {
     const HouseBook& book = shown();
     m_letters = Letters(book);
+    const std::string& given = book.nursery().name;
+    m_placeRow->setBookName(given.empty() ? m_session->name() : text(given));
     const auto* batch = std::get_if<BatchId>(&m_selection);
     const auto* zone = std::get_if<ZoneId>(&m_selection);
     if ((batch && !book.find<Batch>(*batch)) || (zone && !book.find<Zone>(*zone))) m_selection = {};

@@ -26,6 +26,7 @@ PlaceRow::PlaceRow(QWidget* parent)
     setObjectName(QStringLiteral("places"));
     setAttribute(Qt::WA_StyledBackground);
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_bookLabel->setObjectName(QStringLiteral("bookName"));
     m_bookLabel->setProperty("rank", QStringLiteral("quiet"));
     m_more->setObjectName(QStringLiteral("morePlaces"));
     m_more->setProperty("place", true);

@@ -2,6 +2,7 @@
 
 #include "core/book/load.h"
 #include "core/book/query.h"
+#include "core/book/readings.h"
 #include "core/crop/safety.h"
 #include "ui/shell/zone_choices.h"
 #include "ui/words/phrase_words.h"
@@ -28,6 +29,8 @@ void addHeat(Facts& facts, const HouseBook& book, const Zone& zone, Day day, con
                                   wording.number(static_cast<int>(std::lround(zone.mat->rated.units()))))});
         facts.facts.append({say("Set to"), setPoint ? wording.temperature(*setPoint) : say("off")});
     }
+    if (const auto measured = measuredRootZone(book, zone.id, day))
+        facts.facts.append({say("Root zone measured"), wording.temperature(*measured)});
     facts.facts.append({say("Root zone expected"), wording.temperature(expectedRootZone(book, zone, day))});
     facts.facts.append({say("Air"), wording.temperature(onDay(houseOf(book, zone).air, day))});
 }

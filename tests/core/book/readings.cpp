@@ -6,6 +6,7 @@
 #include <catch2/catch.hpp>
 
 using namespace warmbench;
+using namespace warmbench::literals;
 using namespace warmbench::tests;
 using climate::MinuteReading;
 
@@ -51,6 +52,27 @@ TEST_CASE("Readings are kept month by month, taken back and kept again") {
     CHECK(placesWithReadings(small.book).empty());
     REQUIRE(!small.book.apply(*change));
     CHECK(small.book == after);
+}
+
+TEST_CASE("The root zone as it is, is the mean of the day up to the last reading, if that is not old") {
+    SmallBook small = smallBook();
+    CHECK(!measuredRootZone(small.book, small.warm, day("2027-03-01")));
+    auto readings = hourly("2027-02-27", 3, 1900);                  // up to 23 h of 1 March
+    for (std::size_t i = 48; i < 60; ++i) readings[i].value = 1700; // the first half of its last day
+    perform(small.book, keep(small.warm, readings));
+    CHECK(measuredRootZone(small.book, small.warm, day("2027-02-28")) == 19_degC);
+    CHECK(measuredRootZone(small.book, small.warm, day("2027-03-01")) == 18_degC);
+    CHECK(measuredRootZone(small.book, small.warm, day("2027-03-02")) == 18_degC);
+    CHECK(!measuredRootZone(small.book, small.warm, day("2027-03-03")));
+    CHECK(!measuredRootZone(small.book, small.warm, day("2027-02-26")));
+    // Half a day has been logged: the day and night up to its end.
+    perform(small.book, keep(small.warm, hourly("2027-03-04", 1, 2200)));
+    readings = hourly("2027-03-05", 1, 2000);
+    readings.resize(12);
+    perform(small.book, keep(small.warm, readings));
+    CHECK(measuredRootZone(small.book, small.warm, day("2027-03-05")) == 21_degC);
+    // Air is not the root zone, and another zone is not this one.
+    CHECK(!measuredRootZone(small.book, small.cool, day("2027-03-01")));
 }
 
 TEST_CASE("What a book has of a minute stays; the rest of an overlap is added") {
