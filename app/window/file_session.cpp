@@ -93,8 +93,7 @@ void FileSession::seek() {
     m_seeking = true;
     m_seeker = std::thread([this, probe = m_file->prober()] {
         const bool there = probe();
-        QMetaObject::invokeMethod(
-            this, [this, there] { found(there); }, Qt::QueuedConnection);
+        m_answer.post([this, there] { found(there); });
     });
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/storage/book_file.h"
 #include "app/window/password_keeper.h"
+#include "ui/post/postbox.h"
 #include "ui/shell/book_session.h"
 
 #include <QTimer>
@@ -51,6 +52,7 @@ private:
     QTimer m_look; ///< for what others have done; while the book is lost, for the book
     QString m_onlyReadWhy;
     bool m_onlyLook;
+    ui::Postbox m_answer;
     std::thread m_seeker; ///< waits for a server, so that the window need not
     bool m_seeking = false;
 };

@@ -1,6 +1,7 @@
 #include "core/rooting/batch_spread.h"
 
 #include "core/rooting/linear_solve.h"
+#include "core/rooting/ln_gamma.h"
 
 #include <boost/math/special_functions/beta.hpp>
 #include <boost/math/special_functions/digamma.hpp>
@@ -52,7 +53,7 @@ double binomialLogLikelihood(std::span<const Take> batches, double mean) {
     for (const Take& take : batches) {
         const auto rooted = static_cast<double>(take.rooted);
         const auto failed = static_cast<double>(take.struck - take.rooted);
-        sum += std::lgamma(rooted + failed + 1) - std::lgamma(rooted + 1) - std::lgamma(failed + 1);
+        sum += lnGamma(rooted + failed + 1) - lnGamma(rooted + 1) - lnGamma(failed + 1);
         if (rooted > 0) sum += rooted * std::log(mean);
         if (failed > 0) sum += failed * std::log1p(-mean);
     }

@@ -1,6 +1,7 @@
 #include "core/rooting/belief.h"
 
 #include "core/rooting/density.h"
+#include "core/rooting/ln_gamma.h"
 
 #include <algorithm>
 #include <cmath>
@@ -131,7 +132,7 @@ void addBinomial(std::vector<double>& probability, std::size_t known, std::size_
     const auto middle = std::min(trials, static_cast<std::size_t>((n + 1) * chance));
     const double k = static_cast<double>(middle);
     const double odds = chance / (1 - chance);
-    const double peak = weight * std::exp(std::lgamma(n + 1) - std::lgamma(k + 1) - std::lgamma(n - k + 1) +
+    const double peak = weight * std::exp(lnGamma(n + 1) - lnGamma(k + 1) - lnGamma(n - k + 1) +
                                           k * std::log(chance) + (n - k) * std::log1p(-chance));
     constexpr double negligible = 1e-14;
     double value = peak;

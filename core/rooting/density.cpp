@@ -1,5 +1,7 @@
 #include "core/rooting/density.h"
 
+#include "core/rooting/ln_gamma.h"
+
 #include <boost/math/special_functions/digamma.hpp>
 #include <boost/math/special_functions/trigamma.hpp>
 
@@ -18,8 +20,8 @@ double logNormal(double value, double mean, double deviation) {
 } // namespace
 
 Density::Density(const RootingPrior& prior, const Evidence& evidence)
-    : m_prior(prior), m_logBeta(std::lgamma(prior.share.alpha) + std::lgamma(prior.share.beta) -
-                                std::lgamma(prior.share.alpha + prior.share.beta)) {
+    : m_prior(prior), m_logBeta(lnGamma(prior.share.alpha) + lnGamma(prior.share.beta) -
+                                lnGamma(prior.share.alpha + prior.share.beta)) {
     for (const Sighting& sighting : merged(evidence.sightings)) {
         switch (sighting.outcome) {
         case Outcome::Rooted:

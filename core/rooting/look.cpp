@@ -1,5 +1,7 @@
 #include "core/rooting/look.h"
 
+#include "core/rooting/ln_gamma.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -13,8 +15,7 @@ namespace {
 double logChoose(double of, double chosen) {
     constexpr double slack = 1e-9;
     if (chosen < -slack || chosen > of + slack) return -std::numeric_limits<double>::infinity();
-    return std::lgamma(of + 1) - std::lgamma(std::max(0.0, chosen) + 1) -
-           std::lgamma(std::max(0.0, of - chosen) + 1);
+    return lnGamma(of + 1) - lnGamma(std::max(0.0, chosen) + 1) - lnGamma(std::max(0.0, of - chosen) + 1);
 }
 
 /// The polynomial of a look of which about `known` of `standing` were seen rooted before.

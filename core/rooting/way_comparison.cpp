@@ -1,6 +1,7 @@
 #include "core/rooting/way_comparison.h"
 
 #include "core/rooting/linear_solve.h"
+#include "core/rooting/ln_gamma.h"
 
 #include <cmath>
 
@@ -47,7 +48,7 @@ void addGoodness(const TrialTray& tray, double share, WayComparison& result) {
     const double residual = rooted - struck * share;
     result.deviance += 2 * (part(rooted, struck * share) + part(failed, struck * (1 - share)));
     result.pearson += residual * residual / (struck * share * (1 - share));
-    result.logLikelihood += std::lgamma(struck + 1) - std::lgamma(rooted + 1) - std::lgamma(failed + 1) +
+    result.logLikelihood += lnGamma(struck + 1) - lnGamma(rooted + 1) - lnGamma(failed + 1) +
                             rooted * std::log(share) + failed * std::log1p(-share);
 }
 

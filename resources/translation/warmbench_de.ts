@@ -641,6 +641,11 @@
         <translation>%1, Gefäße %2</translation>
     </message>
     <message>
+        <source>%1, free %2</source>
+        <comment>slots, day</comment>
+        <translation>%1, frei am %2</translation>
+    </message>
+    <message>
         <source>%1, mat set to</source>
         <translation>%1, Heizmatte gestellt auf</translation>
     </message>

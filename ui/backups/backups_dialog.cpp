@@ -91,8 +91,7 @@ QPushButton* BackupsDialog::button(const char* name, const QString& words,
 void BackupsDialog::lookIntoAll(const std::stop_token& stop) {
     for (std::size_t i = 0; i < m_backups.size() && !stop.stop_requested(); ++i) {
         const Look look = lookOf(m_shelf.lookInto(m_backups[i].name), m_backups[i].day);
-        QMetaObject::invokeMethod(
-            this, [this, i, look] { tell(i, look); }, Qt::QueuedConnection);
+        m_looked.post([this, i, look] { tell(i, look); });
     }
 }
 

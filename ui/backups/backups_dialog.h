@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/backups/backup_shelf.h"
+#include "ui/post/postbox.h"
 #include "ui/words/wording.h"
 
 #include <QDialog>
@@ -57,6 +58,7 @@ private:
     QPushButton* m_look;
     QPushButton* m_copy;
     QPushButton* m_place;
+    Postbox m_looked;
     std::jthread m_thread; ///< last, as it uses the rest
 };
 

@@ -55,8 +55,8 @@ public:
     /// `Thursday 4 February 2027, 371 of 516 slots taken`.
     [[nodiscard]] QString sentence() const;
 
-    [[nodiscard]] QSize sizeHint() const override { return {600, 136}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {300, 112}; }
+    [[nodiscard]] QSize sizeHint() const override { return {600, 122}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {300, 106}; }
     /// Where a day lies, in pixels from the left; its middle.
     [[nodiscard]] double xOf(Day day) const;
     [[nodiscard]] Day dayAt(double x) const;

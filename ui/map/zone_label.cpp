@@ -77,11 +77,18 @@ ZoneLabel zoneLabel(const SceneZone& zone, int width, const PaintKit& kit) {
     const Part mark = quiet(troubleText.isEmpty() ? QString() : QStringLiteral("!"), headingGap);
     const Part next = quiet(takenWords(zone, takenText, wording));
     const Part taken = quiet(takenText);
-    const Part shortTaken = quiet(wording.number(zone.taken) + u'/' + wording.number(zone.usable));
+    const QString shortText = wording.number(zone.taken) + u'/' + wording.number(zone.usable);
+    const Part shortTaken = quiet(shortText);
+    const Part shortNext =
+        zone.nextFree && zone.taken < zone.usable
+            ? quiet(say("%1, free %2", "slots, day").arg(shortText, wording.shortDate(*zone.nextFree)))
+            : next;
     // The fullest that fits.
-    const std::array<std::array<const Part*, 3>, 11> candidates{{{&covered, &trouble, &next},
+    const std::array<std::array<const Part*, 3>, 13> candidates{{{&covered, &trouble, &next},
                                                                  {&heat, &trouble, &next},
                                                                  {&shortHeat, &trouble, &next},
+                                                                 {&shortHeat, &trouble, &shortNext},
+                                                                 {&shortHeat, &mark, &shortNext},
                                                                  {&covered, &trouble, &taken},
                                                                  {&covered, &trouble, &shortTaken},
                                                                  {&heat, &trouble, &shortTaken},

@@ -2,8 +2,6 @@
 
 #include "ui/words/phrase_words.h"
 
-#include <QMetaObject>
-
 namespace warmbench::ui {
 
 Planning::Planning(HouseBook book, const RecipeLibrary& library, season::PlanRequest request, double seconds)
@@ -17,17 +15,17 @@ void Planning::run(const std::stop_token& stop) {
     planner::Options options;
     options.seconds = m_seconds;
     options.progress = [this](const planner::Progress& progress) {
-        QMetaObject::invokeMethod(this, [this, progress] { Q_EMIT progressed(progress); });
+        m_news.post([this, progress] { Q_EMIT progressed(progress); });
     };
     const auto solved = planner::solve(month.problem, options, stop);
     if (!solved) {
         const QString why = told(solved.refusal());
-        QMetaObject::invokeMethod(this, [this, why] { Q_EMIT refused(why); });
+        m_news.post([this, why] { Q_EMIT refused(why); });
         return;
     }
     const season::Proposal proposal =
         season::proposalFrom(m_book, month, solved->answer, solved->compromises);
-    QMetaObject::invokeMethod(this, [this, proposal] { Q_EMIT finished(proposal); });
+    m_news.post([this, proposal] { Q_EMIT finished(proposal); });
 }
 
 } // namespace warmbench::ui

@@ -1,8 +1,7 @@
 #pragma once
 
 #include "core/season/proposal.h"
-
-#include <QObject>
+#include "ui/post/postbox.h"
 
 #ifndef Q_MOC_RUN // which reads no <stop_token>
 #include "core/planner/planner.h"
@@ -39,6 +38,7 @@ private:
     const RecipeLibrary& m_library;
     season::PlanRequest m_request;
     double m_seconds;
+    Postbox m_news;
     std::jthread m_thread; ///< last, so that it ends before what it uses
 };
 

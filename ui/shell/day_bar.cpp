@@ -28,7 +28,7 @@ DayBar::DayBar(Day today, QWidget* parent)
     words->addStretch(1);
     words->addLayout(buttons);
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(12, 8, 12, 8);
+    row->setContentsMargins(12, 4, 12, 4);
     row->setSpacing(8);
     row->addLayout(words);
     row->addWidget(m_line, 1);
