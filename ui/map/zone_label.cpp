@@ -28,12 +28,14 @@ Part measured(const QString& words, const QFontMetrics& metrics, int around = 0)
 /// How far the root zone may lie from its set-point before the heading marks it: a decision of this program.
 constexpr Celsius marked = Celsius{10};
 
-/// `18° of 20°`, the root zone against its set-point, marked where it is well below or above it.
-QString shortHeatWords(const SceneZone& zone, const Wording& wording) {
-    const auto degrees = [&](Celsius heat) { return wording.degrees(heat) + u'°'; };
+/// `18° of 20°` or `18/20°`, the root zone against its set-point, marked where it is well below or above it.
+QString shortHeatWords(const SceneZone& zone, const Wording& wording, bool shortest) {
     const Celsius root = rootZoneOf(zone);
-    if (!zone.setPoint || root == *zone.setPoint) return degrees(root);
-    const QString words = say("%1 of %2", "root zone, set-point").arg(degrees(root), degrees(*zone.setPoint));
+    const QString is = wording.degrees(root);
+    if (!zone.setPoint || root == *zone.setPoint) return is + u'°';
+    const QString set = wording.degrees(*zone.setPoint) + u'°';
+    const QString words =
+        shortest ? is + u'/' + set : say("%1 of %2", "root zone, set-point").arg(is + u'°', set);
     if (root <= *zone.setPoint - marked) return QStringLiteral("▼ ") + words;
     return root >= *zone.setPoint + marked ? QStringLiteral("▲ ") + words : words;
 }
@@ -72,7 +74,8 @@ ZoneLabel zoneLabel(const SceneZone& zone, int width, const PaintKit& kit) {
     const Part name = measured(zone.name, kit.strong);
     const Part covered = quiet(heatText + QStringLiteral(" · ") + wording.coverName(zone.cover));
     const Part heat = quiet(heatText);
-    const Part shortHeat = quiet(shortHeatWords(zone, wording));
+    const Part shortHeat = quiet(shortHeatWords(zone, wording, false));
+    const Part shortestHeat = quiet(shortHeatWords(zone, wording, true));
     const Part trouble = quiet(troubleText, headingGap);
     const Part mark = quiet(troubleText.isEmpty() ? QString() : QStringLiteral("!"), headingGap);
     const Part next = quiet(takenWords(zone, takenText, wording));
@@ -84,7 +87,7 @@ ZoneLabel zoneLabel(const SceneZone& zone, int width, const PaintKit& kit) {
             ? quiet(say("%1, free %2", "slots, day").arg(shortText, wording.shortDate(*zone.nextFree)))
             : next;
     // The fullest that fits.
-    const std::array<std::array<const Part*, 3>, 13> candidates{{{&covered, &trouble, &next},
+    const std::array<std::array<const Part*, 3>, 14> candidates{{{&covered, &trouble, &next},
                                                                  {&heat, &trouble, &next},
                                                                  {&shortHeat, &trouble, &next},
                                                                  {&shortHeat, &trouble, &shortNext},
@@ -94,6 +97,7 @@ ZoneLabel zoneLabel(const SceneZone& zone, int width, const PaintKit& kit) {
                                                                  {&heat, &trouble, &shortTaken},
                                                                  {&heat, &mark, &shortTaken},
                                                                  {&shortHeat, &mark, &shortTaken},
+                                                                 {&shortestHeat, &mark, &shortTaken},
                                                                  {&shortHeat, &mark, &none},
                                                                  {&none, &mark, &none},
                                                                  {&none, &none, &none}}};
