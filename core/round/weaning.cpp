@@ -107,15 +107,38 @@ std::vector<const Stay*> begunByPlan(const HouseBook& book, BatchId id, Day day)
     return found;
 }
 
+/// Whether nothing but the stay itself stands in its slots from its last day to another.
+bool freeAfter(const HouseBook& book, const Stay& stay, Day to) {
+    const auto meeting = book.staysMeeting(stay.zone, stay.to, to);
+    return std::none_of(meeting.begin(), meeting.end(), [&](StayId id) {
+        const Stay& other = book.get<Stay>(id);
+        return id != stay.id && std::any_of(other.places.begin(), other.places.end(), [&](const Place& one) {
+                   return std::any_of(stay.places.begin(), stay.places.end(),
+                                      [&](const Place& own) { return own.slots.overlaps(one.slots); });
+               });
+    });
+}
+
+/// The end of a weaning stay that begins on `day` instead of before: it is as long as it was to be where its
+/// containers go nowhere else at its end and its slots are free so long, else it ends when it was to.
+Day endOfLate(const HouseBook& book, const Stay& stay, Day day) {
+    const Day wanted = day + (stay.to - stay.from);
+    for (const StayId id : book.staysOf(stay.batch))
+        if (const Stay& next = book.get<Stay>(id); next.from >= stay.to && shareContainers(next, stay))
+            return stay.to;
+    return freeAfter(book, stay, wanted) ? wanted : stay.to;
+}
+
 /// Begins weaning on `day` where the plan began it before: until then the containers rooted there.
-Command begunLate(const Batch& batch, const std::vector<const Stay*>& stays, Day day) {
+Command begunLate(const HouseBook& book, const Batch& batch, const std::vector<const Stay*>& stays, Day day) {
     Group group{phrase("Wean %1", batch.code).text(), {}};
     for (const Stay* stay : stays) {
         Stay rooted = *stay;
         rooted.id = {};
         rooted.stage = Stage::Rooting;
         rooted.to = day;
-        group.commands.push_back({MoveStay{stay->id, stay->zone, day, stay->to, stay->places}});
+        group.commands.push_back(
+            {MoveStay{stay->id, stay->zone, day, endOfLate(book, *stay, day), stay->places}});
         group.commands.push_back({AddStay{std::move(rooted)}});
     }
     return {std::move(group)};
@@ -140,7 +163,8 @@ Result<Command> weanCommand(const HouseBook& book, BatchId id, Day day) {
         return Refusal{batch.code, phrase("it roots from %1 on; expected a day after", (*first)->from)};
     }
     if (found.last.empty() && found.weaned)
-        if (const auto late = begunByPlan(book, id, day); !late.empty()) return begunLate(batch, late, day);
+        if (const auto late = begunByPlan(book, id, day); !late.empty())
+            return begunLate(book, batch, late, day);
     if (found.last.empty() && found.weaned)
         return Refusal{batch.code, phrase("it was weaned on %1", found.weaned->from)};
     if (found.last.empty())

@@ -29,6 +29,12 @@ TEST_CASE("The print dialog shows what is chosen, and says why labels can't be")
     CHECK(dialog.paper()->title == "Strike list");
     CHECK(save->isEnabled());
 
+    dialog.choosePaperOf(QStringLiteral("round"));
+    REQUIRE(dialog.paper());
+    CHECK(dialog.paper()->title.startsWith("Round"));
+    dialog.choosePaperOf(QStringLiteral("house"));
+    CHECK(dialog.paper()->title.startsWith("Round"));
+
     kind->setCurrentIndex(1);
     REQUIRE(dialog.paper());
     CHECK(dialog.paper()->layout.pageSize().size(QPageSize::Millimeter) == QSizeF(210, 297));

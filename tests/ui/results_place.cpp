@@ -1,4 +1,5 @@
 #include "core/book/query.h"
+#include "tests/support/small_book.h"
 #include "tests/ui/window.h"
 #include "ui/results/take_bar.h"
 
@@ -67,6 +68,33 @@ TEST_CASE("Takes are told by each way of grouping, with a bar on a scale of per 
     const double at95 = width();
     open.child<QComboBox>("takeLevel")->setCurrentIndex(0);
     CHECK(width() < at95);
+}
+
+TEST_CASE("What a trial says is told whole, with the cuttings that would settle it") {
+    SmallBook small = smallBook();
+    // Two batches of one lot that differ in the hormone alone.
+    for (const int plants : {20, 26}) {
+        Batch batch = small.book.get<Batch>(small.struck);
+        batch.id = {};
+        batch.code.clear();
+        batch.strikeDay = day("2026-03-01");
+        batch.recipe.hormone.value = plants == 26 ? "IBA 1000 ppm" : "none";
+        batch.target.reset();
+        batch.containers = {{1, 40}};
+        const BatchId id = small.book.nextId<Batch>();
+        perform(small.book, {AddBatch{batch, {}}});
+        perform(small.book, {PotOn{id, batch.strikeDay + 45, {{1, plants, 40 - plants}}, ""}});
+    }
+    OpenWindow open;
+    open.window.setSession(std::make_unique<ui::MemorySession>(small.book, QStringLiteral("trial")));
+    open.child<QAction>("results")->trigger();
+    open.child<QTabWidget>("resultsTabs")->setCurrentIndex(1);
+    const auto* table = open.child<QTreeWidget>("trialTable");
+    REQUIRE(table->topLevelItemCount() == 1);
+    CHECK(table->topLevelItem(0)->text(3).startsWith("15 points ("));
+    const QString verdict = open.child<QLabel>("trialVerdict")->text();
+    CHECK(verdict.contains("not settled; if it stays so, "));
+    CHECK(verdict.endsWith(" cuttings in each way would settle it"));
 }
 
 TEST_CASE("Own figures are shown before they are used, used with one click, and taken back by undo") {

@@ -36,7 +36,6 @@ ClimateChart::ClimateChart(QWidget* parent)
     setAccessibleName(tr("Temperatures over time"));
     setFocusPolicy(Qt::StrongFocus);
     setMinimumHeight(220);
-    chart()->setMargins({4, 4, 4, 4});
     chart()->setBackgroundRoundness(0);
     chart()->addAxis(m_times, Qt::AlignBottom);
     chart()->addAxis(m_degrees, Qt::AlignLeft);
@@ -53,6 +52,9 @@ void ClimateChart::setLook(const Palette& palette, const TypeSizes& type, const 
     chart()->setBackgroundBrush(palette.panel);
     chart()->legend()->setLabelColor(palette.ink);
     chart()->legend()->setFont(type.quiet);
+    // The last time stands in the middle under the chart's right edge.
+    const int half = QFontMetrics(type.quiet).horizontalAdvance(QStringLiteral("30 Nov 00:00")) / 2;
+    chart()->setMargins({4, 4, 4 + half, 4});
     for (QAbstractAxis* axis : {static_cast<QAbstractAxis*>(m_times), static_cast<QAbstractAxis*>(m_degrees),
                                 static_cast<QAbstractAxis*>(m_pressure)}) {
         axis->setLabelsFont(type.quiet);

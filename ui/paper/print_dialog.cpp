@@ -72,6 +72,12 @@ PrintDialog::PrintDialog(const HouseBook& book, const forecast::BookForecast& fo
 
 PrintDialog::~PrintDialog() = default;
 
+void PrintDialog::choosePaperOf(const QString& place) {
+    for (const auto& [name, kind] : {std::pair{"round", RoundPaper}, std::pair{"dayWork", DayPaper},
+                                     std::pair{"month", MonthPaper}, std::pair{"results", SeasonPaper}})
+        if (place == QLatin1String(name)) m_kind->setCurrentIndex(kind);
+}
+
 void PrintDialog::chooseLabelsOf(BatchId batch) {
     m_only = batch;
     setWindowTitle(tr("Labels of batch %1").arg(text(m_book.get<Batch>(batch).code)));

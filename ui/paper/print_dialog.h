@@ -30,6 +30,8 @@ public:
     PrintDialog(const HouseBook& book, const forecast::BookForecast& forecast, Day day,
                 const Wording& wording, QWidget* parent = nullptr);
     ~PrintDialog() override;
+    /// Chooses what belongs to a place of the window, by its name (`round`); else what stands there stays.
+    void choosePaperOf(const QString& place);
     /// Chooses labels, and those of one batch alone.
     void chooseLabelsOf(BatchId batch);
 

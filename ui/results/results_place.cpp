@@ -69,7 +69,7 @@ ResultsPlace::ResultsPlace(QWidget* parent)
           QStringLiteral("trialTable"), tr("Trials"),
           {tr("Trial"), tr("First way"), tr("Second way"), tr("Difference"), QString(), tr("What it says")},
           this)),
-      m_trialBars(new TakeBarColumn(-100, 100, this)),
+      m_trialBars(new TakeBarColumn(-100, 100, this)), m_verdict(wrappedLabel(this)),
       m_ownList(makeTable(QStringLiteral("ownTable"), tr("Recipes with batches of your own"),
                           {tr("Recipe"), tr("Batches"), tr("Cuttings"), tr("Take in the recipe"),
                            tr("Days to root in the recipe")},
@@ -138,6 +138,12 @@ QWidget* ResultsPlace::makeTrials() {
     column->setContentsMargins(0, 8, 0, 0);
     column->addWidget(m_trialWords);
     column->addWidget(m_trials, 1);
+    column->addWidget(m_verdict);
+    m_verdict->setObjectName(QStringLiteral("trialVerdict"));
+    connect(m_trials, &QTreeWidget::currentItemChanged, m_verdict, [this](const QTreeWidgetItem* item) {
+        m_verdict->setText(item ? item->text(TrialWhat) + QStringLiteral(": ") + item->text(TrialVerdict)
+                                : QString());
+    });
     return page;
 }
 
@@ -263,6 +269,7 @@ void ResultsPlace::showTrials() {
         alignRight(*item, {TrialDifference});
     }
     fitColumns(*m_trials);
+    m_trials->setCurrentItem(m_trials->topLevelItem(0));
     m_trialWords->setText(
         m_trials->topLevelItemCount() == 0
             ? tr("No trials: no two batches of one stock and wood, struck within a week, differ in hormone, "

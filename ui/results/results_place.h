@@ -49,6 +49,7 @@ private:
     QLabel* m_trialWords;
     QTreeWidget* m_trials;
     TakeBarColumn* m_trialBars;
+    QLabel* m_verdict; ///< what the chosen trial says, whole
     QTreeWidget* m_ownList;
     QLabel* m_ownWords;
     QPushButton* m_takeOver;

@@ -11,6 +11,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
+#include <QStackedWidget>
 #include <QStatusBar>
 
 /// What is done with a book, and with the files round it.
@@ -77,7 +78,10 @@ void MainWindow::planDays() {
 }
 
 void MainWindow::printOnPaper() {
-    PrintDialog(m_session->book(), m_forecasts.on(m_session->book(), day()), day(), m_wording, this).exec();
+    PrintDialog dialog(m_session->book(), m_forecasts.on(m_session->book(), day()), day(), m_wording, this);
+    if (const auto* place = qobject_cast<Place*>(m_places->currentWidget()))
+        dialog.choosePaperOf(place->name());
+    dialog.exec();
 }
 
 void MainWindow::chooseFileToCreate() {

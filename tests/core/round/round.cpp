@@ -160,6 +160,6 @@ TEST_CASE(
     CHECK(over[0].why ==
           "its place is given up on 2027-04-15, but no root of it was seen and nobody weaned it");
     perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-05")));
-    CHECK(dueFrom("2027-04-14").empty());
-    CHECK(dueFrom("2027-04-15").at(0).why == "its place is given up on 2027-04-15");
+    CHECK(dueFrom("2027-04-18").empty());
+    CHECK(dueFrom("2027-04-19").at(0).why == "weaned on 2027-04-05 and grown on as its recipe says");
 }

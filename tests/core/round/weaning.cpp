@@ -60,9 +60,36 @@ TEST_CASE(
     CHECK(before->stage == Stage::Rooting);
     CHECK(before->zone == small.cool);
     CHECK(small.book.get<Stay>(small.weaning).from == day("2027-04-05"));
-    CHECK(small.book.get<Stay>(small.weaning).to == day("2027-04-15"));
+    CHECK(small.book.get<Stay>(small.weaning).to == day("2027-04-19"));
     CHECK_FALSE(weanedByPlanOnly(small.book, small.struck, day("2027-04-06")));
     CHECK_FALSE(weanCommand(small.book, small.struck, day("2027-04-06")));
+}
+
+TEST_CASE(
+    "A batch that is weaned late keeps the end of its stay where its slots are wanted or it goes elsewhere") {
+    SmallBook wanted = smallBook();
+    const Stay weaning = wanted.book.get<Stay>(wanted.weaning);
+    Stay next = wanted.book.get<Stay>(wanted.plannedStay);
+    next.id = {};
+    next.zone = wanted.cool;
+    next.from = day("2027-04-16");
+    next.to = day("2027-04-30");
+    next.places = {{1, {weaning.places.front().slots.row, weaning.places.front().slots.col, 1, 3}},
+                   {2, {3, 1, 1, 3}}};
+    perform(wanted.book, {RemoveStay{wanted.plannedStay}});
+    perform(wanted.book, {AddStay{next}});
+    perform(wanted.book, *weanCommand(wanted.book, wanted.struck, day("2027-04-05")));
+    CHECK(wanted.book.get<Stay>(wanted.weaning).to == weaning.to);
+
+    SmallBook followed = smallBook();
+    Stay grown = weaning;
+    grown.id = {};
+    grown.stage = Stage::GrowingOn;
+    grown.from = weaning.to;
+    grown.to = weaning.to + 20;
+    perform(followed.book, {AddStay{grown}});
+    perform(followed.book, *weanCommand(followed.book, followed.struck, day("2027-04-05")));
+    CHECK(followed.book.get<Stay>(followed.weaning).to == weaning.to);
 }
 
 TEST_CASE("Roots that were seen, and pots that were potted on, tell that a batch was weaned") {
