@@ -40,6 +40,7 @@ BatchCurve batchCurve(const HouseBook& book, const BookForecast& forecast, Batch
     for (const auto& [day, sum] : byDay) curve.checks.push_back(sum);
     curve.measuredDays = found.warmth().measuredDays();
     curve.daysSoFar = std::max(0, forecast.day() - batch.strikeDay);
+    curve.degreeDays = found.warmth().by(forecast.day());
     return curve;
 }
 

@@ -24,6 +24,7 @@ struct BatchCurve {
     std::vector<Checked> checks; ///< up to the day of the forecast
     int measuredDays = 0;        ///< days so far whose warmth a logger has measured
     int daysSoFar = 0;
+    double degreeDays = 0; ///< of warmth so far, above the recipe's base
 };
 
 /// Of a batch that has an outlook in the forecast.

@@ -200,6 +200,14 @@
         <translation>%1 Tage hinter dem Plan</translation>
     </message>
     <message>
+        <source>%1 degree-day above %2 so far, %3</source>
+        <translation>%1 Gradtag über %2 bis jetzt, %3</translation>
+    </message>
+    <message>
+        <source>%1 degree-days above %2 so far, %3</source>
+        <translation>%1 Gradtage über %2 bis jetzt, %3</translation>
+    </message>
+    <message>
         <source>%1 does not suit.</source>
         <translation>%1 passt nicht.</translation>
     </message>
@@ -4407,6 +4415,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>by her own take of %1 to %2 % (of the next batch, 8 times in 10; %3 so far) %4 cuttings would have been struck for %5 plants</source>
         <translation>nach der eigenen Ausbeute von %1 bis %2 % (der nächsten Partie, 8-mal in 10; bisher %3) wären %4 Stecklinge für %5 Pflanzen gesteckt worden</translation>
+    </message>
+    <message>
+        <source>by set-points</source>
+        <translation>nach Sollwerten</translation>
     </message>
     <message>
         <source>callused</source>

@@ -7,6 +7,8 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include <cmath>
+
 using namespace warmbench;
 using namespace warmbench::tests;
 
@@ -39,6 +41,25 @@ TEST_CASE("A batch's card tells its share rooted, its ready day and what its tar
     // 20 cuttings can't give 50 plants.
     CHECK(open.text("forecastTrouble").contains("Short by"));
     CHECK_FALSE(open.card.findChild<QPushButton*>("forecastReplan")->isHidden());
+}
+
+TEST_CASE("A batch's card tells the warmth it has had, in either scale, as long as it roots") {
+    SmallBook small = smallBook();
+    const double base = small.book.get<Batch>(small.struck).recipe.base.value.units();
+    OpenCard open;
+    // Fourteen days on a mat at 20 °C.
+    open.show(small.book, small.struck, "2027-03-01");
+    const QString sum = QString::number(std::lround(14 * (20 - base)));
+    INFO(open.text("forecastWords").toStdString());
+    CHECK(open.text("forecastWords").contains(sum + " degree-days above "));
+    CHECK(open.text("forecastWords").contains("so far, by set-points"));
+    open.card.setLook(ui::lightPalette(), ui::typeSizes(open.card.font()),
+                      ui::Wording(QLocale(QLocale::English, QLocale::UnitedKingdom), true));
+    open.card.showBatch(small.book, open.recipes, small.struck, day("2027-03-01"));
+    const QString other = QString::number(std::lround(14 * (20 - base) * 1.8));
+    CHECK(open.text("forecastWords").contains(other + " degree-days above "));
+    open.show(small.book, small.struck, "2027-04-05");
+    CHECK_FALSE(open.text("forecastWords").contains("degree-days"));
 }
 
 TEST_CASE("A batch far behind its plan says so, and offers to plan again") {

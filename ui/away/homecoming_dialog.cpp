@@ -78,10 +78,10 @@ HomecomingDialog::HomecomingDialog(const HouseBook& book, const QString& name, A
     resize(820, lists ? 540 : 240);
 }
 
-/// Only now it has the window's style, and the heads of columns their room.
+/// Only now it has the window's style, and rows and heads of columns their room.
 void HomecomingDialog::showEvent(QShowEvent* event) {
     QDialog::showEvent(event);
-    fitColumns(*m_batches);
+    listBatches();
 }
 
 void HomecomingDialog::refresh() {

@@ -149,6 +149,20 @@ void ForecastCard::draw(const forecast::BatchCurve& curve, Day today) {
     }
 }
 
+/// The thermal time so far, and how much of it was measured.
+QString ForecastCard::warmth(const forecast::BatchCurve& curve, Celsius base) const {
+    constexpr double fahrenheitPerCelsius = 1.8;
+    const long sum = std::lround(curve.degreeDays * (m_wording.isFahrenheit() ? fahrenheitPerCelsius : 1));
+    const QString measured =
+        curve.measuredDays == 0 ? tr("by set-points")
+                                : (curve.daysSoFar == 1 ? tr("measured on %1 of %2 day, else by set-points")
+                                                        : tr("measured on %1 of %2 days, else by set-points"))
+                                      .arg(m_wording.number(std::min(curve.measuredDays, curve.daysSoFar)),
+                                           m_wording.number(curve.daysSoFar));
+    return (sum == 1 ? tr("%1 degree-day above %2 so far, %3") : tr("%1 degree-days above %2 so far, %3"))
+        .arg(m_wording.number(static_cast<int>(sum)), m_wording.temperature(base), measured);
+}
+
 QString ForecastCard::strikeAgain(const season::TargetNeed& need) const {
     const QString missing = m_wording.number(need.missing);
     const QString cuttings = m_wording.number(static_cast<int>(need.way->cuttings));
@@ -191,11 +205,7 @@ void ForecastCard::say(const HouseBook& book, const RecipeLibrary& recipes,
     tell(tr("Plants in the end"), tr("about %1, nine times in ten %2 to %3; %4 can be counted on")
                                       .arg(whole(one.expected), whole(one.plants.low), whole(one.plants.high),
                                            m_wording.number(one.surePlants)));
-    if (curve.measuredDays > 0)
-        tell(tr("Warmth"), (curve.daysSoFar == 1 ? tr("measured on %1 of %2 day, else by set-points")
-                                                 : tr("measured on %1 of %2 days, else by set-points"))
-                               .arg(m_wording.number(std::min(curve.measuredDays, curve.daysSoFar)),
-                                    m_wording.number(curve.daysSoFar)));
+    if (one.rooting) tell(tr("Warmth"), warmth(curve, batch.recipe.base.value));
     bool isShort = false;
     if (batch.target) {
         const Target& target = book.get<Target>(*batch.target);

@@ -34,6 +34,7 @@ Q_SIGNALS:
 
 private:
     void draw(const forecast::BatchCurve& curve, Day day);
+    [[nodiscard]] QString warmth(const forecast::BatchCurve& curve, Celsius base) const;
     [[nodiscard]] QString strikeAgain(const season::TargetNeed& need) const;
     void say(const HouseBook& book, const RecipeLibrary& recipes, const forecast::BookForecast& forecast,
              const forecast::BatchCurve& curve);
