@@ -5,6 +5,7 @@
 #include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
 #include "core/quantity/decimal.h"
+#include "core/season/target_answer.h"
 
 #include <nlohmann/json.hpp>
 
@@ -120,6 +121,27 @@ std::string shareWords(std::int64_t part, std::int64_t whole) {
     return whole == 0 ? "100" : decimalText(part * 1000 / whole, 1);
 }
 
+void sayWaiting(std::ostream& out, const HouseBook& book, const season::Proposal& proposal) {
+    if (proposal.waiting.empty()) return;
+    out << "\nWanted, and not to be struck in these days\n";
+    for (const season::TargetNeed& need : proposal.waiting) {
+        const Target& target = book.get<Target>(need.target);
+        out << "  " << target.name << ", " << book.get<Taxon>(target.taxon).name << ": ";
+        if (need.state != season::NeedState::Later) out << need.why << (need.ahead ? "; " : "");
+        if (need.ahead)
+            out << counted(static_cast<std::size_t>(need.ahead->cuttings),
+                           std::string(woodNames[static_cast<std::size_t>(need.ahead->recipe.wood)]) +
+                               " cutting",
+                           std::string(woodNames[static_cast<std::size_t>(need.ahead->recipe.wood)]) +
+                               " cuttings")
+                << " from " << need.ahead->whole.first.iso() << " to " << need.ahead->whole.last.iso();
+        const auto answer = season::answerFor(book, need);
+        if (answer)
+            for (const Phrase& words : answer->inTheWay) out << "; in the way: " << words;
+        out << '\n';
+    }
+}
+
 } // namespace
 
 std::string planWords(const HouseBook& book, const season::Proposal& proposal, const RecipeLibrary& library) {
@@ -153,6 +175,7 @@ std::string planWords(const HouseBook& book, const season::Proposal& proposal, c
         if (one.planned) out << "; it stays planned, without a place";
         out << '\n';
     }
+    sayWaiting(out, book, proposal);
     sayMaterials(out, proposal.materials);
     sayCautions(out, book, proposal, library);
     return out.str();
@@ -167,7 +190,8 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
               {"quality", proposal.quality().text()},
               {"strikes", json::array()},
               {"mats", json::array()},
-              {"not_placed", json::array()}};
+              {"not_placed", json::array()},
+              {"waiting", json::array()}};
     for (const season::StrikeLine& line : proposal.lines) {
         const Batch& batch = line.batch;
         json stays = json::array();
@@ -205,6 +229,22 @@ std::string planJson(const HouseBook& book, const season::Proposal& proposal) {
              {"cuttings", one.cuttings},
              {"why", one.why.text()},
              {"hint", one.hint.text()}});
+    for (const season::TargetNeed& need : proposal.waiting) {
+        json one{{"target", book.get<Target>(need.target).name},
+                 {"missing", need.missing},
+                 {"why", need.why.text()}};
+        if (const auto answer = season::answerFor(book, need)) {
+            one["wood"] = woodNames[static_cast<std::size_t>(answer->recipe.wood)];
+            one["from"] = answer->window.first.iso();
+            one["to"] = answer->window.last.iso();
+            one["cuttings"] = answer->cuttings;
+            one["containers"] = answer->containers;
+            one["slots"] = answer->slots;
+            one["in_the_way"] = json::array();
+            for (const Phrase& words : answer->inTheWay) one["in_the_way"].push_back(words.text());
+        }
+        plan["waiting"].push_back(std::move(one));
+    }
     for (const auto& [name, count] : proposal.materials.containers) plan["containers"][name] = count;
     for (const auto& [name, millilitres] : proposal.materials.componentMillilitres)
         plan["medium_litres"][name] = static_cast<double>(millilitres) / 1000.0;

@@ -1,13 +1,12 @@
 #include "app/window/run_window.h"
 
-#include "app/window/file_session.h"
+#include "app/window/last_book.h"
 #include "app/window/one_window.h"
 #include "ui/form/form_style.h"
 #include "ui/words/wording.h"
 
 #include <QApplication>
 #include <QDate>
-#include <QSettings>
 
 namespace warmbench::app {
 namespace {
@@ -20,10 +19,6 @@ bool hasDisplay() {
 #else
     return true;
 #endif
-}
-
-QString lastBookKey() {
-    return QStringLiteral("lastBook");
 }
 
 } // namespace
@@ -39,16 +34,14 @@ Outcome runWindow(const std::string& book) {
     QApplication::setApplicationName(QStringLiteral("Warmbench"));
     QApplication::setApplicationVersion(QStringLiteral("0.1.0"));
     SystemKeys keys;
-    FileOpener opener(keys);
+    LastBookOpener opener(keys);
     OneWindow one(opener, ui::dayOf(QDate::currentDate()));
     ui::MainWindow& window = one.window();
-    QSettings settings;
     if (!book.empty()) {
         auto session = opener.open(QString::fromStdString(book));
         if (!session) return session.refusal();
         window.setSession(std::move(*session));
-        settings.setValue(lastBookKey(), shownName(QString::fromStdString(book)));
-    } else if (const QString last = settings.value(lastBookKey()).toString(); !last.isEmpty()) {
+    } else if (const QString last = lastBook(); !last.isEmpty()) {
         // A book that has gone meanwhile is no reason not to start.
         if (auto session = opener.open(last)) window.setSession(std::move(*session));
     }

@@ -148,6 +148,13 @@ Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const pl
     }
     for (const Shortfall& shortfall : month.shortfalls)
         proposal.notPlaced.push_back({shortfall.target, {}, shortfall.cuttings, shortfall.why, {}});
+    for (const TargetNeed& need : month.needs)
+        if (need.missing > 0 && !need.way) proposal.waiting.push_back(need);
+    std::stable_sort(proposal.waiting.begin(), proposal.waiting.end(),
+                     [](const TargetNeed& a, const TargetNeed& b) {
+                         if (!a.ahead || !b.ahead) return a.ahead && !b.ahead;
+                         return a.ahead->whole.first < b.ahead->whole.first;
+                     });
     for (const auto& [id, end] : month.early) {
         proposal.early.push_back(book.get<Stay>(id));
         proposal.early.back().to = end;

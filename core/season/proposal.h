@@ -44,6 +44,9 @@ struct Proposal {
     std::vector<StrikeLine> lines; ///< by day, then by zone
     std::vector<std::pair<ZoneId, std::vector<MatRun>>> mats;
     std::vector<NotPlaced> notPlaced;
+    /// Targets that want plants and of which nothing can be struck in these days, by the first day on which
+    /// something can; those that no day is known for last.
+    std::vector<TargetNeed> waiting;
     std::vector<Stay> early; ///< stays of struck batches, with the earlier ends that the plan counts on
     std::int64_t cuttingsWanted = 0;
     std::int64_t cuttingsPlaced = 0;

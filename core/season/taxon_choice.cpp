@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "core/crop/library/taxon_name.h"
 
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -64,6 +65,9 @@ std::vector<TaxonOffer> taxonOffers(const HouseBook& book, const RecipeLibrary& 
     }
     std::vector<TaxonOffer> list;
     for (auto& [words, name] : offers) list.push_back({words, name});
+    std::stable_sort(list.begin(), list.end(), [](const TaxonOffer& a, const TaxonOffer& b) {
+        return nameKey(a.words) < nameKey(b.words);
+    });
     return list;
 }
 

@@ -369,6 +369,10 @@
         <translation>%1 von %2 Steckling hat einen Platz</translation>
     </message>
     <message>
+        <source>%1 of %2 cutting that hands can strike is taken.</source>
+        <translation>%1 von %2 Steckling, der gesteckt werden kann, ist vergeben.</translation>
+    </message>
+    <message>
         <source>%1 of %2 cuttings have a place</source>
         <translation>%1 von %2 Stecklingen haben einen Platz</translation>
     </message>
@@ -2492,6 +2496,10 @@ Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</tr
         <translation>Neues Ziel</translation>
     </message>
     <message>
+        <source>Next comes target %1: its wood (%2) is right from %3 to %4. With %3 as the first day it can be planned already.</source>
+        <translation>Als Nächstes kommt Ziel %1: das Holz (%2) ist vom %3 bis %4 so weit. Mit %3 als erstem Tag lässt es sich schon planen.</translation>
+    </message>
+    <message>
         <source>Next slots free</source>
         <translation>Nächste freie Stellplätze</translation>
     </message>
@@ -3495,6 +3503,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>The book as it was opened</source>
         <translation>Das Buch, wie es geöffnet wurde</translation>
+    </message>
+    <message>
+        <source>The book has %1 of them already, and for %2 minute another value, which stays. A minute has one reading, the first; %3 more are left out for that.</source>
+        <translation>%1 davon hat das Buch schon, und für %2 Minute einen anderen Wert, der bleibt. Eine Minute hat einen Messwert, den ersten; %3 weitere sind deshalb ausgelassen.</translation>
     </message>
     <message>
         <source>The book has %1 of them already, and for %2 minutes another value, which stays. A minute has one reading, the first; %3 more are left out for that.</source>
@@ -5660,6 +5672,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>nothing is to be done</source>
         <translation>es ist nichts zu tun</translation>
+    </message>
+    <message>
+        <source>nothing is to be done but to set mats</source>
+        <translation>zu tun ist nichts, als Heizmatten einzustellen</translation>
     </message>
     <message>
         <source>nothing on this day</source>

@@ -217,6 +217,13 @@ TEST_CASE("A bench is drawn on the floor and a zone on it, with the mouse") {
     CHECK(open.plan->drawn());
     auto* cover = open.child<QComboBox>("zoneCover");
     CHECK(cover->hasFocus());
+    // Both are in sight, in a small window too.
+    open.window.resize(1280, 720);
+    QApplication::processEvents();
+    for (const char* asked : {"zoneCover", "zoneHasMat"}) {
+        const auto* field = open.child<QWidget>(asked);
+        CHECK(field->visibleRegion().boundingRect().size() == field->size());
+    }
     cover->setCurrentIndex(static_cast<int>(Cover::Mist));
     open.child<QCheckBox>("zoneHasMat")->setChecked(true);
     open.child<QLineEdit>("matName")->setText(QStringLiteral("Mat 7"));

@@ -286,9 +286,13 @@ void ImportDialog::showWords() {
             sum.another += found.another;
         }
         if (sum.same + sum.another + m_kept.sameMinute > 0)
-            said << tr("The book has %1 of them already, and for %2 minutes another value, which stays. A "
-                       "minute "
-                       "has one reading, the first; %3 more are left out for that.")
+            said << (sum.another == 1
+                         ? tr("The book has %1 of them already, and for %2 minute another value, "
+                              "which stays. A minute has one reading, the first; %3 more are "
+                              "left out for that.")
+                         : tr("The book has %1 of them already, and for %2 minutes another "
+                              "value, which stays. A minute has one reading, the first; %3 more "
+                              "are left out for that."))
                         .arg(count(sum.same), count(sum.another), count(m_kept.sameMinute));
         for (const std::string& wrong : m_file->wrong) said << told(wrong, m_wording);
         m_words->setText(said.join(u'\n'));

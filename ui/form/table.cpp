@@ -2,6 +2,9 @@
 
 #include <QEvent>
 #include <QHeaderView>
+#include <QStyledItemDelegate>
+
+#include <algorithm>
 
 namespace warmbench::ui {
 namespace {
@@ -33,7 +36,38 @@ private:
     QTreeWidget& m_table;
 };
 
+/// A cell as high as its words are when they are wrapped in its column.
+class WrappedCell : public QStyledItemDelegate {
+public:
+    explicit WrappedCell(QTreeWidget& table) : QStyledItemDelegate(&table), m_table(table) {
+        connect(table.header(), &QHeaderView::sectionResized, this, [this](int section) {
+            if (section == m_table.columnCount() - 1) Q_EMIT sizeHintChanged(QModelIndex());
+        });
+    }
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
+                                 const QModelIndex& index) const override {
+        const QSize oneLine = QStyledItemDelegate::sizeHint(option, index);
+        const int margin = m_table.style()->pixelMetric(QStyle::PM_FocusFrameHMargin, &option, &m_table) + 1;
+        const int room = std::max(1, m_table.columnWidth(index.column()) - 2 * margin);
+        const QFontMetrics metrics(option.font);
+        const int height =
+            metrics
+                .boundingRect(QRect(0, 0, room, QWIDGETSIZE_MAX), Qt::TextWordWrap, index.data().toString())
+                .height();
+        return {oneLine.width(), oneLine.height() + std::max(0, height - metrics.height())};
+    }
+
+private:
+    QTreeWidget& m_table;
+};
+
 } // namespace
+
+void wrapLastColumn(QTreeWidget& table) {
+    table.setUniformRowHeights(false);
+    table.setWordWrap(true);
+    table.setItemDelegateForColumn(table.columnCount() - 1, new WrappedCell(table));
+}
 
 QTreeWidget* makeTable(const QString& name, const QString& spoken, const QStringList& columns,
                        QWidget* parent) {

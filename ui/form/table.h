@@ -9,6 +9,9 @@ namespace warmbench::ui {
 QTreeWidget* makeTable(const QString& name, const QString& spoken, const QStringList& columns,
                        QWidget* parent);
 
+/// Lets the last column say what it has in as many lines as that takes, instead of cutting it off.
+void wrapLastColumn(QTreeWidget& table);
+
 /// Makes all columns but the last as wide as what stands in them.
 void fitColumns(QTreeWidget& table);
 

@@ -46,7 +46,13 @@ TaxonField::TaxonField(const HouseBook& book, const RecipeLibrary& library, Taxo
     m_name->setPlaceholderText(tr("a botanical or common name"));
     m_understood->setObjectName(QStringLiteral("taxonUnderstood"));
     m_understood->setWordWrap(true);
+    m_understood->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    // Two lines are kept for what is said while one types, so that the fields below stay where they are.
+    m_understood->setMinimumHeight(2 * m_understood->fontMetrics().lineSpacing());
     m_own->setObjectName(QStringLiteral("taxonOwn"));
+    QSizePolicy kept = m_own->sizePolicy();
+    kept.setRetainSizeWhenHidden(true);
+    m_own->setSizePolicy(kept);
     m_name->setCompleter(new TaxonCompleter(book, library, this));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -70,8 +76,9 @@ void TaxonField::tell() {
     const auto known = season::chooseTaxon(m_book, m_library, name);
     m_own->setVisible(!known && !name.empty());
     if (known) m_own->setChecked(false);
-    m_understood->setVisible(!name.empty());
-    m_understood->setText(known ? taxonHtml(known->taxon.name) : told(known.refusal().what).toHtmlEscaped());
+    m_understood->setText(name.empty() ? QString()
+                          : known      ? taxonHtml(known->taxon.name)
+                                       : told(known.refusal().what).toHtmlEscaped());
 }
 
 } // namespace warmbench::ui

@@ -243,7 +243,8 @@ void MonthPlace::showSums() {
         planned += day.cuttings;
         if (day.over()) over += wording().shortDate(day.day);
     }
-    QString words = paragraph(tr("%1 of %2 cuttings that hands can strike are taken.")
+    QString words = paragraph((hands == 1 ? tr("%1 of %2 cutting that hands can strike is taken.")
+                                          : tr("%1 of %2 cuttings that hands can strike are taken."))
                                   .arg(wording().number(planned), wording().number(hands)));
     if (!over.isEmpty())
         words += paragraph(tr("More than there are hands for: %1.").arg(over.join(QStringLiteral(", "))));

@@ -1,7 +1,9 @@
 #include "ui/plan/plan_dialog.h"
 
 #include "core/book/query.h"
+#include "ui/form/table.h"
 #include "ui/words/kept_words.h"
+#include "ui/words/local_dates.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/taxon_text.h"
 
@@ -85,8 +87,7 @@ void PlanDialog::build(Day from) {
     m_list->setHeaderLabels(
         {tr("Strike"), tr("Taxon"), tr("Cuttings"), tr("Place"), tr("Mat"), tr("For and why")});
     m_list->setRootIsDecorated(false);
-    m_list->setWordWrap(true);
-    m_list->setUniformRowHeights(false);
+    wrapLastColumn(*m_list);
     m_list->header()->setStretchLastSection(true);
     connect(m_list, &QTreeWidget::itemChanged, this, &PlanDialog::countChosen);
 
@@ -256,6 +257,19 @@ void PlanDialog::tickAll(Qt::CheckState state) {
     if (m_list->topLevelItemCount() > 0) countChosen();
 }
 
+QString PlanDialog::nextWords() const {
+    for (const season::TargetNeed& need : m_proposal.waiting)
+        if (need.state == season::NeedState::Later)
+            return u' ' +
+                   tr("Next comes target %1: its wood (%2) is right from %3 to %4. With %3 as the first "
+                      "day it can be planned already.")
+                       .arg(text(m_book.get<Target>(need.target).name),
+                            m_wording.wood(need.ahead->recipe.wood),
+                            dayAndMonth(qDate(need.ahead->whole.first), m_wording.locale(), true),
+                            dayAndMonth(qDate(need.ahead->whole.last), m_wording.locale(), true));
+    return {};
+}
+
 void PlanDialog::countChosen() {
     int tickable = 0;
     int ticked = 0;
@@ -273,7 +287,8 @@ void PlanDialog::countChosen() {
             kept > 0 ? tr("Nothing is better than what is planned. Batches that stay as they are: %1.")
                            .arg(m_wording.number(kept))
                      : tr("No target needs striking in these days: each is covered, or its "
-                          "season comes at another time."));
+                          "season comes at another time.") +
+                           nextWords());
         return;
     }
     const QString quality = told(m_proposal.quality(), m_wording);

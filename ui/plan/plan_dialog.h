@@ -44,6 +44,8 @@ private:
     void setRunning(bool running);
     void tickAll(Qt::CheckState state);
     void countChosen();
+    /// Which target can be planned next, and for when; empty where none waits for its season.
+    [[nodiscard]] QString nextWords() const;
     void addLine(const HouseBook& book, std::size_t index);
     void addNotPlaced(const HouseBook& book, std::size_t index);
     [[nodiscard]] QString noteOf(const HouseBook& book, const season::StrikeLine& line) const;

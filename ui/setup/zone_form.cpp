@@ -68,15 +68,8 @@ Result<std::vector<Slot>> slotsIn(const QString& words) {
 
 ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWidget* parent)
     : ThingForm(parent), m_zone(zone), m_wording(wording),
-      m_name(addText(fields(), "zoneName", tr("&Name"), zone.name)),
-      m_row(addCount(fields(), "zoneRow", tr("First &row, counted from the back"), zone.row + 1, 1, 1000)),
-      m_col(addCount(fields(), "zoneCol", tr("First &column, from the left"), zone.col + 1, 1, 1000)),
-      m_rows(addCount(fields(), "zoneRows", tr("Ro&ws"), zone.rows, 1, 1000)),
-      m_cols(addCount(fields(), "zoneCols", tr("Col&umns"), zone.cols, 1, 1000)),
-      m_blocked(addText(fields(), "zoneBlocked", tr("Blocked slots, row/column"),
-                        blockedWords(zone).toStdString())) {
-    m_blocked->setMinimumWidth(220);
-    m_blocked->setPlaceholderText(tr("none; such as 1/3; 4/12"));
+      m_name(addText(fields(), "zoneName", tr("&Name"), zone.name)) {
+    // First what no drawing tells, so that it is in sight in a small window too.
     QStringList covers;
     for (std::size_t cover = 0; cover < coverNames.size(); ++cover)
         covers += wording.coverName(static_cast<Cover>(cover));
@@ -90,6 +83,14 @@ ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWi
     m_setPoints = addText(fields(), "matSetPoints", tr("Set-points, %1").arg(wording.degreeUnit()),
                           setPointWords(mat, wording).toStdString());
     m_setPoints->setMinimumWidth(220);
+    m_row = addCount(fields(), "zoneRow", tr("First &row, counted from the back"), zone.row + 1, 1, 1000);
+    m_col = addCount(fields(), "zoneCol", tr("First &column, from the left"), zone.col + 1, 1, 1000);
+    m_rows = addCount(fields(), "zoneRows", tr("Ro&ws"), zone.rows, 1, 1000);
+    m_cols = addCount(fields(), "zoneCols", tr("Col&umns"), zone.cols, 1, 1000);
+    m_blocked =
+        addText(fields(), "zoneBlocked", tr("Blocked slots, row/column"), blockedWords(zone).toStdString());
+    m_blocked->setMinimumWidth(220);
+    m_blocked->setPlaceholderText(tr("none; such as 1/3; 4/12"));
     QString cautions;
     for (const SafetyNote& note : safetyNotes(Hazard::ElectricHeat))
         cautions += QStringLiteral("<p>") + told(note.text).toHtmlEscaped() + QStringLiteral("</p>");

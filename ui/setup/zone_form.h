@@ -24,17 +24,17 @@ private:
     Zone m_zone;
     Wording m_wording;
     QLineEdit* m_name;
-    QSpinBox* m_row;
-    QSpinBox* m_col;
-    QSpinBox* m_rows;
-    QSpinBox* m_cols;
-    QLineEdit* m_blocked;
     QComboBox* m_cover;
     QCheckBox* m_hasMat;
     QLineEdit* m_matName;
     QDoubleSpinBox* m_rated;
     QDoubleSpinBox* m_loss;
     QLineEdit* m_setPoints;
+    QSpinBox* m_row;
+    QSpinBox* m_col;
+    QSpinBox* m_rows;
+    QSpinBox* m_cols;
+    QLineEdit* m_blocked;
 };
 
 } // namespace warmbench::ui

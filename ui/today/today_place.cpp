@@ -39,7 +39,8 @@ TodayPlace::TodayPlace(QWidget* parent)
     m_do->setObjectName(QStringLiteral("todayDone"));
     m_do->setProperty("primary", true);
     m_map->setObjectName(QStringLiteral("todayMap"));
-    m_list->setWordWrap(true);
+    wrapLastColumn(*m_list);
+    m_notes->setWordWrapMode(QTextOption::WordWrap); // a narrow column is as wide as its longest word
     setFocusProxy(m_list);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(m_do);
@@ -108,7 +109,9 @@ void TodayPlace::showBook(const BookView& view) {
                  tr("containers worth a look, in the order of the walk")});
     m_title->setText(QStringLiteral("<b>") + wording().longDate(m_day).toHtmlEscaped() +
                      QStringLiteral("</b> · ") +
-                     (m_tasks.empty() ? tr("nothing is to be done") : tr("Enter does what is chosen")));
+                     (!m_tasks.empty()    ? tr("Enter does what is chosen")
+                      : work.mats.empty() ? tr("nothing is to be done")
+                                          : tr("nothing is to be done but to set mats")));
     fitColumns(*m_list);
     if (!m_tasks.empty())
         m_list->setCurrentItem(

@@ -34,6 +34,7 @@ TablePlace::TablePlace(const QString& name, const QString& title, const QStringL
     m_remove->setObjectName(name + QStringLiteral("Remove"));
     m_words->setObjectName(name + QStringLiteral("Words"));
     m_words->setWordWrap(true);
+    wrapLastColumn(*m_table);
     setFocusProxy(m_table);
     for (QPushButton* button : {m_new, m_change, m_remove}) m_buttons->addWidget(button);
     m_buttons->addStretch(1);
@@ -118,6 +119,7 @@ void TablePlace::showBook(const BookView& view) {
     m_today = view.today;
     const QTreeWidgetItem* before = m_table->currentItem();
     const QVariant number = before ? before->data(0, idNumber) : QVariant();
+    QWidget* held = window()->focusWidget();
     m_table->clear();
     fill(*m_table, view);
     for (int row = 0; row < m_table->topLevelItemCount(); ++row)
@@ -128,6 +130,8 @@ void TablePlace::showBook(const BookView& view) {
     m_words->setVisible(!m_words->text().isEmpty());
     m_refusal->tell(Outcome());
     enableButtons();
+    // The button that opened a dialog was out of use for a moment, which took the keyboard from it.
+    if (held == m_change || held == m_remove) (held->isEnabled() ? held : m_table)->setFocus();
 }
 
 void TablePlace::enableButtons() {
