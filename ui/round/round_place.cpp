@@ -43,6 +43,7 @@ RoundPlace::RoundPlace(QWidget* parent)
     m_dueList = makeTable(
         QStringLiteral("roundDue"), tr("Batches that are due"),
         {tr("Batch"), tr("Do"), tr("Since"), tr("Taxon"), tr("Place"), tr("Plants"), tr("Why")}, this);
+    for (QTreeWidget* list : {m_stopList, m_dueList}) wrapLastColumn(*list);
     m_nothing->setWordWrap(true);
     m_nothing->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_nothing->setMargin(16);
