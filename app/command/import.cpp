@@ -25,7 +25,8 @@ constexpr std::size_t mostListBytes = 16 << 20;
 int importWhole(BookFile& file, const ImportOptions& options) {
     const auto read = readBookFile(options.file);
     if (!read) return refuseFile(read.refusal());
-    if (auto refusal = file.adopt(*read, "Import " + options.file)) return refuseFile(*refusal);
+    if (auto refusal = file.adopt(*read, phrase("Import %1", options.file).text()))
+        return refuseFile(*refusal);
     std::cout << options.book << ": it now holds what " << options.file << " describes\n";
     return done;
 }

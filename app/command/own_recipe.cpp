@@ -119,7 +119,7 @@ int keepRecipe(const OwnRecipeOptions& options) {
     }
     const auto next = changed(std::move(recipe), options.figures);
     if (!next) return refuse(next.refusal());
-    group.label = "Change a recipe of " + taxon.name;
+    group.label = phrase("Change a recipe of %1", taxon.name).text();
     group.commands.push_back(Put<Recipe>{*next});
     if (auto refusal = (*file)->perform(Command{std::move(group)})) return refuse(*refusal);
     show(taxon.name, *next);

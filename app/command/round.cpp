@@ -46,7 +46,7 @@ int enter(const RoundOptions& options, Day day) {
         std::cout << "Nothing was entered. Mend the rows, or enter them as they are with --anyway\n";
         return answerIsNo;
     }
-    return record(**file, results->checks, "Enter the round of " + day.iso());
+    return record(**file, results->checks, phrase("Enter the round of %1", day).text());
 }
 
 int merge(const RoundOptions& options) {

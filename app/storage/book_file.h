@@ -37,7 +37,7 @@ public:
     /// Makes a new book; refused where there is one of that name already. `path` is the name of a file, or
     /// the address of a database (`postgresql://...`).
     static Outcome create(const std::string& path, const HouseBook& book,
-                          const std::string& said = "Make the book");
+                          const std::string& said = pattern("Make the book"));
     /// Opens a book. Refused, and the store not changed: none there, no house book, damaged, written by a
     /// newer program, for writing also where it can't be written. An older one that is opened for writing is
     /// brought up to date.

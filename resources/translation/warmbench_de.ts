@@ -1685,6 +1685,10 @@
         <translation>%1 %2 ändern</translation>
     </message>
     <message>
+        <source>Change a recipe of %1</source>
+        <translation>Ein Rezept von %1 ändern</translation>
+    </message>
+    <message>
         <source>Change a stock</source>
         <translation>Mutterpflanzen ändern</translation>
     </message>
@@ -1955,6 +1959,10 @@
     <message>
         <source>Enter does what is chosen</source>
         <translation>Die Eingabetaste erledigt das Gewählte</translation>
+    </message>
+    <message>
+        <source>Enter the round of %1</source>
+        <translation>Den Rundgang vom %1 eintragen</translation>
     </message>
     <message>
         <source>Enter: next field. +: write down, -: later, Up and Down: along the walk, Ctrl Z: take back.</source>
@@ -2230,6 +2238,10 @@
         <translation>Verschluckt oder Saft im Auge: Giftnotruf oder Notruf anrufen und ein Stück der Pflanze aufheben.</translation>
     </message>
     <message>
+        <source>Import %1</source>
+        <translation>%1 einlesen</translation>
+    </message>
+    <message>
         <source>In the way: %1.</source>
         <translation>Im Weg: %1.</translation>
     </message>
@@ -2388,6 +2400,10 @@ Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</tr
         <translation>Ausfall von %1</translation>
     </message>
     <message>
+        <source>Make the book</source>
+        <translation>Das Buch anlegen</translation>
+    </message>
+    <message>
         <source>Mat</source>
         <translation>Heizmatte</translation>
     </message>
@@ -2402,6 +2418,10 @@ Marken oben: gesteckte Stecklinge; Ringe: Partien, die bewurzelt sein sollen</tr
     <message>
         <source>Mats to set</source>
         <translation>Zu stellende Heizmatten</translation>
+    </message>
+    <message>
+        <source>Mend a root check of %1</source>
+        <translation>Wurzelkontrolle von %1 berichtigen</translation>
     </message>
     <message>
         <source>Milky sap of spurges and figs gives an itchy rash: gloves, and cover for the eyes.</source>

@@ -54,6 +54,11 @@ TEST_CASE("Words kept in English are told by their pattern, others as they are")
     CHECK(said(told("Undo: Add zone A")) == "Rückgängig: Zone A hinzufügen");
     CHECK(said(told("Redo: Move 27-048-A to Bench 1 · B from 2027-02-04 on, and set its mat")) ==
           "Wiederholt: 27-048-A ab 4. Feb 2027 nach Bench 1 · B umstellen und Heizmatte stellen");
+    CHECK(said(told("Mend a root check of 27-011-A/03")) == "Wurzelkontrolle von 27-011-A/03 berichtigen");
+    CHECK(said(told("Bring home the round in laptop.warmbench")) ==
+          "Rundgang in laptop.warmbench heimbringen");
+    CHECK(said(told("Enter the round of 2027-02-04")) == "Den Rundgang vom 4. Feb 2027 eintragen");
+    CHECK(said(told("Make the book")) == "Das Buch anlegen");
     CHECK(said(told("Kennt niemand, 2027-02-04")) == "Kennt niemand, 4. Feb 2027");
 }
 

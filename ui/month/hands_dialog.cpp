@@ -59,7 +59,7 @@ void HandsDialog::choose(int kind) {
 Result<Command> HandsDialog::command() const {
     const Day from = dayOf(m_day->date());
     const std::string note = said(*m_note);
-    Group group{tr("Set the hands of days").toStdString(), {}};
+    Group group{phrase("Set the hands of days").text(), {}};
     for (int i = 0; i < m_days->value(); ++i) {
         const Day day = from + i;
         const season::DayHands hands = season::handsOn(m_book, day);

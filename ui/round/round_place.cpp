@@ -295,7 +295,7 @@ void RoundPlace::record(const RootCheck& check) {
         return;
     }
     const std::string container = containerCode(m_book->get<Batch>(check.batch).code, check.container);
-    performAndGoOn({Group{"Mend a root check of " + container,
+    performAndGoOn({Group{phrase("Mend a root check of %1", container).text(),
                           {Command{RemoveCheck{*before}}, Command{RecordCheck{check}}}}});
 }
 

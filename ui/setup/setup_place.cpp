@@ -124,7 +124,7 @@ void SetupPlace::build() {
     connect(m_addZone, &QPushButton::clicked, this, &SetupPlace::startZone);
     connect(m_addContainer, &QPushButton::clicked, this, &SetupPlace::startContainer);
     connect(m_usual, &QPushButton::clicked, this, [this] {
-        Group group{tr("Add the usual containers").toStdString(), {}};
+        Group group{phrase("Add the usual containers").text(), {}};
         for (const ContainerType& type : usualContainers())
             if (m_book->withKey<ContainerType>(type.name).empty())
                 group.commands.push_back({Put<ContainerType>{type}});

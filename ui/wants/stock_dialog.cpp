@@ -38,8 +38,7 @@ Result<Command> StockDialog::command() const {
     stock.place = said(*m_place);
     stock.flushes = m_flushes->flushes();
     stock.health = said(*m_health);
-    return season::withTaxon(*choice, {Put<Stock>{stock}},
-                             tr("Put in stock %1").arg(text(stock.name)).toStdString());
+    return season::withTaxon(*choice, {Put<Stock>{stock}}, phrase("Put in stock %1", stock.name).text());
 }
 
 } // namespace warmbench::ui

@@ -46,8 +46,7 @@ Result<Command> TargetDialog::command() const {
     if (m_wood->currentIndex() > 0) target.wood = static_cast<Wood>(m_wood->currentIndex() - 1);
     target.name = said(*m_name);
     target.note = said(*m_note);
-    return season::withTaxon(*choice, {Put<Target>{target}},
-                             tr("Put in target %1").arg(text(target.name)).toStdString());
+    return season::withTaxon(*choice, {Put<Target>{target}}, phrase("Put in target %1", target.name).text());
 }
 
 } // namespace warmbench::ui
