@@ -3292,6 +3292,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Früher als aus</translation>
     </message>
     <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
         <source>Stand</source>
         <translation>Bestand</translation>
     </message>
@@ -4007,10 +4011,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Where it stands</source>
         <translation>Wo sie steht</translation>
-    </message>
-    <message>
-        <source>Where the recipe's figure is from</source>
-        <translation>Woher die Zahl des Rezepts ist</translation>
     </message>
     <message>
         <source>Where the root zone left the range</source>

@@ -62,7 +62,7 @@ ResultsPlace::ResultsPlace(QWidget* parent)
       m_words(wrappedLabel(this, "quiet")),
       m_takes(makeTable(QStringLiteral("takeTable"), tr("What was got"),
                         {tr("Group"), tr("Batches"), tr("Plants of cuttings"), tr("Take"), QString(),
-                         tr("Recipe"), tr("Against it"), tr("Where the recipe's figure is from")},
+                         tr("Recipe"), tr("Against it"), tr("Source")},
                         this)),
       m_takeBars(new TakeBarColumn(0, 100, this)), m_trialWords(wrappedLabel(this, "quiet")),
       m_trials(makeTable(
