@@ -25,8 +25,9 @@ std::string placeWords(const HouseBook& book, ZoneId id) {
 
 std::string placesWords(const HouseBook& book, BatchId batch, Day day) {
     std::string words;
-    for (const ZoneId zone : zonesOn(book, batch, day))
-        words += (words.empty() ? "" : " and ") + placeWords(book, zone);
+    const bool ended = zonesOn(book, batch, day).empty();
+    for (const ZoneId zone : zonesLastOn(book, batch, day))
+        words += (words.empty() ? (ended ? "last in " : "") : " and ") + placeWords(book, zone);
     return words.empty() ? "no place" : words;
 }
 

@@ -13,5 +13,11 @@ namespace warmbench {
 [[nodiscard]] const Stay* stayOf(const HouseBook& book, BatchId batch, int container, Day day);
 /// The zones in which a batch stands on `day`, those with most of its containers first.
 [[nodiscard]] std::vector<ZoneId> zonesOn(const HouseBook& book, BatchId batch, Day day);
+/// The same; where its last stay has ended and it stands there all the same, as nobody has taken it away, the
+/// zones of that stay.
+[[nodiscard]] std::vector<ZoneId> zonesLastOn(const HouseBook& book, BatchId batch, Day day);
+/// Where a batch is to be looked for on `day`: `Bench 1 · A`, `last in Bench 1 · B` where its stay has ended,
+/// `no place` where it never had one.
+[[nodiscard]] Phrase whereOn(const HouseBook& book, BatchId batch, Day day);
 
 } // namespace warmbench

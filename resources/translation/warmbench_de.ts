@@ -5325,6 +5325,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>kPa</translation>
     </message>
     <message>
+        <source>last in %1</source>
+        <translation>zuletzt in %1</translation>
+    </message>
+    <message>
         <source>late</source>
         <translation>zu spät</translation>
     </message>

@@ -1,6 +1,7 @@
 #include "ui/paper/day_sheet.h"
 
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 #include "ui/paper/cautions.h"
 #include "ui/paper/html_table.h"
 #include "ui/paper/slot_map.h"
@@ -84,13 +85,15 @@ QString strikesHtml(const HouseBook& book, const season::DayWork& work, const Wo
 
 QString dueHtml(const HouseBook& book, const season::DayWork& work, const Wording& wording) {
     if (work.due.empty()) return {};
-    HtmlTable table({QString(), say("Batch"), say("Taxon"), say("Do"), say("Why")});
+    HtmlTable table({QString(), say("Batch"), say("Taxon"), say("Do"), say("Where and why")});
     for (const round::Due& due : work.due) {
         const Batch& batch = book.get<Batch>(due.batch);
         table.add({tickBox(), text(batch.code).toHtmlEscaped(), taxonHtml(book.get<Taxon>(batch.taxon).name),
                    due.task == round::Task::Wean ? say("wean")
                                                  : say("pot on, about %1").arg(wording.number(due.plants)),
-                   told(due.why, wording).toHtmlEscaped()});
+                   (told(whereOn(book, due.batch, work.day), wording) + QStringLiteral(": ") +
+                    told(due.why, wording))
+                       .toHtmlEscaped()});
     }
     return heading(say("To wean and pot on")) + table.html();
 }

@@ -209,12 +209,10 @@ void RoundPlace::listDue() {
     m_dueList->clear();
     for (const round::Due& due : m_due) {
         const Batch& batch = m_book->get<Batch>(due.batch);
-        QStringList zones;
-        for (const ZoneId zone : zonesOn(*m_book, due.batch, m_day)) zones += text(zoneTitle(*m_book, zone));
         auto* item =
             new QTreeWidgetItem({text(batch.code), due.task == round::Task::Wean ? tr("wean") : tr("pot on"),
                                  wording().shortDate(due.since), text(m_book->get<Taxon>(batch.taxon).name),
-                                 zones.isEmpty() ? tr("no place") : zones.join(QStringLiteral(", ")),
+                                 told(whereOn(*m_book, due.batch, m_day), wording()),
                                  wording().number(due.plants), told(due.why, wording())});
         item->setToolTip(6, told(due.why, wording()));
         m_dueList->addTopLevelItem(item);

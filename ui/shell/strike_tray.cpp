@@ -66,12 +66,15 @@ void StrikeTray::addCard(const HouseBook& book, const Batch& batch, const Letter
     const QString taxon = text(book.get<Taxon>(batch.taxon).name);
     const QString pots = m_wording.containers(static_cast<int>(batch.containers.size()),
                                               book.get<ContainerType>(batch.containerType));
-    const std::vector<ZoneId> zones = zonesOn(book, batch.id, batch.strikeDay);
+    // A struck one is here as it has no place any more.
+    const bool planned = batch.state == BatchState::Planned;
+    const std::vector<ZoneId> zones =
+        planned ? zonesOn(book, batch.id, batch.strikeDay) : zonesLastOn(book, batch.id, Day::last());
     QStringList names;
     for (const ZoneId zone : zones) names += text(book.get<Zone>(zone).name);
-    const QString place = batch.state != BatchState::Planned ? tr("no place")
-                          : zones.empty()                    ? tr("no place yet")
-                          : zones.size() == 1                ? tr("zone %1").arg(names.front())
+    const QString place = zones.empty()       ? (planned ? tr("no place yet") : tr("no place"))
+                          : !planned          ? tr("last in %1").arg(names.join(QStringLiteral(", ")))
+                          : zones.size() == 1 ? tr("zone %1").arg(names.front())
                                               : tr("zones %1").arg(names.join(QStringLiteral(", ")));
     auto* card = new QListWidgetItem(m_list);
     card->setData(BatchRole, static_cast<qlonglong>(batch.id.number));

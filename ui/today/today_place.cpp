@@ -1,6 +1,7 @@
 #include "ui/today/today_place.h"
 
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 #include "core/round/weaning.h"
 #include "ui/form/labels.h"
 #include "ui/form/table.h"
@@ -98,7 +99,9 @@ void TodayPlace::showBook(const BookView& view) {
         addTask({weaning ? Kind::Wean : Kind::PotOn, due.batch},
                 {weaning ? tr("wean") : tr("pot on"), text(batch.code),
                  text(view.book.get<Taxon>(batch.taxon).name),
-                 tr("about %1").arg(wording().number(due.plants)), told(due.why, wording())});
+                 tr("about %1").arg(wording().number(due.plants)),
+                 told(whereOn(view.book, due.batch, m_day), wording()) + QStringLiteral(": ") +
+                     told(due.why, wording())});
     }
     if (!work.stops.empty())
         addTask({Kind::Round, work.stops.front().batch},
@@ -159,8 +162,9 @@ void TodayPlace::showCurrentOnMap() {
 void TodayPlace::showSlots() {
     const Task* task = current();
     if (!task || !m_book || task->kind == Kind::Round) return m_slots->showPlot({});
-    const Stay* stay = stayOn(*m_book, task->batch, m_day);
-    const auto zone = stay ? std::optional(stay->zone) : firstZoneOf(*m_book, task->batch);
+    // What is to be struck has no place before its day, and what is overdue none after its stay.
+    const std::vector<ZoneId> zones = zonesLastOn(*m_book, task->batch, m_day);
+    const auto zone = zones.empty() ? firstZoneOf(*m_book, task->batch) : zones.front();
     if (!zone) return m_slots->showPlot({});
     const SlotMapLook colours{look().ink, look().panel, look().quietInk, look().accent,
                               look().textOn(look().accent)};

@@ -1,6 +1,7 @@
 #include "core/season/day_work.h"
 
 #include "core/book/query.h"
+#include "core/book/whereabouts.h"
 #include "tests/core/season/season_book.h"
 
 #include <catch2/catch.hpp>
@@ -74,4 +75,20 @@ TEST_CASE("A day tells what is amiss where batches stand") {
     REQUIRE(work.troubles.size() == 2);
     CHECK(nursery.book.get<Stay>(work.troubles[0].stay).batch == id);
     CHECK(workOn(nursery, on(12, 1)).troubles.empty());
+}
+
+TEST_CASE("A batch whose stay has ended is looked for where it stood last") {
+    SeasonBook nursery;
+    const BatchId batch = nursery.strike(on(7, 20), 20, 40);
+    CHECK(whereOn(nursery.book, batch, on(7, 20)) == "Bench 1 · B");
+    CHECK(whereOn(nursery.book, batch, on(7, 20) + 39) == "Bench 1 · B");
+    CHECK(whereOn(nursery.book, batch, on(7, 20) + 40) == "last in Bench 1 · B");
+    CHECK(zonesOn(nursery.book, batch, on(9, 10)).empty());
+    CHECK(zonesLastOn(nursery.book, batch, on(9, 10)) == std::vector{nursery.open});
+    // Before its first day it stands nowhere.
+    CHECK(whereOn(nursery.book, batch, on(7, 19)) == "no place");
+    const Stay first = nursery.book.get<Stay>(*nursery.book.staysOf(batch).begin());
+    REQUIRE(
+        nursery.book.perform(Command{MoveStay{first.id, nursery.warm, first.from, first.to, first.places}}));
+    CHECK(whereOn(nursery.book, batch, on(9, 10)) == "last in Bench 1 · A");
 }
