@@ -29,13 +29,17 @@ void addStocks(TargetAnswer& answer, const HouseBook& book, TaxonId taxon) {
     std::int64_t all = 0;
     bool any = false;
     bool anyOfWood = false;
+    bool taken = false; // a flush of those days is, by other batches
     for (const auto& [id, stock] : book.all<Stock>()) {
         if (stock.taxon != taxon) continue;
         any = true;
         if (!yields(stock, answer.recipe.wood)) continue;
         anyOfWood = true;
         const auto steps = stockSteps(book, stock, answer.recipe.wood, answer.window.first, days);
-        if (steps.empty()) continue;
+        if (steps.empty()) {
+            taken = taken || fullYield(book, stock, answer.recipe.wood, answer.window.first, days) > 0;
+            continue;
+        }
         answer.stocks.push_back({id, steps.back().total});
         all += steps.back().total;
     }
@@ -53,6 +57,13 @@ void addStocks(TargetAnswer& answer, const HouseBook& book, TaxonId taxon) {
             phrase(one ? pattern("its stock gives no %2 cuttings at all, and %1 is needed")
                        : pattern("its stock gives no %2 cuttings at all, and %1 are needed"),
                    answer.cuttings, wood));
+    else if (answer.stocks.empty() && taken)
+        answer.inTheWay.push_back(phrase(
+            one ? pattern("other batches take all %2 cuttings that its stock gives in those days, and %1 "
+                          "is needed")
+                : pattern("other batches take all %2 cuttings that its stock gives in those days, and %1 "
+                          "are needed"),
+            answer.cuttings, wood));
     else if (answer.stocks.empty())
         answer.inTheWay.push_back(
             phrase(one ? pattern("its stock gives no %2 cuttings in those days, and %1 is needed")

@@ -5754,6 +5754,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>offen</translation>
     </message>
     <message>
+        <source>other batches take all %2 cuttings that its stock gives in those days, and %1 are needed</source>
+        <translation>andere Partien nehmen alle Stecklinge (%2), die die Mutterpflanzen in diesen Tagen geben, und %1 sind nötig</translation>
+    </message>
+    <message>
+        <source>other batches take all %2 cuttings that its stock gives in those days, and %1 is needed</source>
+        <translation>andere Partien nehmen alle Stecklinge (%2), die die Mutterpflanzen in diesen Tagen geben, und %1 ist nötig</translation>
+    </message>
+    <message>
         <source>outside</source>
         <translation>außerhalb</translation>
     </message>

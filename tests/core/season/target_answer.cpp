@@ -131,6 +131,21 @@ TEST_CASE("A stock that is missing or too small for a window months ahead is tol
           "the book has no stock of it, which would have to give " + cuttings + " semi-ripe cuttings");
 }
 
+TEST_CASE("A stock of which other batches take all is told from one that gives nothing in those days") {
+    SeasonBook nursery;
+    nursery.want(40, on(12, 20));
+    Stock slow = nursery.book.get<Stock>(nursery.stock);
+    slow.flushes[0].regrowthDays = 300;
+    REQUIRE(nursery.book.perform(Command{Put<Stock>{slow}}));
+    nursery.strike(on(7, 15), 200, 30);
+    const auto answer = answerOn(nursery, on(8, 2));
+    REQUIRE(answer);
+    REQUIRE_FALSE(answer->inTheWay.empty());
+    CHECK(answer->inTheWay[0].text() ==
+          "other batches take all semi-ripe cuttings that its stock gives in those days, and " +
+              std::to_string(answer->cuttings) + " are needed");
+}
+
 TEST_CASE("A window that has gone by is answered with the next one, and how late its plants would be") {
     SeasonBook nursery;
     nursery.want(40, *Day::make(2028, 2, 1));
