@@ -86,7 +86,7 @@ Way wayIn(const Chance& chance, StrikeWindow window, StrikeWindow whole, int mis
 }
 
 /// No season meets the date: what the next one would give all the same.
-void decideTooLate(TargetNeed& need, const std::vector<Chance>& chances, Day due, double sureness) {
+void decideTooLate(TargetNeed& need, const std::vector<Chance>& chances, Day from, Day due, double sureness) {
     need.state = NeedState::TooLate;
     const Chance& quickest =
         *std::min_element(chances.begin(), chances.end(), [](const Chance& a, const Chance& b) {
@@ -103,14 +103,17 @@ void decideTooLate(TargetNeed& need, const std::vector<Chance>& chances, Day due
                           woodWords(quickest.way), quickest.way.daysToReady, atLatest);
         return;
     }
-    need.why = phrase("no season meets the date: %1 cuttings take %2 days, so they had to be struck by %3; "
-                      "give it a later date, %4 at the earliest",
-                      woodWords(quickest.way), quickest.way.daysToReady, atLatest, ready(*soonest));
+    need.why = phrase(
+        atLatest < from ? pattern("no season meets the date: %1 cuttings take %2 days, so they had to be "
+                                  "struck by %3; give it a later date, %4 at the earliest")
+                        : pattern("no season meets the date: %1 cuttings take %2 days, so they would have to "
+                                  "be struck by %3; give it a later date, %4 at the earliest"),
+        woodWords(quickest.way), quickest.way.daysToReady, atLatest, ready(*soonest));
     need.ahead = wayIn(*soonest, *soonest->next, *soonest->next, need.missing, sureness);
     need.ahead->late = true;
 }
 
-void decide(TargetNeed& need, const std::vector<Chance>& chances, Day due, double sureness) {
+void decide(TargetNeed& need, const std::vector<Chance>& chances, Day from, Day due, double sureness) {
     const Chance* now = bestOf(chances, [](const Chance& one) { return one.now.has_value(); });
     const Chance* later = bestOf(chances, [](const Chance& one) {
         return one.later && one.later->last - one.later->first >= daysToSpare;
@@ -125,7 +128,7 @@ void decide(TargetNeed& need, const std::vector<Chance>& chances, Day due, doubl
                           later->later->first, later->later->last);
         return;
     }
-    if (!now && !late) return decideTooLate(need, chances, due, sureness);
+    if (!now && !late) return decideTooLate(need, chances, from, due, sureness);
     need.state = NeedState::Now;
     need.way = now ? wayIn(*now, *now->now, now->nowWhole, need.missing, sureness)
                    : wayIn(*late, *late->late, *late->late, need.missing, sureness);
@@ -210,7 +213,7 @@ TargetNeed targetNeed(const HouseBook& book, const RecipeLibrary& library, const
     if (chances.empty())
         noRecipe(need, target.wood);
     else
-        decide(need, chances, target.due, request.surenessPermille / 1000.0);
+        decide(need, chances, request.from, target.due, request.surenessPermille / 1000.0);
     return need;
 }
 

@@ -66,7 +66,8 @@ std::vector<TaxonOffer> taxonOffers(const HouseBook& book, const RecipeLibrary& 
     std::vector<TaxonOffer> list;
     for (auto& [words, name] : offers) list.push_back({words, name});
     std::stable_sort(list.begin(), list.end(), [](const TaxonOffer& a, const TaxonOffer& b) {
-        return nameKey(a.words) < nameKey(b.words);
+        return std::make_pair(nameKey(a.name), nameKey(a.words)) <
+               std::make_pair(nameKey(b.name), nameKey(b.words));
     });
     return list;
 }

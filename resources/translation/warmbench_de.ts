@@ -5589,6 +5589,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>keine Zeit hält den Termin: Stecklinge (%1) brauchen %2 Tage, mussten also bis %3 gesteckt sein; geben Sie einen späteren Termin, frühestens %4</translation>
     </message>
     <message>
+        <source>no season meets the date: %1 cuttings take %2 days, so they would have to be struck by %3; give it a later date, %4 at the earliest</source>
+        <translation>keine Zeit hält den Termin: Stecklinge (%1) brauchen %2 Tage, müssten also bis %3 gesteckt sein; geben Sie einen späteren Termin, frühestens %4</translation>
+    </message>
+    <message>
         <source>no set-point, nor off, suits all that is held there together</source>
         <translation>weder ein Sollwert noch „aus“ passt für alles, was dort zusammen steht</translation>
     </message>

@@ -16,8 +16,10 @@
 #include <QApplication>
 #include <QMenu>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSettings>
 #include <QTest>
+#include <QTextBrowser>
 #include <QTreeWidget>
 
 using namespace warmbench;
@@ -131,6 +133,16 @@ TEST_CASE("No text is clipped in German at 1280 by 720") {
     CHECK(open.window.size() == QSize(1280, 720));
     walkPlaces(open);
     walkDialogs();
+}
+
+TEST_CASE("The strike list needs no scrolling sideways in German at 1280 by 720") {
+    const InGerman german;
+    OpenWindow open({1280, 720});
+    open.child<QAction>("strikeList")->trigger();
+    QApplication::processEvents();
+    const auto* sheet = open.child<QTextBrowser>("strikeSheet");
+    CHECK_FALSE(sheet->toPlainText().isEmpty());
+    CHECK(sheet->horizontalScrollBar()->maximum() == 0);
 }
 
 TEST_CASE("No text is clipped in words two fifths longer, from right to left, at 1280 by 720") {

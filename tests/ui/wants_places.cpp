@@ -121,9 +121,27 @@ TEST_CASE("A date that no season meets is said so, with what the next one would 
     auto* answer = targets.child<QLabel>("targetsAnswer");
     INFO(answer->text().toStdString());
     CHECK(answer->text().contains(" · no season meets the date: "));
-    CHECK(answer->text().contains("9 Oct 2028 at the earliest. Strike "));
+    CHECK(answer->text().contains("would have to be struck by 7 Nov 2027; give it a later date, "
+                                  "9 Oct 2028 at the earliest. Strike "));
     CHECK(answer->text().contains("semi-ripe cuttings from 15 Jul 2028 to 30 Sept 2028"));
     CHECK(answer->text().contains("251 days late"));
+}
+
+TEST_CASE("A target that is put in is the one that is chosen and answered then") {
+    ShownWants<TargetsPlace> targets;
+    targets.nursery.want(40, on(12, 20));
+    targets.show();
+    QTimer::singleShot(0, [] {
+        auto* dialog = QApplication::activeModalWidget();
+        REQUIRE(dialog);
+        dialog->findChild<QLineEdit*>("taxonName")->setText(QStringLiteral("daisy bush"));
+        dialog->findChild<QLineEdit*>("targetName")->setText(QStringLiteral("New one"));
+        QTest::keyClick(dialog, Qt::Key_Return);
+    });
+    targets.child<QPushButton>("targetsNew")->click();
+    REQUIRE(targets.nursery.book.all<Target>().size() == 2);
+    CHECK(targets.child<QTreeWidget>("targetsTable")->currentItem()->text(0) == "New one");
+    CHECK(targets.child<QLabel>("targetsAnswer")->text().startsWith("<b>New one</b>"));
 }
 
 TEST_CASE("A target that asks for so many cuttings as nobody knows its take says so beside its answer") {

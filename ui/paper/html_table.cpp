@@ -22,7 +22,8 @@ void HtmlTable::add(const QStringList& cells) {
 }
 
 QString HtmlTable::html() const {
-    return QStringLiteral("<table width='100%' cellspacing='0' style='border-collapse:collapse'><thead>") +
+    // Of the whole width some columns come out a point wider in all, and a window needs a scroll bar.
+    return QStringLiteral("<table width='99%' cellspacing='0' style='border-collapse:collapse'><thead>") +
            m_head + QStringLiteral("</thead>") + m_rows + QStringLiteral("</table>");
 }
 

@@ -10,6 +10,8 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
+#include <set>
+
 namespace warmbench::ui {
 namespace {
 
@@ -82,7 +84,14 @@ QJsonObject TablePlace::typedFor(std::int64_t number) const {
 }
 
 void TablePlace::ask(DraftDialog& dialog, std::int64_t number, const QString& words) {
+    std::set<std::int64_t> before;
+    for (int row = 0; row < m_table->topLevelItemCount(); ++row)
+        before.insert(m_table->topLevelItem(row)->data(0, idNumber).toLongLong());
     dialog.ask(drafts(), {name(), QString::number(number), words, {}, {}});
+    // What is new is the one to look at.
+    for (int row = 0; row < m_table->topLevelItemCount(); ++row)
+        if (!before.contains(m_table->topLevelItem(row)->data(0, idNumber).toLongLong()))
+            return m_table->setCurrentItem(m_table->topLevelItem(row));
 }
 
 bool TablePlace::resume(const Draft& draft) {

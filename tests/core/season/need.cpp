@@ -112,6 +112,8 @@ TEST_CASE("Where no season meets the date the next one is told, and from when it
     CHECK(need.ahead->window.first == dated(2028, 7, 15));
     CHECK(need.ahead->window.last == dated(2028, 9, 30));
     CHECK(need.ahead->cuttings > 40);
+    // 86 days before its date, which is still to come.
+    CHECK(need.why.text().find("would have to be struck by 2027-11-07") != std::string::npos);
     CHECK(need.why.text().find("give it a later date, 2028-10-09 at the earliest") != std::string::npos);
     CHECK(monthProblem(nursery.book, builtIn(), {dated(2027, 11, 1), 28, 900}).problem.batches.empty());
 }
