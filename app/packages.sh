@@ -6,7 +6,7 @@ program_packages="g++ cmake ninja-build pkg-config qt6-base-dev libqt6opengl6-de
     libqt6sql6-sqlite libqt6sql6-psql qtkeychain-qt6-dev nlohmann-json3-dev libboost-dev libcli11-dev fonts-dejavu-core libqrencode-dev libical-dev libxlsxwriter-dev"
 
 # To build and run the tests as well.
-test_packages="qt6-base-private-dev catch2 librapidcheck-dev libvalijson-dev poppler-utils zbar-tools unzip postgresql-15 openssl python3 python3-icalendar xvfb openbox xdotool"
+test_packages="qt6-base-private-dev catch2 librapidcheck-dev libvalijson-dev poppler-utils zbar-tools unzip postgresql-15 openssl python3 python3-icalendar xvfb openbox xdotool dbus-daemon gnome-keyring"
 
 # To build the benchmark that runs the planner beside another solver (tests/speed).
 speed_packages="coinor-libcbc-dev"
