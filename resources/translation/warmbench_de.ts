@@ -818,6 +818,10 @@
         <translation>&amp;Hinzufügen</translation>
     </message>
     <message>
+        <source>&amp;Back to the list</source>
+        <translation>&amp;Zurück zur Liste</translation>
+    </message>
+    <message>
         <source>&amp;Backups: look into one, go back to one…</source>
         <translation>S&amp;icherungen: hineinsehen, zu einer zurückkehren …</translation>
     </message>
@@ -3150,6 +3154,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Round: batches in all %1, root checks %2.</source>
         <translation>Rundgang: Partien insgesamt %1, Kontrollen %2.</translation>
+    </message>
+    <message>
+        <source>S&amp;ee the map</source>
+        <translation>&amp;Karte zeigen</translation>
     </message>
     <message>
         <source>S&amp;ureness</source>

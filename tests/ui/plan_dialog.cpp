@@ -72,6 +72,30 @@ TEST_CASE("A plan is made from the window, and what is ticked of it goes into th
     CHECK(told == std::vector<bool>{true, false});
 }
 
+TEST_CASE("A proposal folds to a strip that leaves the map in sight, and back") {
+    SeasonBook nursery;
+    nursery.want(60, on(12, 20));
+    ShownPlan shown(nursery.book, on(8, 1));
+    auto* fold = shown.child<QPushButton>("planFold");
+    auto* list = shown.child<QTreeWidget>("planList");
+    CHECK_FALSE(fold->isEnabled());
+    shown.plan();
+    REQUIRE(fold->isEnabled());
+    const QSize whole = shown.dialog.size();
+    fold->click();
+    CHECK(shown.dialog.height() < 150);
+    CHECK_FALSE(list->isVisible());
+    CHECK(shown.child<QLabel>("planState")->isVisible());
+    CHECK(shown.child<QPushButton>("planAccept")->isEnabled());
+    fold->click();
+    CHECK(shown.dialog.size() == whole);
+    CHECK(list->isVisible());
+    // Planned anew, all of it is in sight again.
+    fold->click();
+    shown.plan();
+    CHECK(list->isVisible());
+}
+
 TEST_CASE("Planned batches move from the window only when she lets them, and lose a place that is gone") {
     SeasonBook nursery;
     nursery.want(60, on(12, 20));

@@ -124,7 +124,9 @@ void BenchMap::choose(const Selection& selection) {
 bool BenchMap::event(QEvent* event) {
     if (event->type() != QEvent::Paint) return QAbstractScrollArea::event(event);
     QPainter painter(this);
-    painter.fillRect(rect(), hasFocus() ? m_palette->accent : m_palette->paper);
+    painter.fillRect(rect(), m_palette->paper);
+    const QRect ring = viewport()->geometry().adjusted(-ringWidth, -ringWidth, ringWidth, ringWidth);
+    if (hasFocus()) painter.fillRect(ring, m_palette->accent);
     return true;
 }
 

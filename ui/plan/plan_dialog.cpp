@@ -36,10 +36,12 @@ QString costText(std::int64_t thousandths, const Wording& wording) {
 
 PlanDialog::PlanDialog(const HouseBook& book, const RecipeLibrary& library, Day from, const Wording& wording,
                        QWidget* parent)
-    : QDialog(parent), m_book(book), m_library(library), m_wording(wording), m_from(new QDateEdit(this)),
-      m_days(new QSpinBox(this)), m_sureness(new QSpinBox(this)), m_seconds(new QDoubleSpinBox(this)),
+    : QDialog(parent), m_book(book), m_library(library), m_wording(wording), m_asked(new QWidget(this)),
+      m_from(new QDateEdit(this)), m_days(new QSpinBox(this)), m_sureness(new QSpinBox(this)),
+      m_seconds(new QDoubleSpinBox(this)),
       m_again(new QCheckBox(tr("Batches planned but not struck may &move where that pays"), this)),
       m_plan(new QPushButton(tr("&Plan"), this)), m_stop(new QPushButton(tr("&Stop here"), this)),
+      m_fold(new QPushButton(tr("S&ee the map"), this)),
       m_accept(new QPushButton(tr("&Accept what is ticked"), this)), m_state(new QLabel(this)),
       m_list(new QTreeWidget(this)) {
     setWindowTitle(tr("Plan the striking"));
@@ -70,7 +72,8 @@ void PlanDialog::build(Day from) {
     m_seconds->setValue(2);
     m_seconds->setSuffix(tr(" s"));
     m_seconds->setObjectName(QStringLiteral("planSeconds"));
-    auto* form = new QFormLayout;
+    auto* form = new QFormLayout(m_asked);
+    form->setContentsMargins(0, 0, 0, 0);
     form->addRow(tr("&First day"), m_from);
     form->addRow(tr("Days on which &cuttings may be struck"), m_days);
     form->addRow(tr("How s&ure"), m_sureness);
@@ -106,6 +109,12 @@ void PlanDialog::build(Day from) {
         buttons->addWidget(ticker);
         connect(ticker, &QPushButton::clicked, this, [this, state] { tickAll(state); });
     };
+    m_fold->setObjectName(QStringLiteral("planFold"));
+    m_fold->setCheckable(true);
+    m_fold->setEnabled(false);
+    m_fold->setAutoDefault(false);
+    buttons->addWidget(m_fold);
+    connect(m_fold, &QPushButton::toggled, this, &PlanDialog::fold);
     addTicker("planTickAll", tr("Tick a&ll"), Qt::Checked);
     addTicker("planTickNone", tr("Tick &none"), Qt::Unchecked);
     buttons->addWidget(m_accept);
@@ -118,11 +127,24 @@ void PlanDialog::build(Day from) {
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
 
     auto* column = new QVBoxLayout(this);
-    column->addLayout(form);
+    column->addWidget(m_asked);
     column->addWidget(m_state);
     column->addWidget(m_list, 1);
     column->addLayout(buttons);
     resize(980, 640);
+}
+
+/// Leaves only what it comes to and its buttons, at the window's upper edge, so that the plan on the map
+/// under it is in sight; and back.
+void PlanDialog::fold(bool folded) {
+    m_asked->setVisible(!folded);
+    m_list->setVisible(!folded);
+    m_fold->setText(folded ? tr("&Back to the list") : tr("S&ee the map"));
+    if (!folded) return setGeometry(m_unfolded);
+    m_unfolded = geometry();
+    layout()->activate();
+    resize(width(), minimumSizeHint().height());
+    if (const QWidget* window = parentWidget()) move(window->window()->geometry().topLeft());
 }
 
 void PlanDialog::start() {
@@ -146,6 +168,8 @@ void PlanDialog::forgetProposal() {
     m_lineItems.clear();
     m_leftItems.clear();
     m_accept->setEnabled(false);
+    m_fold->setChecked(false);
+    m_fold->setEnabled(false);
     Q_EMIT chosenChanged(std::nullopt);
 }
 
@@ -177,6 +201,7 @@ void PlanDialog::showProposal(const season::Proposal& proposal) {
     for (std::size_t i = 0; i < proposal.notPlaced.size(); ++i) addNotPlaced(book, i);
     for (int column = DayColumn; column < NoteColumn; ++column) m_list->resizeColumnToContents(column);
     countChosen();
+    m_fold->setEnabled(!proposal.lines.empty());
     m_list->setFocus();
 }
 

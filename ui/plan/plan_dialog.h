@@ -36,6 +36,7 @@ Q_SIGNALS:
 
 private:
     void build(Day from);
+    void fold(bool folded);
     void start();
     void showProgress(const planner::Progress& progress);
     void showProposal(const season::Proposal& proposal);
@@ -60,6 +61,7 @@ private:
     std::vector<QTreeWidgetItem*> m_leftItems; ///< by what has no place
     std::unique_ptr<Planning> m_planning;
 
+    QWidget* m_asked; ///< the form
     QDateEdit* m_from;
     QSpinBox* m_days;
     QSpinBox* m_sureness;
@@ -67,7 +69,9 @@ private:
     QCheckBox* m_again;
     QPushButton* m_plan;
     QPushButton* m_stop;
+    QPushButton* m_fold;
     QPushButton* m_accept;
+    QRect m_unfolded;
     QLabel* m_state;
     QTreeWidget* m_list;
 };
