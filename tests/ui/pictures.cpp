@@ -6,6 +6,7 @@
 #include "tests/ui/away_pictures.h"
 #include "tests/ui/backup_pictures.h"
 #include "tests/ui/carry_pictures.h"
+#include "tests/ui/menu_pictures.h"
 #include "tests/ui/root_pictures.h"
 #include "tests/ui/window.h"
 #include "ui/form/form_style.h"
@@ -350,6 +351,7 @@ int main(int argc, char** argv) {
     const QString folder = QString::fromLocal8Bit(argv[1]) + u'/';
     warmbench::tests::writeSheets(folder);
     warmbench::tests::writeAllPlaces(folder);
+    warmbench::tests::writeMenuPictures(folder);
     warmbench::tests::writePast(folder);
     warmbench::tests::writeDialogs(folder, warmbench::ui::lightPalette(), QStringLiteral(".png"));
     warmbench::tests::writeDialogs(folder, warmbench::ui::darkPalette(), QStringLiteral("-dark.png"));
