@@ -4,7 +4,8 @@
 
 namespace warmbench::planner::packing {
 
-Occupancy::Occupancy(const Zone& zone, int days) : m_days(days), m_blocked(zone.rows, zone.cols) {
+Occupancy::Occupancy(const Zone& zone, int days)
+    : m_days(days), m_blocked(zone.rows, zone.cols), m_changing(zone.rows, zone.cols) {
     for (int slot = 0; slot < m_blocked.size(); ++slot)
         if (!zone.blocked.empty() && zone.blocked[static_cast<std::size_t>(slot)]) m_blocked.add(slot);
     m_capacity = m_blocked.size() - m_blocked.count();
@@ -49,16 +50,16 @@ void Occupancy::change(std::span<const SlotRect> containers, int from, int to, b
     const int first = std::max(from, 0);
     const int last = std::min(to, m_days);
     int slots = 0;
+    m_changing.clear();
     for (const SlotRect& rect : containers) {
         slots += rect.height * rect.width;
-        for (int row = rect.row; row < rect.row + rect.height; ++row)
-            for (int col = rect.col; col < rect.col + rect.width; ++col) {
-                const int slot = row * cols() + col;
-                const std::uint64_t bit = std::uint64_t{1} << (slot % 64);
-                const std::size_t word = static_cast<std::size_t>(slot) / 64;
-                for (int day = first; day < last; ++day)
-                    m_taken[static_cast<std::size_t>(day) * stride() + word] ^= bit;
-            }
+        m_changing.add(rect);
+    }
+    for (std::size_t word = 0; word < stride(); ++word) {
+        const std::uint64_t bits = m_changing.data()[word];
+        if (bits == 0) continue;
+        for (int day = first; day < last; ++day)
+            m_taken[static_cast<std::size_t>(day) * stride() + word] ^= bits;
     }
     for (int day = first; day < last; ++day) m_free[static_cast<std::size_t>(day)] += taken ? -slots : slots;
 }
@@ -68,6 +69,7 @@ Occupancy Occupancy::condensed(std::span<const int> cuts) const {
     out.m_days = std::max(0, static_cast<int>(cuts.size()) - 1);
     out.m_capacity = m_capacity;
     out.m_blocked = m_blocked;
+    out.m_changing = m_changing;
     Cells free;
     for (std::size_t day = 0; day + 1 < cuts.size(); ++day) {
         freeOver(cuts[day], cuts[day + 1], free);

@@ -43,7 +43,10 @@ public:
     /// days [cuts[i], cuts[i + 1]). `cuts` increases and lies in 0 .. `days()`.
     [[nodiscard]] Occupancy condensed(std::span<const int> cuts) const;
 
-    friend bool operator==(const Occupancy&, const Occupancy&) = default;
+    friend bool operator==(const Occupancy& a, const Occupancy& b) {
+        return a.m_days == b.m_days && a.m_capacity == b.m_capacity && a.m_blocked == b.m_blocked &&
+               a.m_taken == b.m_taken && a.m_free == b.m_free;
+    }
 
 private:
     /// Words of the bits of one day.
@@ -53,6 +56,7 @@ private:
     int m_days = 0;
     int m_capacity = 0;
     Cells m_blocked;
+    Cells m_changing; ///< working memory
     std::vector<std::uint64_t>
         m_taken;             ///< day by day, the slots taken, as in Cells; blocked ones are not in it
     std::vector<int> m_free; ///< by day

@@ -3,6 +3,7 @@
 #include "core/planner/packing/plate.h"
 
 #include <algorithm>
+#include <bit>
 
 namespace warmbench::planner::packing {
 
@@ -13,6 +14,14 @@ constexpr int ownContact = 1 << 16; ///< sharing an edge with the rest of the st
 constexpr int sideContact = 64;     ///< for each edge of a slot on a wall, a neighbour or the stay itself
 constexpr int timeContact =
     48; ///< for each slot that was taken until the day before, or is from the day after
+
+/// Slots around `of`, corners left out, that `rect` covers; they do not overlap.
+int sharedEdge(const SlotRect& of, const SlotRect& rect) {
+    const int cols = std::min(of.col + of.width, rect.col + rect.width) - std::max(of.col, rect.col);
+    const int rows = std::min(of.row + of.height, rect.row + rect.height) - std::max(of.row, rect.row);
+    if (cols > 0) return rect.row + rect.height == of.row || of.row + of.height == rect.row ? cols : 0;
+    return rows > 0 && (rect.col + rect.width == of.col || of.col + of.width == rect.col) ? rows : 0;
+}
 
 /// Calls `visit(row, col)` for every slot around `rect`, corners left out, outside the grid too.
 template <class Visit>
@@ -66,10 +75,9 @@ void Placer::look(const Occupancy& zone, const Stay& stay) {
     zone.freeOnDay(stay.from - 1, m_before);
     zone.freeOnDay(stay.to, m_after);
     m_open = m_free;
-    m_mine = m_free;
-    m_mine.clear();
     m_best.clear();
     m_wayCount = 0;
+    if (stay.footprint.height * stay.footprint.width > 1) sumUp();
     addWay(stay.footprint);
     if (stay.turn && stay.footprint.height != stay.footprint.width)
         addWay({stay.footprint.width, stay.footprint.height});
@@ -79,6 +87,10 @@ void Placer::addWay(const Footprint& footprint) {
     Way& way = m_ways[m_wayCount++];
     way.footprint = footprint;
     m_free.corners(footprint, way.fits);
+    const std::int64_t most = std::int64_t{2} * footprint.height * footprint.width * timeContact +
+                              2 * (footprint.height + footprint.width) * sideContact +
+                              (m_free.cols() + 1) * sideContact;
+    way.isSmall = most < ownContact;
     way.worth.resize(static_cast<std::size_t>(m_free.size()));
     for (int slot = way.fits.next(0); slot < way.fits.size(); slot = way.fits.next(slot + 1))
         way.worth[static_cast<std::size_t>(slot)] =
@@ -88,31 +100,50 @@ void Placer::addWay(const Footprint& footprint) {
 /// Puts one container after the other where it is worth most, in the ways [firstWay, lastWay).
 void Placer::grow(const Stay& stay, std::size_t firstWay, std::size_t lastWay, Lean lean) {
     m_open = m_free;
-    m_mine.clear();
     m_placed.clear();
     for (std::size_t way = firstWay; way < lastWay; ++way) {
         m_ways[way].fitsNow = m_ways[way].fits;
         m_ways[way].worthNow = m_ways[way].worth;
+        m_ways[way].beside = m_ways[way].fits;
+        m_ways[way].beside.clear();
+        if (lean != Lean::None) leanTo(m_ways[way], lean);
     }
     for (int count = 0; count < stay.containers; ++count) {
-        if (!findBest(firstWay, lastWay, lean)) return;
+        if (!findBest(firstWay, lastWay)) return;
         stand(m_bestRect, firstWay, lastWay);
     }
     keepBetter();
 }
 
-bool Placer::findBest(std::size_t firstWay, std::size_t lastWay, Lean lean) {
+void Placer::leanTo(Way& way, Lean lean) const {
+    const int cols = m_free.cols();
+    for (int slot = way.fits.next(0); slot < way.fits.size(); slot = way.fits.next(slot + 1))
+        way.worthNow[static_cast<std::size_t>(slot)] +=
+            (lean == Lean::Left ? cols - slot % cols : slot % cols) * sideContact;
+}
+
+bool Placer::findBest(std::size_t firstWay, std::size_t lastWay) {
+    // What is beside the rest of the stay is worth more than all that is not, unless it is very large.
+    bool besideFirst = true;
+    for (std::size_t at = firstWay; at < lastWay; ++at) besideFirst = besideFirst && m_ways[at].isSmall;
+    return (besideFirst && findBestOf(firstWay, lastWay, true)) || findBestOf(firstWay, lastWay, false);
+}
+
+bool Placer::findBestOf(std::size_t firstWay, std::size_t lastWay, bool beside) {
     int best = -1;
     for (std::size_t at = firstWay; at < lastWay; ++at) {
         const Way& way = m_ways[at];
-        const int cols = way.fitsNow.cols();
-        for (int slot = way.fitsNow.next(0); slot < way.fitsNow.size(); slot = way.fitsNow.next(slot + 1)) {
-            int value = way.worthNow[static_cast<std::size_t>(slot)];
-            if (lean == Lean::Left) value += (cols - slot % cols) * sideContact;
-            if (lean == Lean::Right) value += slot % cols * sideContact;
-            if (value <= best) continue;
-            best = value;
-            m_bestRect = {slot / cols, slot % cols, way.footprint.height, way.footprint.width};
+        for (int word = 0; word < way.fitsNow.words(); ++word) {
+            std::uint64_t bits = way.fitsNow.data()[word];
+            if (beside) bits &= way.beside.data()[word];
+            for (; bits != 0; bits &= bits - 1) {
+                const int slot = word * 64 + std::countr_zero(bits);
+                const int value = way.worthNow[static_cast<std::size_t>(slot)];
+                if (value <= best) continue;
+                best = value;
+                const int cols = way.fitsNow.cols();
+                m_bestRect = {slot / cols, slot % cols, way.footprint.height, way.footprint.width};
+            }
         }
     }
     return best >= 0;
@@ -120,7 +151,6 @@ bool Placer::findBest(std::size_t firstWay, std::size_t lastWay, Lean lean) {
 
 void Placer::stand(const SlotRect& rect, std::size_t firstWay, std::size_t lastWay) {
     m_open.remove(rect);
-    m_mine.add(rect);
     m_placed.push_back(rect);
     for (std::size_t at = firstWay; at < lastWay; ++at) {
         Way& way = m_ways[at];
@@ -132,27 +162,54 @@ void Placer::stand(const SlotRect& rect, std::size_t firstWay, std::size_t lastW
                 const int slot = row * m_open.cols() + col;
                 const SlotRect other{row, col, shape.height, shape.width};
                 if (!way.fitsNow.has(slot)) continue;
-                if (other.overlaps(rect))
+                if (other.overlaps(rect)) {
                     way.fitsNow.remove(slot);
-                else
-                    way.worthNow[static_cast<std::size_t>(slot)] = worth(other);
+                    continue;
+                }
+                const int shared = sharedEdge(other, rect);
+                if (shared == 0) continue;
+                int& worthNow = way.worthNow[static_cast<std::size_t>(slot)];
+                worthNow += shared * sideContact;
+                if (way.beside.has(slot)) continue;
+                way.beside.add(slot);
+                worthNow += ownContact;
             }
     }
 }
 
+/// Sums from the first corner on, so that what a place is worth is had from its corners.
+void Placer::sumUp() {
+    const int rows = m_free.rows();
+    const int cols = m_free.cols();
+    m_walls.reset(rows + 2, cols + 2);
+    m_times.reset(rows, cols);
+    for (int row = -1; row <= rows; ++row)
+        for (int col = -1; col <= cols; ++col) {
+            const bool outside = row < 0 || col < 0 || row == rows || col == cols;
+            m_walls.add(row + 1, col + 1, outside || !m_free.has(row, col) ? sideContact : 0);
+            if (!outside) m_times.add(row, col, timeWorth(row, col));
+        }
+}
+
+int Placer::timeWorth(int row, int col) const {
+    return (m_before.has(row, col) ? 0 : timeContact) + (m_after.has(row, col) ? 0 : timeContact);
+}
+
+/// What a place is worth before any of the stay is placed.
 int Placer::worth(const SlotRect& rect) const {
-    int value = 0;
-    bool own = false;
+    const int aisle = rect.row * 32 / m_free.rows();
+    if (rect.height * rect.width > 1) {
+        // All around but the corners, one row and column on.
+        const SlotRect high{rect.row, rect.col + 1, rect.height + 2, rect.width};
+        const SlotRect wide{rect.row + 1, rect.col, rect.height, rect.width + 2};
+        return m_walls.over(high) + m_walls.over(wide) + m_times.over(rect) + aisle;
+    }
+    int value = timeWorth(rect.row, rect.col) + aisle;
     around(rect, [&](int row, int col) {
-        const bool outside = row < 0 || col < 0 || row >= m_open.rows() || col >= m_open.cols();
-        if (outside || !m_open.has(row, col)) value += sideContact;
-        if (!outside && m_mine.has(row, col)) own = true;
+        const bool outside = row < 0 || col < 0 || row >= m_free.rows() || col >= m_free.cols();
+        if (outside || !m_free.has(row, col)) value += sideContact;
     });
-    if (own) value += ownContact;
-    for (int row = rect.row; row < rect.row + rect.height; ++row)
-        for (int col = rect.col; col < rect.col + rect.width; ++col)
-            value += (m_before.has(row, col) ? 0 : timeContact) + (m_after.has(row, col) ? 0 : timeContact);
-    return value + rect.row * 32 / m_open.rows();
+    return value;
 }
 
 int Placer::exposure() const {

@@ -39,6 +39,36 @@ private:
         std::vector<int> worth; ///< by first corner
         Cells fitsNow;          ///< the same beside what has been placed of the stay
         std::vector<int> worthNow;
+        bool isSmall = false; ///< nothing is worth as much as an edge in common with the rest
+        Cells beside;         ///< of these, what has an edge in common with what has been placed
+    };
+    /// Sums of a grid of numbers over rectangles, each from four of them.
+    class Sums {
+    public:
+        void reset(int rows, int cols) {
+            m_cols = cols + 1;
+            m_sums.assign(static_cast<std::size_t>((rows + 1) * m_cols), 0);
+        }
+        /// The number at a place; row by row, from left to right.
+        void add(int row, int col, int value) {
+            sum(row + 1, col + 1) = value + sum(row, col + 1) + sum(row + 1, col) - sum(row, col);
+        }
+        [[nodiscard]] int over(const SlotRect& rect) const {
+            const int end = rect.row + rect.height;
+            const int right = rect.col + rect.width;
+            return sum(end, right) - sum(rect.row, right) - sum(end, rect.col) + sum(rect.row, rect.col);
+        }
+
+    private:
+        [[nodiscard]] int& sum(int row, int col) {
+            return m_sums[static_cast<std::size_t>(row * m_cols + col)];
+        }
+        [[nodiscard]] int sum(int row, int col) const {
+            return m_sums[static_cast<std::size_t>(row * m_cols + col)];
+        }
+
+        int m_cols = 1;
+        std::vector<int> m_sums;
     };
     /// Where a stay would begin, all else being equal.
     enum class Lean : std::uint8_t { None, Left, Right };
@@ -48,8 +78,12 @@ private:
     void look(const Occupancy& zone, const Stay& stay);
     void addWay(const Footprint& footprint);
     void grow(const Stay& stay, std::size_t firstWay, std::size_t lastWay, Lean lean);
-    [[nodiscard]] bool findBest(std::size_t firstWay, std::size_t lastWay, Lean lean);
+    void leanTo(Way& way, Lean lean) const;
+    [[nodiscard]] bool findBest(std::size_t firstWay, std::size_t lastWay);
+    [[nodiscard]] bool findBestOf(std::size_t firstWay, std::size_t lastWay, bool beside);
     void stand(const SlotRect& rect, std::size_t firstWay, std::size_t lastWay);
+    void sumUp();
+    [[nodiscard]] int timeWorth(int row, int col) const;
     [[nodiscard]] int worth(const SlotRect& rect) const;
     [[nodiscard]] int exposure() const;
     void keepBetter();
@@ -57,9 +91,11 @@ private:
 
     Cells m_free;   ///< over the whole stay, before anything of it is placed
     Cells m_open;   ///< of these, what is still free
-    Cells m_mine;   ///< what this stay has taken
     Cells m_before; ///< free on the day before the stay
     Cells m_after;  ///< free on the day after it
+    Sums m_walls; ///< one row and column on: what a place has on a wall or a neighbour, of containers of some
+                  ///< slots
+    Sums m_times; ///< what a place has in time
     std::array<Way, 2> m_ways;
     std::size_t m_wayCount = 0;
     SlotRect m_bestRect;
