@@ -90,7 +90,8 @@ public:
     static void picture(QWidget& widget, const char* name) {
         const QString folder = qEnvironmentVariable("WARMBENCH_GUIDE_PICTURES");
         if (folder.isEmpty()) return;
-        for (int i = 0; i < 3; ++i) QApplication::processEvents(); // until all is laid out
+        if (!qobject_cast<QDialog*>(&widget)) widget.resize(1360, 860); // of any screen
+        for (int i = 0; i < 3; ++i) QApplication::processEvents();      // until all is laid out
         CHECK(widget.grab().save(QDir(folder).filePath(QLatin1String(name))));
     }
 
