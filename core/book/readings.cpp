@@ -48,15 +48,28 @@ std::vector<MinuteReading> readingsBetween(const HouseBook& book, const ReadingP
     return readings;
 }
 
-std::optional<Celsius> measuredRootZone(const HouseBook& book, ZoneId zone, Day day) {
-    const auto readings = readingsBetween(book, {zone, std::nullopt}, Channel::RootZone, day - 2, day + 1);
-    if (readings.empty() || readings.back().minute < minuteAt(day - 1)) return std::nullopt;
-    const auto first = std::upper_bound(
-        readings.begin(), readings.end(), std::int64_t{readings.back().minute} - climate::minutesPerDay,
-        [](std::int64_t minute, const MinuteReading& reading) { return minute < reading.minute; });
+std::optional<Celsius> RootZoneLogs::on(const HouseBook& book, ZoneId zone, Day day) {
+    const ReadingPlace place{zone, std::nullopt};
+    if (book.readingsOf(place, Channel::RootZone).empty()) return std::nullopt;
+    Log& log = m_logs[zone];
+    if (!(log.from <= day - 2 && day < log.to)) {
+        log.from = day - (static_cast<int>(day.dayOfMonth()) + 1);
+        log.to = climate::nextMonth(day);
+        log.readings = readingsBetween(book, place, Channel::RootZone, log.from, log.to);
+    }
+    const auto end =
+        std::lower_bound(log.readings.begin(), log.readings.end(), minuteAt(day + 1), beforeMinute);
+    if (end == log.readings.begin() || std::prev(end)->minute < minuteAt(day - 1)) return std::nullopt;
+    // A reading just a day before the last is of the day before.
+    const std::int64_t after = std::int64_t{std::prev(end)->minute} - climate::minutesPerDay + 1;
+    const auto first = std::lower_bound(log.readings.begin(), end, after, beforeMinute);
     double sum = 0;
-    for (auto reading = first; reading != readings.end(); ++reading) sum += reading->units();
-    return Celsius::fromUnits(sum / static_cast<double>(readings.end() - first));
+    for (auto reading = first; reading != end; ++reading) sum += reading->units();
+    return Celsius::fromUnits(sum / static_cast<double>(end - first));
+}
+
+std::optional<Celsius> measuredRootZone(const HouseBook& book, ZoneId zone, Day day) {
+    return RootZoneLogs().on(book, zone, day);
 }
 
 std::vector<ReadingPlace> placesWithReadings(const HouseBook& book) {

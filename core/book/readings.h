@@ -13,6 +13,24 @@ namespace warmbench {
 [[nodiscard]] std::vector<climate::MinuteReading>
 readingsBetween(const HouseBook& book, const ReadingPlace& place, Channel channel, Day from, Day to);
 
+/// What loggers measured in the root zones of one state of a book, read month by month as it is asked for: to
+/// go from day to day.
+class RootZoneLogs {
+public:
+    /// As measuredRootZone has it.
+    [[nodiscard]] std::optional<Celsius> on(const HouseBook& book, ZoneId zone, Day day);
+    /// The book has changed.
+    void forget() { m_logs.clear(); }
+
+private:
+    struct Log {
+        Day from; ///< the readings of the days from <= day < to
+        Day to;
+        std::vector<climate::MinuteReading> readings;
+    };
+    std::map<ZoneId, Log> m_logs;
+};
+
 /// The mean of what was measured in a zone's root zone in the day and night up to its last reading, where
 /// that reading is of `day` or of the day before; else nothing. Each reading counts alike.
 [[nodiscard]] std::optional<Celsius> measuredRootZone(const HouseBook& book, ZoneId zone, Day day);

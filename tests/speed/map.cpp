@@ -1,3 +1,4 @@
+#include "core/book/command.h"
 #include "core/book/load.h"
 #include "tests/support/small_nursery.h"
 #include "ui/map/bench_map.h"
@@ -14,7 +15,8 @@
 #include <functional>
 #include <vector>
 
-/// Times of the bench map with 20,000 slots and 5,000 batches at 1600 x 1000; prints the median of each.
+/// Times of the bench map with 20,000 slots and 5,000 batches at 1600 x 1000, loggers in every fourth zone;
+/// prints the median of each.
 namespace warmbench::tests {
 namespace {
 
@@ -37,8 +39,23 @@ bool report(const char* what, double limit, const std::function<void()>& work) {
     return median < limit;
 }
 
+/// Keeps what loggers in every fourth zone measured every ten minutes, on all days that are looked at.
+void keepReadings(HouseBook& book) {
+    ChannelReadings readings{Channel::RootZone, {}};
+    const std::int32_t first = (smallNurseryToday() - 60).number() * climate::minutesPerDay;
+    for (std::int32_t i = 0; i < 120 * climate::minutesPerDay / 10; ++i)
+        readings.readings.push_back({first + 10 * i, 1900 + (i * 37) % 120});
+    std::vector<ZoneId> logged;
+    for (const auto& [id, zone] : book.all<Zone>())
+        if (id.number % 4 == 0) logged.push_back(id);
+    for (const ZoneId zone : logged)
+        if (const auto kept = book.perform({KeepReadings{{zone, std::nullopt}, {readings}}}); !kept)
+            std::printf("%s\n", kept.refusal().text().c_str());
+}
+
 bool run() {
-    const HouseBook book = fullNursery(zones, batches);
+    HouseBook book = fullNursery(zones, batches);
+    keepReadings(book);
     const Day today = smallNurseryToday();
     const ui::Letters letters(book);
     const ui::TypeSizes type = ui::typeSizes(QApplication::font());
@@ -49,8 +66,10 @@ bool run() {
     map.showScene(ui::mapScene(book, today, letters));
     map.show();
     QApplication::processEvents();
-    std::printf("%d slots taken of %d, %zu patches\n", map.scene().taken, map.scene().usable,
-                map.scene().stays.size());
+    const auto logged = std::count_if(map.scene().zones.begin(), map.scene().zones.end(),
+                                      [](const ui::SceneZone& zone) { return zone.measured.has_value(); });
+    std::printf("%d slots taken of %d, %zu patches, %d zones with a log\n", map.scene().taken,
+                map.scene().usable, map.scene().stays.size(), static_cast<int>(logged));
     QImage image(map.viewport()->size(), QImage::Format_ARGB32_Premultiplied);
     const auto repaint = [&] { map.viewport()->render(&image, {}, {}, QWidget::RenderFlags()); };
 
@@ -73,10 +92,11 @@ bool run() {
            kept;
     map.fit();
     Day day = today;
+    RootZoneLogs logs;
     kept = report("move the day: scene and full repaint", 16,
                   [&] {
                       day = day + 1;
-                      map.showScene(ui::mapScene(book, day, letters));
+                      map.showScene(ui::mapScene(book, day, letters, logs));
                       repaint();
                   }) &&
            kept;

@@ -2,7 +2,6 @@
 
 #include "core/book/load.h"
 #include "core/book/query.h"
-#include "core/book/readings.h"
 #include "ui/words/wording.h"
 
 #include <algorithm>
@@ -42,7 +41,8 @@ void measureAisles(const House& house, std::vector<SceneBench>& benches, std::si
 
 class SceneBuilder {
 public:
-    SceneBuilder(const HouseBook& book, Day day, const Letters& letters) : m_book(book), m_letters(letters) {
+    SceneBuilder(const HouseBook& book, Day day, const Letters& letters, RootZoneLogs& logs)
+        : m_book(book), m_letters(letters), m_logs(logs) {
         m_scene.day = day;
     }
 
@@ -95,7 +95,7 @@ private:
         shown.hasMat = zone.mat.has_value();
         shown.setPoint = setPointOn(m_book, zone.id, m_scene.day);
         shown.expected = expectedRootZone(m_book, zone, m_scene.day);
-        shown.measured = measuredRootZone(m_book, zone.id, m_scene.day);
+        shown.measured = m_logs.on(m_book, zone.id, m_scene.day);
         shown.usable = zone.usableSlots();
         shown.nextFree = nextSlotsFree(m_book, zone.id, m_scene.day);
         shown.blocked = zone.blocked;
@@ -180,6 +180,7 @@ private:
 
     const HouseBook& m_book;
     const Letters& m_letters;
+    RootZoneLogs& m_logs;
     MapScene m_scene;
     QHash<std::int64_t, QString> m_names;
     std::vector<int> m_potOf; ///< of the stay at hand: index of the pot of each container number, -1 for none
@@ -222,8 +223,13 @@ const SceneStay* MapScene::find(BatchId id) const {
     return found == stays.end() ? nullptr : &*found;
 }
 
+MapScene mapScene(const HouseBook& book, Day day, const Letters& letters, RootZoneLogs& logs) {
+    return SceneBuilder(book, day, letters, logs).build();
+}
+
 MapScene mapScene(const HouseBook& book, Day day, const Letters& letters) {
-    return SceneBuilder(book, day, letters).build();
+    RootZoneLogs logs;
+    return mapScene(book, day, letters, logs);
 }
 
 } // namespace warmbench::ui

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/book/progress.h"
+#include "core/book/readings.h"
 #include "ui/map/letters.h"
 
 #include <QRectF>
@@ -104,7 +105,8 @@ struct MapScene {
     [[nodiscard]] const SceneStay* find(BatchId id) const;
 };
 
-/// `letters` must be of the same book.
+/// `letters` and `logs` must be of the same book.
+[[nodiscard]] MapScene mapScene(const HouseBook& book, Day day, const Letters& letters, RootZoneLogs& logs);
 [[nodiscard]] MapScene mapScene(const HouseBook& book, Day day, const Letters& letters);
 
 /// The fewest rectangles that a simple merge of rows and then of equal neighbours finds: they cover the given

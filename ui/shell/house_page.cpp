@@ -100,6 +100,7 @@ void HousePage::showBook(const HouseBook& book, const Letters& letters) {
     // What is carried was taken from the book as it was.
     m_hand.putBack();
     m_book = &book;
+    m_logs.forget();
     m_tray->show(book, letters);
 }
 
@@ -108,7 +109,7 @@ void HousePage::showDay(const HouseBook& book, Day day, const Letters& letters) 
     m_day = day;
     m_book = &book;
     m_tray->showHomeless(book, day, letters);
-    m_map->showScene(mapScene(book, day, letters));
+    m_map->showScene(mapScene(book, day, letters, m_logs));
     m_dayTitle->setText(m_wording->longDate(day));
 }
 

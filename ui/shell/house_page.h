@@ -54,6 +54,7 @@ private:
 
     const HouseBook* m_book = nullptr; ///< shown last
     Day m_day;
+    RootZoneLogs m_logs; ///< of the book
     PlacingHand m_hand;
     StrikeTray* m_tray;
     BenchMap* m_map;

@@ -71,6 +71,13 @@ TEST_CASE("The root zone as it is, is the mean of the day up to the last reading
     readings.resize(12);
     perform(small.book, keep(small.warm, readings));
     CHECK(measuredRootZone(small.book, small.warm, day("2027-03-05")) == 21_degC);
+    // From day to day, on and back, it is as each day by itself has it.
+    RootZoneLogs logs;
+    for (const int step : {1, -1})
+        for (int ahead = 0; ahead < 45; ++ahead) {
+            const Day on = (step > 0 ? day("2027-02-01") : day("2027-03-17")) + step * ahead;
+            CHECK(logs.on(small.book, small.warm, on) == measuredRootZone(small.book, small.warm, on));
+        }
     // Air is not the root zone, and another zone is not this one.
     CHECK(!measuredRootZone(small.book, small.cool, day("2027-03-01")));
 }
