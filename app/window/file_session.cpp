@@ -40,7 +40,7 @@ QString FileSession::name() const {
     if (!isShared(m_file->path())) return QFileInfo(QString::fromStdString(m_file->path())).fileName();
     const auto address = SharedAddress::read(m_file->path());
     if (!address) return QString::fromStdString(m_file->path());
-    const QString database = QString::fromStdString(address->database);
+    QString database = QString::fromStdString(address->database);
     if (address->host.empty() || address->host.front() == '/') return database;
     return tr("%1 on %2").arg(database, QString::fromStdString(address->host));
 }

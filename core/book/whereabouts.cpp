@@ -21,6 +21,7 @@ std::vector<ZoneId> zonesOf(const std::vector<const Stay*>& stays) {
     std::stable_sort(zones.begin(), zones.end(),
                      [](const auto& a, const auto& b) { return a.first > b.first; });
     std::vector<ZoneId> ids;
+    ids.reserve(zones.size());
     for (const auto& [count, zone] : zones) ids.push_back(zone);
     return ids;
 }

@@ -64,6 +64,7 @@ std::vector<TaxonOffer> taxonOffers(const HouseBook& book, const RecipeLibrary& 
                 offers.emplace(one->name + " (" + name + ")", one->name);
     }
     std::vector<TaxonOffer> list;
+    list.reserve(offers.size());
     for (auto& [words, name] : offers) list.push_back({words, name});
     std::stable_sort(list.begin(), list.end(), [](const TaxonOffer& a, const TaxonOffer& b) {
         return std::make_pair(nameKey(a.name), nameKey(a.words)) <

@@ -47,7 +47,7 @@ private:
     public:
         void reset(int rows, int cols) {
             m_cols = cols + 1;
-            m_sums.assign(static_cast<std::size_t>((rows + 1) * m_cols), 0);
+            m_sums.assign(place(rows + 1, 0), 0);
         }
         /// The number at a place; row by row, from left to right.
         void add(int row, int col, int value) {
@@ -60,12 +60,12 @@ private:
         }
 
     private:
-        [[nodiscard]] int& sum(int row, int col) {
-            return m_sums[static_cast<std::size_t>(row * m_cols + col)];
+        [[nodiscard]] std::size_t place(int row, int col) const {
+            return static_cast<std::size_t>(row) * static_cast<std::size_t>(m_cols) +
+                   static_cast<std::size_t>(col);
         }
-        [[nodiscard]] int sum(int row, int col) const {
-            return m_sums[static_cast<std::size_t>(row * m_cols + col)];
-        }
+        [[nodiscard]] int& sum(int row, int col) { return m_sums[place(row, col)]; }
+        [[nodiscard]] int sum(int row, int col) const { return m_sums[place(row, col)]; }
 
         int m_cols = 1;
         std::vector<int> m_sums;
