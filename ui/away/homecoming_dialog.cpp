@@ -150,7 +150,7 @@ void HomecomingDialog::listConflicts() {
 
 /// What else may have been done in the copy.
 QString HomecomingDialog::stepWords() const {
-    const QString rest = tr("Only root checks, losses, weanings and pottings on come home; whatever else was "
+    QString rest = tr("Only root checks, losses, weanings and pottings on come home; whatever else was "
                             "done in the copy stays there.");
     if (m_content.steps.empty()) return rest;
     const JournalStep& last = m_content.steps.back();
