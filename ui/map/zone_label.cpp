@@ -6,6 +6,9 @@
 #include <QStringList>
 
 #include <array>
+#include <functional>
+#include <optional>
+#include <utility>
 
 namespace warmbench::ui {
 namespace {
@@ -15,15 +18,30 @@ QString troubledWords(int troubled, const Wording& wording) {
     return say("%1 to look at").arg(wording.number(troubled));
 }
 
-/// Words with the room that they take, measured once.
-struct Part {
-    QString words;
-    int width = 0;
-};
+/// Words with the room that they take, made and measured when they are first asked for: there are hundreds of
+/// headings in sight, and most of what could be said does not fit.
+class Part {
+public:
+    Part(const QFontMetrics& metrics, std::function<QString()> make, int around = 0)
+        : m_metrics(metrics), m_make(std::move(make)), m_around(around) {}
 
-Part measured(const QString& words, const QFontMetrics& metrics, int around = 0) {
-    return {words, words.isEmpty() ? 0 : metrics.horizontalAdvance(words) + around + headingGap};
-}
+    [[nodiscard]] const QString& words() {
+        if (!m_words) m_words = m_make();
+        return *m_words;
+    }
+    [[nodiscard]] int width() {
+        if (m_width < 0)
+            m_width = words().isEmpty() ? 0 : m_metrics.horizontalAdvance(*m_words) + m_around + headingGap;
+        return m_width;
+    }
+
+private:
+    const QFontMetrics& m_metrics;
+    std::function<QString()> m_make;
+    int m_around;
+    std::optional<QString> m_words;
+    int m_width = -1;
+};
 
 /// How far the root zone may lie from its set-point before the heading marks it: a decision of this program.
 constexpr Celsius marked = Celsius{10};
@@ -64,46 +82,50 @@ QString heatWords(const SceneZone& zone, const Wording& wording) {
 
 ZoneLabel zoneLabel(const SceneZone& zone, int width, const PaintKit& kit) {
     const Wording& wording = kit.wording;
-    const auto quiet = [&](const QString& words, int around = 0) {
-        return measured(words, kit.quiet, around);
-    };
-    const QString heatText = heatWords(zone, wording);
-    const QString troubleText = troubledWords(zone.troubled, wording);
-    const QString takenText = say("%1 of %2").arg(wording.number(zone.taken), wording.number(zone.usable));
-    const Part none;
-    const Part name = measured(zone.name, kit.strong);
-    const Part covered = quiet(heatText + QStringLiteral(" · ") + wording.coverName(zone.cover));
-    const Part heat = quiet(heatText);
-    const Part shortHeat = quiet(shortHeatWords(zone, wording, false));
-    const Part shortestHeat = quiet(shortHeatWords(zone, wording, true));
-    const Part trouble = quiet(troubleText, headingGap);
-    const Part mark = quiet(troubleText.isEmpty() ? QString() : QStringLiteral("!"), headingGap);
-    const Part next = quiet(takenWords(zone, takenText, wording));
-    const Part taken = quiet(takenText);
-    const QString shortText = wording.number(zone.taken) + u'/' + wording.number(zone.usable);
-    const Part shortTaken = quiet(shortText);
-    const Part shortNext =
-        zone.nextFree && zone.taken < zone.usable
-            ? quiet(say("%1, free %2", "slots, day").arg(shortText, wording.shortDate(*zone.nextFree)))
-            : next;
+    const int room = width - 2 * headingGap - kit.strong.horizontalAdvance(zone.name);
+    if (room < 0) return {};
+    const auto count = [&](int slots) { return wording.number(slots); };
+    const auto takenText = [&] { return say("%1 of %2").arg(count(zone.taken), count(zone.usable)); };
+    const auto shortText = [&] { return count(zone.taken) + u'/' + count(zone.usable); };
+    const auto nextText = [&] { return takenWords(zone, takenText(), wording); };
+    Part none(kit.quiet, [] { return QString(); });
+    Part heat(kit.quiet, [&] { return heatWords(zone, wording); });
+    Part covered(kit.quiet,
+                 [&] { return heat.words() + QStringLiteral(" · ") + wording.coverName(zone.cover); });
+    Part shortHeat(kit.quiet, [&] { return shortHeatWords(zone, wording, false); });
+    Part shortestHeat(kit.quiet, [&] { return shortHeatWords(zone, wording, true); });
+    Part trouble(
+        kit.quiet, [&] { return troubledWords(zone.troubled, wording); }, headingGap);
+    Part mark(
+        kit.quiet, [&] { return zone.troubled == 0 ? QString() : QStringLiteral("!"); }, headingGap);
+    Part next(kit.quiet, nextText);
+    Part taken(kit.quiet, takenText);
+    Part shortTaken(kit.quiet, shortText);
+    Part shortNext(kit.quiet, [&] {
+        if (!zone.nextFree || zone.taken >= zone.usable) return nextText();
+        return say("%1, free %2", "slots, day").arg(shortText(), wording.shortDate(*zone.nextFree));
+    });
     // The fullest that fits.
-    const std::array<std::array<const Part*, 3>, 14> candidates{{{&covered, &trouble, &next},
-                                                                 {&heat, &trouble, &next},
-                                                                 {&shortHeat, &trouble, &next},
-                                                                 {&shortHeat, &trouble, &shortNext},
-                                                                 {&shortHeat, &mark, &shortNext},
-                                                                 {&covered, &trouble, &taken},
-                                                                 {&covered, &trouble, &shortTaken},
-                                                                 {&heat, &trouble, &shortTaken},
-                                                                 {&heat, &mark, &shortTaken},
-                                                                 {&shortHeat, &mark, &shortTaken},
-                                                                 {&shortestHeat, &mark, &shortTaken},
-                                                                 {&shortHeat, &mark, &none},
-                                                                 {&none, &mark, &none},
-                                                                 {&none, &none, &none}}};
-    for (const auto& [first, second, third] : candidates)
-        if (headingGap + name.width + first->width + second->width + third->width <= width)
-            return {zone.name, first->words, second->words, third->words};
+    const std::array<std::array<Part*, 3>, 14> candidates{{{&covered, &trouble, &next},
+                                                           {&heat, &trouble, &next},
+                                                           {&shortHeat, &trouble, &next},
+                                                           {&shortHeat, &trouble, &shortNext},
+                                                           {&shortHeat, &mark, &shortNext},
+                                                           {&covered, &trouble, &taken},
+                                                           {&covered, &trouble, &shortTaken},
+                                                           {&heat, &trouble, &shortTaken},
+                                                           {&heat, &mark, &shortTaken},
+                                                           {&shortHeat, &mark, &shortTaken},
+                                                           {&shortestHeat, &mark, &shortTaken},
+                                                           {&shortHeat, &mark, &none},
+                                                           {&none, &mark, &none},
+                                                           {&none, &none, &none}}};
+    for (const auto& parts : candidates) {
+        int left = room;
+        for (Part* part : parts)
+            if (left >= 0) left -= part->width();
+        if (left >= 0) return {zone.name, parts[0]->words(), parts[1]->words(), parts[2]->words()};
+    }
     return {};
 }
 
