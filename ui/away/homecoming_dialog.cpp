@@ -151,7 +151,7 @@ void HomecomingDialog::listConflicts() {
 /// What else may have been done in the copy.
 QString HomecomingDialog::stepWords() const {
     QString rest = tr("Only root checks, losses, weanings and pottings on come home; whatever else was "
-                            "done in the copy stays there.");
+                      "done in the copy stays there.");
     if (m_content.steps.empty()) return rest;
     const JournalStep& last = m_content.steps.back();
     return tr("Steps in the copy since it was taken along: %1; the last by %2 on %3: %4")
