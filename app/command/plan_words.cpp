@@ -128,13 +128,12 @@ void sayWaiting(std::ostream& out, const HouseBook& book, const season::Proposal
         const Target& target = book.get<Target>(need.target);
         out << "  " << target.name << ", " << book.get<Taxon>(target.taxon).name << ": ";
         if (need.state != season::NeedState::Later) out << need.why << (need.ahead ? "; " : "");
-        if (need.ahead)
-            out << counted(static_cast<std::size_t>(need.ahead->cuttings),
-                           std::string(woodNames[static_cast<std::size_t>(need.ahead->recipe.wood)]) +
-                               " cutting",
-                           std::string(woodNames[static_cast<std::size_t>(need.ahead->recipe.wood)]) +
-                               " cuttings")
+        if (need.ahead) {
+            const std::string wood = woodNames[static_cast<std::size_t>(need.ahead->recipe.wood)];
+            out << counted(static_cast<std::size_t>(need.ahead->cuttings), wood + " cutting",
+                           wood + " cuttings")
                 << " from " << need.ahead->whole.first.iso() << " to " << need.ahead->whole.last.iso();
+        }
         const auto answer = season::answerFor(book, need);
         if (answer)
             for (const Phrase& words : answer->inTheWay) out << "; in the way: " << words;

@@ -34,9 +34,9 @@ struct TaxonOffer {
     std::string name;  ///< that chooseTaxon takes
 };
 
-/// Every name by which a taxon can be chosen, each once, in the order of the names, a species before
-/// its cultivars. A name of several is not
-/// among them: each of the several is offered with it, unless its own name has it in it already.
+/// Every name by which a taxon can be chosen, each once, in the order of the names, a species before its
+/// cultivars. A name of several is not among them: each of the several is offered with it, unless its own
+/// name has it in it already.
 [[nodiscard]] std::vector<TaxonOffer> taxonOffers(const HouseBook& book, const RecipeLibrary& library);
 
 } // namespace warmbench::season
