@@ -275,6 +275,8 @@ def stay(batch, stage, zone_, start, end, places):
     stays.append({"id": len(stays) + 1, "batch": batch["id"], "stage": stage, "zone": zone_["id"], "from": day(start),
                   "to": day(end), "places": [{"container": i + 1, "slots": dict(zip(("row", "col", "height", "width"), place))}
                                              for i, place in enumerate(places)]})
+    if stage == "weaning" and start < TODAY:
+        stays[-1]["weaned_on"] = day(start)
     occupy(zone_, start, end, places)
 
 

@@ -2,7 +2,6 @@
 #include "app/command/call.h"
 #include "app/command/open_book.h"
 #include "app/command/round_words.h"
-#include "app/storage/copy_told.h"
 #include "core/exchange/table/table_text.h"
 #include "core/round/merge.h"
 #include "core/round/results.h"
@@ -54,9 +53,7 @@ int merge(const RoundOptions& options) {
     if (!copy) return refuseFile(copy.refusal());
     const auto file = openBook(options.book, OpenMode::Write);
     if (!file) return refuseFile(file.refusal());
-    const auto told = toldByCopy(**file, **copy);
-    if (!told) return refuseFile(told.refusal());
-    const round::RoundMerge merge = round::mergeRound((*file)->book(), (*copy)->book(), told->weaned);
+    const round::RoundMerge merge = round::mergeRound((*file)->book(), (*copy)->book());
     for (const Refusal& conflict : merge.conflicts) std::cout << conflict.text() << '\n';
     if (!merge.conflicts.empty() && !options.anyway) {
         std::cout

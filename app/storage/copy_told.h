@@ -1,7 +1,6 @@
 #pragma once
 
 #include "app/storage/book_file.h"
-#include "core/round/merge.h"
 
 #include <vector>
 
@@ -9,12 +8,11 @@ namespace warmbench::app {
 
 /// What the journal of a copy of a book tells beside the book's own, once the copy was taken along.
 struct CopyTold {
-    bool isCopy = false;               ///< the two journals began as one; not so after an export
-    std::vector<JournalLine> own;      ///< what was done in the copy alone, the first step first
-    std::vector<round::Weaned> weaned; ///< by `own`; nothing where it is no copy
+    bool isCopy = false;          ///< the two journals began as one; not so after an export
+    std::vector<JournalLine> own; ///< what was done in the copy alone, the first step first
 };
 
 /// Reads both journals; changes neither book.
-[[nodiscard]] Result<CopyTold> toldByCopy(const BookFile& home, BookFile& copy);
+[[nodiscard]] Result<CopyTold> toldByCopy(const BookFile& home, const BookFile& copy);
 
 } // namespace warmbench::app

@@ -5,6 +5,7 @@
 #include <QRegularExpression>
 #include <QSqlError>
 #include <QSqlQuery>
+#include <QSqlRecord>
 #include <QStringList>
 
 #include <filesystem>
@@ -16,6 +17,10 @@ namespace {
 /// Whether a kind's table came after the first version of the schema.
 template <class E>
 constexpr bool cameLater = std::is_same_v<E, ReadingMonth>;
+
+/// Whether a kind's table gained a column after the first version of the schema, which may be null.
+template <class E>
+constexpr bool gainedColumns = std::is_same_v<E, Stay>;
 
 Outcome failure(const QSqlQuery& query) {
     return Refusal{{}, phrase("the database says: %1", wordsOf(query.lastError()))};
@@ -67,8 +72,16 @@ Outcome remove(const QSqlDatabase& database, IdOf<E> id) {
 }
 
 template <class E>
-QString selectAll() {
-    return QStringLiteral("SELECT %1 FROM %2").arg(columnsOf<E>().join(QStringLiteral(", ")), tableOf<E>());
+QString selectAll([[maybe_unused]] const QSqlDatabase& database) {
+    QStringList names = columnsOf<E>();
+    if constexpr (gainedColumns<E>) {
+        QSqlQuery head(database);
+        if (head.exec(QStringLiteral("SELECT * FROM %1 LIMIT 0").arg(tableOf<E>())))
+            for (QString& name : names)
+                if (!head.record().contains(name.mid(1, name.size() - 2)))
+                    name.prepend(QStringLiteral("NULL AS "));
+    }
+    return QStringLiteral("SELECT %1 FROM %2").arg(names.join(QStringLiteral(", ")), tableOf<E>());
 }
 
 /// The thing of a row; the name of the first field that its column can't be, where there is one.
@@ -97,7 +110,7 @@ template <class E>
 Outcome readKind(const QSqlDatabase& database, std::map<IdOf<E>, E>& things) {
     QSqlQuery query(database);
     query.setForwardOnly(true);
-    if (!query.exec(selectAll<E>())) return failure(query);
+    if (!query.exec(selectAll<E>(database))) return failure(query);
     while (query.next()) {
         E thing{};
         const std::string wrong = readThing(query, thing);
@@ -115,7 +128,8 @@ template <class E>
 bool readFrom(const QSqlDatabase& database, const char* order, std::map<IdOf<E>, E>& things) {
     QSqlQuery query(database);
     query.setForwardOnly(true);
-    if (!query.exec(selectAll<E>() + QStringLiteral(" ORDER BY id ") + QLatin1String(order))) return false;
+    if (!query.exec(selectAll<E>(database) + QStringLiteral(" ORDER BY id ") + QLatin1String(order)))
+        return false;
     bool all = true;
     while (query.next()) {
         E thing{};

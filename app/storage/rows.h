@@ -32,7 +32,7 @@ namespace warmbench::app {
 [[nodiscard]] Outcome writeRows(const QSqlDatabase& database, const Change& change);
 
 /// Everything that the tables hold; refused where a row holds what no thing can. An older book that is only
-/// read may lack the tables of later versions.
+/// read may lack the tables and columns of later versions.
 [[nodiscard]] Result<Things> readRows(const QSqlDatabase& database);
 
 /// What can be read of the tables of a damaged database, row by row and from both ends, and of each kind in

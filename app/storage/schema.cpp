@@ -17,14 +17,16 @@ struct Step {
     Outcome (*fill)(const QSqlDatabase&); ///< what SQL alone can't do; null where it can
 };
 
-constexpr std::array<Step, 3> steps{{{"schema/sqlite/0001_book.sql", nullptr},
+constexpr std::array<Step, 4> steps{{{"schema/sqlite/0001_book.sql", nullptr},
                                      {"schema/sqlite/0002_journal_chain.sql", chainJournal},
-                                     {"schema/sqlite/0003_readings.sql", nullptr}}};
+                                     {"schema/sqlite/0003_readings.sql", nullptr},
+                                     {"schema/sqlite/0004_weanings.sql", nullptr}}};
 
 /// The first step makes a shared book of version 2; there were none before.
 constexpr int firstShared = 2;
-constexpr std::array<const char*, 2> sharedSteps{
-    {"schema/postgresql/0002_book.sql", "schema/postgresql/0003_readings.sql"}};
+constexpr std::array<const char*, 3> sharedSteps{{"schema/postgresql/0002_book.sql",
+                                                  "schema/postgresql/0003_readings.sql",
+                                                  "schema/postgresql/0004_weanings.sql"}};
 
 /// Runs the statements of a script, which end with a semicolon at the end of a line that is not between two
 /// `$$`.

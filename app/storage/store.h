@@ -16,7 +16,7 @@ namespace warmbench::app {
 enum class OpenMode { Read, Write };
 
 /// The version of the schema that this program writes.
-inline constexpr int currentSchema = 3;
+inline constexpr int currentSchema = 4;
 
 /// The database that keeps a house book: all that differs between a file of its own (SQLite) and a shared one
 /// (PostgreSQL). The connection is the caller's alone; refusals have the store's name as their place.

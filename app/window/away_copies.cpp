@@ -56,7 +56,7 @@ Result<ui::AwayContent> FileSession::lookInto(const QString& file) {
                        phrase("this is a book of its own and no copy of %1, as the first steps of their "
                               "journals tell; choose the copy that was taken along",
                               this->name().toStdString())};
-    ui::AwayContent content{(*copy)->book(), told->weaned, {}};
+    ui::AwayContent content{(*copy)->book(), {}};
     for (const JournalLine& line : told->own) content.steps.push_back(stepOf(line));
     return content;
 }

@@ -136,6 +136,11 @@ Outcome checkThing(const HouseBook& book, const Stay& stay) {
         return Refusal{batch.code,
                        phrase("it can't stand there on %1: it is struck on %2", stay.from, batch.strikeDay)};
     if (stay.places.empty()) return Refusal{batch.code, phrase("a stay without a container")};
+    if (stay.weanedOn && batch.state == BatchState::Planned)
+        return Refusal{batch.code, phrase("it is not struck yet, so it can't be weaned")};
+    if (stay.weanedOn && stay.stage == Stage::Rooting)
+        return Refusal{batch.code,
+                       phrase("what was weaned on %1 can't root from %2 on", *stay.weanedOn, stay.from)};
     if (auto broken = checkPlaces(book, stay, batch, book.get<Zone>(stay.zone))) return broken;
     for (const StayId id : book.staysOf(stay.batch)) {
         const Stay& other = book.get<Stay>(id);

@@ -79,6 +79,12 @@ struct RemoveStay {
     StayId stay;
 };
 
+/// Says that the containers of a stay, which no longer root in it, were weaned on a day.
+struct WeanStay {
+    StayId stay;
+    Day day;
+};
+
 /// Makes the runs of one zone's mat on the days from <= day < to exactly these; runs across an end are cut
 /// there.
 struct SetMatRuns {
@@ -187,7 +193,7 @@ struct Command {
                  Put<Medium>, Put<Taxon>, Put<Recipe>, Put<Stock>, Put<Target>, Remove<HandDay>,
                  Remove<House>, Remove<Bench>, Remove<Zone>, Remove<ContainerType>, Remove<Medium>,
                  Remove<Taxon>, Remove<Recipe>, Remove<Stock>, Remove<Target>, AddBatch, StrikeBatch,
-                 PlanBatch, RemoveBatch, DescribeBatch, MoveStay, AddStay, RemoveStay, SetMatRuns,
+                 PlanBatch, RemoveBatch, DescribeBatch, MoveStay, AddStay, RemoveStay, WeanStay, SetMatRuns,
                  RecordCheck, RemoveCheck, RecordLoss, PotOn, Discard, Refit, ClearAway, KeepReadings,
                  RemoveReadings, Group>
         what;

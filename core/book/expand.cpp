@@ -233,6 +233,16 @@ Outcome changeFor(Draft& draft, const RemoveStay& remove) {
     return std::nullopt;
 }
 
+Outcome changeFor(Draft& draft, const WeanStay& wean) {
+    const Stay* found = draft.find<Stay>(wean.stay);
+    if (!found) return missing<Stay>(wean.stay);
+    const Stay before = *found;
+    Stay after = before;
+    after.weanedOn = wean.day;
+    draft.replace(before, after);
+    return std::nullopt;
+}
+
 Outcome changeFor(Draft& draft, const SetMatRuns& set) {
     if (!draft.find<Zone>(set.zone)) return missing<Zone>(set.zone);
     if (set.to <= set.from) return Refusal{"mat", phrase("the days end before they begin")};

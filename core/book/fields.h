@@ -347,6 +347,7 @@ void describe(Like<Stay> auto& x, auto&& visit) {
     visit("from", x.from);
     visit("to", x.to);
     visit("places", x.places);
+    visit("weaned_on", x.weanedOn);
 }
 
 void describe(Like<RootCheck> auto& x, auto&& visit) {

@@ -164,10 +164,12 @@ Outcome clearZone(Draft& draft, ZoneId id, Day day) {
     const Zone zone = *found;
     for (const Stay& stay :
          draft.standing<Stay>(draft.book().staysIn(id), [&](const Stay& one) { return one.zone == id; })) {
+        const Batch* batch = draft.find<Batch>(stay.batch);
+        if (!batch) return missing<Batch>(stay.batch);
         if (stay.from < day)
             return Refusal{zone.name, phrase("%1 has stood there since %2, and its warmth is reckoned from "
                                              "that; make the zone smaller instead of taking it away",
-                                             draft.find<Batch>(stay.batch)->code, stay.from)};
+                                             batch->code, stay.from)};
         draft.remove(stay);
     }
     for (const MatRun& run : draft.standing<MatRun>(draft.book().matRunsOf(id),

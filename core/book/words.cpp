@@ -134,6 +134,9 @@ Phrase say(const HouseBook& book, const AddStay& add) {
 Phrase say(const HouseBook& book, const RemoveStay& remove) {
     return phrase("Take %1 off its place", codeOfStay(book, remove.stay));
 }
+Phrase say(const HouseBook& book, const WeanStay& wean) {
+    return phrase("Wean %1", codeOfStay(book, wean.stay));
+}
 Phrase say(const HouseBook& book, const SetMatRuns& set) {
     return phrase("Set the mat of %1", zoneOf(book, set.zone));
 }

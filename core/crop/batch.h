@@ -55,6 +55,8 @@ struct Stay {
     Day from;
     Day to;
     std::vector<Place> places;
+    std::optional<Day> weanedOn =
+        std::nullopt; ///< when somebody weaned its containers; nothing by the plan alone
     friend bool operator==(const Stay&, const Stay&) = default;
 };
 

@@ -1,6 +1,7 @@
 #include "core/forecast/book_forecast.h"
 
 #include "core/book/query.h"
+#include "core/book/weaned.h"
 #include "core/rooting/prior/recipe_prior.h"
 
 #include <algorithm>
@@ -46,14 +47,6 @@ const Stay* rootingStay(const HouseBook& book, BatchId batch) {
         if (stay.stage == Stage::Rooting && (!last || stay.to > last->to)) last = &stay;
     }
     return last;
-}
-
-bool weanedBy(const HouseBook& book, BatchId batch, Day day) {
-    const auto& stays = book.staysOf(batch);
-    return std::any_of(stays.begin(), stays.end(), [&](StayId id) {
-        const Stay& stay = book.get<Stay>(id);
-        return stay.stage != Stage::Rooting && stay.from <= day;
-    });
 }
 
 } // namespace
@@ -122,7 +115,7 @@ std::optional<BookForecast::Seen> BookForecast::see(const HouseBook& book, Batch
     outlook.surePlants = surely(plants.atLeast, m_sureness);
     outlook.likelyReady = forecast.readyDay(0.5);
     outlook.sureReady = forecast.readyDay(m_sureness);
-    outlook.rooting = !weanedBy(book, id, m_day);
+    outlook.rooting = isRooting(book, id, m_day);
     if (const Stay* stay = rootingStay(book, id)) outlook.assumedReady = stay->to;
     return Seen{std::move(*made), outlook, std::move(plants.atLeast)};
 }

@@ -24,7 +24,7 @@ struct BatchOutlook {
     std::optional<Day> likelyReady;  ///< as likely as not, readyPart of those that root have by then
     std::optional<Day> sureReady;    ///< the same with the asked sureness
     std::optional<Day> assumedReady; ///< the end of its rooting stay, as it was planned
-    bool rooting = true;             ///< still in its rooting stay, or to be
+    bool rooting = true;             ///< as isRooting tells it: nobody has weaned it yet
     /// Days that it is likely to be ready after the plan's day; negative when before; 0 once it is weaned.
     [[nodiscard]] int slip() const {
         return rooting && likelyReady && assumedReady ? *likelyReady - *assumedReady : 0;

@@ -21,6 +21,7 @@ struct Span {
     Day from;
     Day to;
     SlotRect slots;
+    std::optional<Day> weanedOn;
     StayId origin; ///< the stay that it was of; 0 where it is new
 };
 /// By container, in order of days.
@@ -31,7 +32,7 @@ Times timesOf(const std::vector<Stay>& stays) {
     for (const Stay& stay : stays)
         for (const Place& place : stay.places)
             times[place.container].push_back(
-                {stay.stage, stay.zone, stay.from, stay.to, place.slots, stay.id});
+                {stay.stage, stay.zone, stay.from, stay.to, place.slots, stay.weanedOn, stay.id});
     for (auto& [container, spans] : times)
         std::sort(spans.begin(), spans.end(), [](const Span& a, const Span& b) { return a.from < b.from; });
     return times;
@@ -52,8 +53,8 @@ void sortPlaces(Stay& stay) {
     });
 }
 
-/// Stays of one zone and stage on the days on which the same containers stand there on the same slots: as few
-/// and as long as can be.
+/// Stays of one zone, stage and weaning on the days on which the same containers stand there on the same
+/// slots: as few and as long as can be.
 std::vector<Stay> together(std::vector<std::pair<Span, int>> spans, BatchId batch) {
     std::vector<Day> cuts;
     for (const auto& [span, container] : spans) {
@@ -64,7 +65,8 @@ std::vector<Stay> together(std::vector<std::pair<Span, int>> spans, BatchId batc
     cuts.erase(std::unique(cuts.begin(), cuts.end()), cuts.end());
     std::vector<Stay> stays;
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
-        Stay stay{{}, batch, spans.front().first.stage, spans.front().first.zone, cuts[i], cuts[i + 1], {}};
+        const Span& first = spans.front().first;
+        Stay stay{{}, batch, first.stage, first.zone, cuts[i], cuts[i + 1], {}, first.weanedOn};
         for (const auto& [span, container] : spans)
             if (span.from <= stay.from && stay.to <= span.to) stay.places.push_back({container, span.slots});
         sortPlaces(stay);
@@ -97,7 +99,8 @@ void keepIds(std::vector<Stay>& stays, const std::vector<Stay>& before, const Ti
         for (const Place& place : stay.places)
             for (const Span& span : times.at(place.container)) {
                 const bool comesFrom = stay.stage == span.stage && stay.zone == span.zone &&
-                                       stay.from < span.to && span.from < stay.to;
+                                       stay.weanedOn == span.weanedOn && stay.from < span.to &&
+                                       span.from < stay.to;
                 if (!comesFrom || span.origin.number == 0 || stay.id.number != 0) continue;
                 if (used.insert(span.origin).second) stay.id = span.origin;
             }
@@ -107,9 +110,10 @@ void keepIds(std::vector<Stay>& stays, const std::vector<Stay>& before, const Ti
 /// The commands that lead from the stays of a batch to what its containers' times are now.
 Result<Command> settle(const std::vector<Stay>& before, const Times& times, const Batch& batch,
                        std::string label) {
-    std::map<std::pair<Stage, ZoneId>, std::vector<std::pair<Span, int>>> groups;
+    std::map<std::tuple<Stage, ZoneId, std::optional<Day>>, std::vector<std::pair<Span, int>>> groups;
     for (const auto& [container, spans] : times)
-        for (const Span& span : spans) groups[{span.stage, span.zone}].emplace_back(span, container);
+        for (const Span& span : spans)
+            groups[{span.stage, span.zone, span.weanedOn}].emplace_back(span, container);
     std::vector<Stay> after;
     for (auto& [group, spans] : groups)
         for (Stay& stay : together(std::move(spans), batch.id)) after.push_back(std::move(stay));
@@ -167,10 +171,13 @@ Outcome moveOne(std::vector<Span>& spans, const Move& move, const Place& place, 
         const std::string name = containerCode(code, place.container);
         if (!move.to)
             return Refusal{name, phrase("it has no place on %1; say until when it is to stand", move.day)};
-        Stage stage = Stage::Rooting;
+        Span given{Stage::Rooting, move.zone, move.day, *move.to, place.slots, {}, {}};
         for (const Span& span : spans)
-            if (span.from < move.day) stage = span.stage;
-        spans.push_back({stage, move.zone, move.day, *move.to, place.slots, {}});
+            if (span.from < move.day) {
+                given.stage = span.stage;
+                given.weanedOn = span.weanedOn;
+            }
+        spans.push_back(given);
         return std::nullopt;
     }
     Span there = *covering;

@@ -21,8 +21,8 @@ struct Due {
 };
 
 /// A batch is to be weaned once seven of ten that stand in it are rooted, as it was seen in checks, or it has
-/// reached the end of its rooting stay with half of them rooted (from memory), or stands in its weaning place
-/// by the plan's day alone (weaning.h). It is to be potted on when its recipe's days of weaning and growing
+/// reached the end of its rooting stay with half of them rooted (from memory), and from the plan's day on
+/// until somebody weans it (weaning.h). It is to be potted on when its recipe's days of weaning and growing
 /// on are over since it left the rooting stay, or its last stay ends.
 [[nodiscard]] std::vector<Due> dueOn(const HouseBook& book, const forecast::BookForecast& forecast);
 

@@ -141,20 +141,21 @@ Result<Command> commandFor(const HouseBook& trial, const HouseBook&, const Weani
                                                    weaning.day, command.refusal().what)};
 }
 
-/// First days of stays in which a batch no longer roots.
+/// The days on which parts of a batch were weaned.
 std::set<Day> weaningDays(const HouseBook& book, BatchId batch) {
     std::set<Day> days;
     for (const StayId id : book.staysOf(batch))
-        if (const Stay& stay = book.get<Stay>(id); stay.stage != Stage::Rooting) days.insert(stay.from);
+        if (const auto day = book.get<Stay>(id).weanedOn) days.insert(*day);
     return days;
 }
 
-/// Adds what was weaned in the copy where no part of the batch is weaned from that day on in the book.
-void addWeanings(std::vector<Carried>& found, const HouseBook& book, const std::vector<Weaned>& weaned) {
-    for (const Weaned& one : weaned) {
-        const Batch* batch = findBatch(book, one.code);
-        if (!batch || !weaningDays(book, batch->id).contains(one.day))
-            found.push_back({one.code, Weaning{{}, one.day}});
+/// Adds the weanings of batches of which no part was weaned that day in the book.
+void addWeanings(std::vector<Carried>& found, const HouseBook& book, const HouseBook& copy) {
+    for (const auto& [id, weaned] : copy.all<Batch>()) {
+        const Batch* here = findBatch(book, weaned.code);
+        const std::set<Day> known = here ? weaningDays(book, here->id) : std::set<Day>{};
+        for (const Day day : weaningDays(copy, id))
+            if (!known.contains(day)) found.push_back({weaned.code, Weaning{{}, day}});
     }
 }
 
@@ -167,27 +168,12 @@ void note(RoundDeeds& deeds, const Carried& one) {
 
 } // namespace
 
-std::vector<Weaned> weanedIn(const HouseBook& copy, const HouseBook& before,
-                             const std::vector<std::string>& codes) {
-    std::vector<Weaned> weaned;
-    for (const std::string& code : codes) {
-        const Batch* batch = findBatch(copy, code);
-        if (!batch) continue;
-        const Batch* earlier = findBatch(before, code);
-        const std::set<Day> known = earlier ? weaningDays(before, earlier->id) : std::set<Day>{};
-        const std::set<Day> days = weaningDays(copy, batch->id);
-        for (const Day day : days)
-            if (!known.contains(day)) weaned.push_back({code, day});
-    }
-    return weaned;
-}
-
-RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy, const std::vector<Weaned>& weaned) {
+RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy) {
     std::vector<Carried> carried;
     addNew<RootCheck>(carried, book, copy);
     addNew<Loss>(carried, book, copy);
     addNew<Potting>(carried, book, copy);
-    addWeanings(carried, book, weaned);
+    addWeanings(carried, book, copy);
     std::stable_sort(carried.begin(), carried.end(), [](const Carried& a, const Carried& b) {
         return std::pair(a.day(), a.deed.index()) < std::pair(b.day(), b.deed.index());
     });

@@ -28,25 +28,11 @@ struct RoundMerge {
     std::vector<Refusal> conflicts; ///< why others are not among them, in the same order
 };
 
-/// A batch, by its code, that was weaned on a day; of one that was weaned in parts each part's day.
-struct Weaned {
-    std::string code;
-    Day day;
-    friend bool operator==(const Weaned&, const Weaned&) = default;
-};
-
-/// When batches were weaned in a copy: the first days of their weaning stays that `before`, the book as it
-/// was when the copy was made, does not have so. `codes` are those that somebody weaned, as the copy's
-/// journal tells; a stay that begins earlier may as well be another plan.
-[[nodiscard]] std::vector<Weaned> weanedIn(const HouseBook& copy, const HouseBook& before,
-                                           const std::vector<std::string>& codes);
-
 /// Brings home the checks, losses, weanings and pottings of a copy that the book does not have yet. In
 /// conflict is what concerns a batch or container that the book has not, what it can't hold any more, such as
 /// a check of more cuttings than stand there now, and a container that was looked at, thrown away or potted
 /// on on one day in both books with another result, or a batch weaned on another day.
-[[nodiscard]] RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy,
-                                    const std::vector<Weaned>& weaned = {});
+[[nodiscard]] RoundMerge mergeRound(const HouseBook& book, const HouseBook& copy);
 
 /// Does all of it in one step; `copy` is the copy's name, as the journal shall tell it.
 [[nodiscard]] Command bringHome(const RoundMerge& merge, const std::string& copy);

@@ -196,8 +196,8 @@ std::vector<Stop> roundOn(const HouseBook& book, const forecast::BookForecast& f
     for (const auto& [batch, outlook] : forecast.batches()) {
         const auto places = byBatch.find(batch);
         if (places == byBatch.end()) continue;
-        // Weaned cuttings are no longer lifted, unless it was the plan's day alone that moved them on.
-        if (!outlook.rooting && latestChecks(book, batch, day - 1).rooted > 0) continue;
+        // Weaned cuttings are no longer lifted.
+        if (!outlook.rooting) continue;
         BatchStops(book, outlook, day).addTo(stops, places->second);
     }
     std::sort(stops.begin(), stops.end(), [&](const Stop& a, const Stop& b) {

@@ -1,8 +1,7 @@
 #include "core/round/weaning.h"
 
-#include "core/book/progress.h"
 #include "core/book/query.h"
-#include "core/book/whereabouts.h"
+#include "core/book/weaned.h"
 
 #include <algorithm>
 #include <map>
@@ -81,30 +80,11 @@ void weanInPlace(std::vector<Command>& commands, const Batch& batch,
     std::map<StayId, Stay> made;
     for (const auto& [container, stay] : rooting) {
         Stay& one = made[stay->id];
-        one = Stay{{}, batch.id, Stage::Weaning, stay->zone, day, day + days, std::move(one.places)};
+        one = Stay{{}, batch.id, Stage::Weaning, stay->zone, day, day + days, std::move(one.places), day};
         std::copy_if(stay->places.begin(), stay->places.end(), std::back_inserter(one.places),
                      [number = container](const Place& place) { return place.container == number; });
     }
     for (auto& [rootingStay, stay] : made) commands.push_back({AddStay{std::move(stay)}});
-}
-
-/// Whether a stay's containers rooted in its slots up to its first day.
-bool rootedThere(const HouseBook& book, const Stay& stay) {
-    return std::all_of(stay.places.begin(), stay.places.end(), [&](const Place& place) {
-        const Stay* before = stayOf(book, stay.batch, place.container, stay.from - 1);
-        return before && before->stage == Stage::Rooting && before->zone == stay.zone &&
-               std::find(before->places.begin(), before->places.end(), place) != before->places.end();
-    });
-}
-
-/// Stays in which a batch is weaned by the plan's day alone, as weanedByPlanOnly has it.
-std::vector<const Stay*> begunByPlan(const HouseBook& book, BatchId id, Day day) {
-    if (latestChecks(book, id, day).rooted > 0 || !book.pottingsOf(id).empty()) return {};
-    std::vector<const Stay*> found;
-    for (const Stay* stay : staysOn(book, id, day))
-        if (stay->stage == Stage::Weaning && stay->from < day && !rootedThere(book, *stay))
-            found.push_back(stay);
-    return found;
 }
 
 /// Whether nothing but the stay itself stands in its slots from its last day to another.
@@ -129,27 +109,47 @@ Day endOfLate(const HouseBook& book, const Stay& stay, Day day) {
     return freeAfter(book, stay, wanted) ? wanted : stay.to;
 }
 
-/// Begins weaning on `day` where the plan began it before: until then the containers rooted there.
-Command begunLate(const HouseBook& book, const Batch& batch, const std::vector<const Stay*>& stays, Day day) {
-    Group group{phrase("Wean %1", batch.code).text(), {}};
+/// Weans on `day` what the plan weaned then or before: until then its containers rooted where they were.
+void weanLate(std::vector<Command>& commands, const HouseBook& book, const std::vector<const Stay*>& stays,
+              Day day) {
     for (const Stay* stay : stays) {
         Stay rooted = *stay;
         rooted.id = {};
         rooted.stage = Stage::Rooting;
-        rooted.to = day;
-        group.commands.push_back(
-            {MoveStay{stay->id, stay->zone, day, endOfLate(book, *stay, day), stay->places}});
-        group.commands.push_back({AddStay{std::move(rooted)}});
+        rooted.to = std::min(stay->to, day);
+        if (stay->to <= day) {
+            commands.push_back({RemoveStay{stay->id}});
+        } else {
+            if (stay->from < day)
+                commands.push_back(
+                    {MoveStay{stay->id, stay->zone, day, endOfLate(book, *stay, day), stay->places}});
+            commands.push_back({WeanStay{stay->id, day}});
+        }
+        if (stay->from < day) commands.push_back({AddStay{std::move(rooted)}});
     }
-    return {std::move(group)};
+}
+
+/// Of stays by the plan alone those of a batch whose place has not ended; nothing where it has.
+std::vector<const Stay*> stillStanding(std::vector<const Stay*> byPlan, Day day) {
+    const bool stands =
+        std::any_of(byPlan.begin(), byPlan.end(), [&](const Stay* stay) { return stay->to > day; });
+    return stands ? byPlan : std::vector<const Stay*>{};
+}
+
+/// Why nothing of a batch can be weaned on a day.
+Refusal notWeaned(const std::string& code, const Stay* weaned, const std::vector<const Stay*>& byPlan) {
+    if (!byPlan.empty())
+        return {code,
+                phrase("its place was given up on %1; give it one first, or pot it on", byPlan.back()->to)};
+    if (weaned) return {code, phrase("it was weaned on %1", weaned->weanedOn.value_or(weaned->from))};
+    return {code, phrase("found no place for it, expected one where it roots")};
 }
 
 } // namespace
 
 std::optional<Day> weanedByPlanOnly(const HouseBook& book, BatchId id, Day day) {
-    std::optional<Day> first;
-    for (const Stay* stay : begunByPlan(book, id, day)) first = std::min(first.value_or(day), stay->from);
-    return first;
+    const std::vector<const Stay*> stays = stillStanding(weanedByPlan(book, id, day), day);
+    return stays.empty() ? std::nullopt : std::optional(stays.front()->from);
 }
 
 Result<Command> weanCommand(const HouseBook& book, BatchId id, Day day) {
@@ -162,22 +162,21 @@ Result<Command> weanCommand(const HouseBook& book, BatchId id, Day day) {
         });
         return Refusal{batch.code, phrase("it roots from %1 on; expected a day after", (*first)->from)};
     }
-    if (found.last.empty() && found.weaned)
-        if (const auto late = begunByPlan(book, id, day); !late.empty())
-            return begunLate(book, batch, late, day);
-    if (found.last.empty() && found.weaned)
-        return Refusal{batch.code, phrase("it was weaned on %1", found.weaned->from)};
-    if (found.last.empty())
-        return Refusal{batch.code, phrase("found no place for it, expected one where it roots")};
+    const std::vector<const Stay*> byPlan = weanedByPlan(book, id, day);
+    const std::vector<const Stay*> late = stillStanding(byPlan, day);
+    if (found.last.empty() && late.empty()) return notWeaned(batch.code, found.weaned, byPlan);
     Group group{phrase("Wean %1", batch.code).text(), {}};
     endRooting(group.commands, stays, found, day);
     for (const Stay* stay : stays) {
         if (stay->stage == Stage::Rooting || stay->from <= day) continue;
         bool isFirst = false;
         for (const Place& place : stay->places) isFirst = found.last.erase(place.container) > 0 || isFirst;
-        if (isFirst) group.commands.push_back(begunOn(stays, *stay, day));
+        if (!isFirst) continue;
+        group.commands.push_back(begunOn(stays, *stay, day));
+        group.commands.push_back({WeanStay{stay->id, day}});
     }
     weanInPlace(group.commands, batch, found.last, day);
+    weanLate(group.commands, book, late, day);
     return Command{std::move(group)};
 }
 

@@ -248,10 +248,6 @@
         <translation>%1 liegt vor dem Stecken am %2</translation>
     </message>
     <message>
-        <source>%1 is full: no place is left in it for one slot more. Make the house larger, or a bench in it smaller, or put the bench in another house.</source>
-        <translation>%1 ist voll: Es ist kein Platz für einen einzigen Stellplatz mehr. Machen Sie das Haus größer oder einen Tisch darin kleiner, oder stellen Sie den Tisch in ein anderes Haus.</translation>
-    </message>
-    <message>
         <source>%1 is no set-point of its mat</source>
         <translation>%1 ist kein Sollwert der Heizmatte</translation>
     </message>
@@ -2628,10 +2624,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Gerade lässt sich nichts heimbringen.</translation>
     </message>
     <message>
-        <source>Nothing in this book is called “%1”.</source>
-        <translation>Nichts in diesem Buch heißt „%1“.</translation>
-    </message>
-    <message>
         <source>Nothing is better than what is planned. Batches that stay as they are: %1.</source>
         <translation>Nichts ist besser als das Geplante. Partien, die bleiben, wie sie sind: %1.</translation>
     </message>
@@ -3733,6 +3725,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Auf %1</translation>
     </message>
     <message>
+        <source>To be weaned in</source>
+        <translation>Wird abgehärtet in</translation>
+    </message>
+    <message>
         <source>To check</source>
         <translation>Zu kontrollieren</translation>
     </message>
@@ -3867,6 +3863,14 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Was</source>
         <translation>War</translation>
+    </message>
+    <message>
+        <source>Was &amp;weaned on %1</source>
+        <translation>Am %1 ab&amp;gehärtet</translation>
+    </message>
+    <message>
+        <source>Was weaned on %1</source>
+        <translation>Am %1 abgehärtet</translation>
     </message>
     <message>
         <source>Wean %1</source>
@@ -4833,6 +4837,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Weiterkultur</translation>
     </message>
     <message>
+        <source>grown on from %1 as its recipe says</source>
+        <translation>seit %1 nach ihrem Rezept weiterkultiviert</translation>
+    </message>
+    <message>
         <source>grows again in</source>
         <translation>wächst nach in</translation>
     </message>
@@ -5073,6 +5081,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ist nicht leer; ein ganzes Buch lässt sich nur in ein leeres einlesen</translation>
     </message>
     <message>
+        <source>it is not struck yet, so it can't be weaned</source>
+        <translation>sie ist noch nicht gesteckt und kann daher nicht abgehärtet werden</translation>
+    </message>
+    <message>
         <source>it is pinned</source>
         <translation>fest vorgegeben</translation>
     </message>
@@ -5265,8 +5277,12 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>der Platz wird am %1 aufgegeben</translation>
     </message>
     <message>
-        <source>its place is given up on %1, but no root of it was seen and nobody weaned it</source>
-        <translation>der Platz wird am %1 aufgegeben, aber Wurzeln wurden nicht gesehen und niemand hat abgehärtet</translation>
+        <source>its place is given up on %1, but nobody weaned it</source>
+        <translation>ihr Platz wird am %1 aufgegeben, aber niemand hat sie abgehärtet</translation>
+    </message>
+    <message>
+        <source>its place was given up on %1; give it one first, or pot it on</source>
+        <translation>ihr Platz wurde am %1 aufgegeben; zuerst einen Platz geben oder topfen</translation>
     </message>
     <message>
         <source>its port is no number</source>
@@ -6298,6 +6314,18 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>nach Plan seit %1 abgehärtet, aber Wurzeln wurden noch nicht gesehen; erst nachsehen</translation>
     </message>
     <message>
+        <source>the plan weans it since %1, but nobody has yet; about %2 % are rooted, %3 of %4 in the last checks</source>
+        <translation>laut Plan wird sie seit %1 abgehärtet, aber noch niemand hat es getan; etwa %2 % sind bewurzelt, %3 von %4 bei den letzten Kontrollen</translation>
+    </message>
+    <message>
+        <source>the plan weans it today, but no root of it was seen yet; look at it first</source>
+        <translation>laut Plan wird sie heute abgehärtet, aber es wurde noch keine Wurzel gesehen; zuerst nachsehen</translation>
+    </message>
+    <message>
+        <source>the plan weans it today; about %1 % are rooted, %2 of %3 in the last checks</source>
+        <translation>laut Plan wird sie heute abgehärtet; etwa %1 % sind bewurzelt, %2 von %3 bei den letzten Kontrollen</translation>
+    </message>
+    <message>
         <source>the recipe may still be right</source>
         <translation>das Rezept kann noch richtig sein</translation>
     </message>
@@ -6532,6 +6560,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>what was found in %1</source>
         <translation>was in %1 gefunden wurde</translation>
+    </message>
+    <message>
+        <source>what was weaned on %1 can't root from %2 on</source>
+        <translation>was am %1 abgehärtet wurde, kann nicht ab %2 wurzeln</translation>
     </message>
     <message>
         <source>which costs less than where it was</source>

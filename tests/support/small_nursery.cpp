@@ -190,6 +190,7 @@ void addBatch(Builder& builder, const BatchPlan& plan, ContainerTypeId pot, Day 
             const ZoneId zone = zoneNamed(builder.book, name);
             stays.push_back(
                 {{}, {}, stage, zone, from, to, firstFree(builder.book, zone, {1, 1}, plan.pots, from, to)});
+            if (stage == Stage::Weaning && from < today) stays.back().weanedOn = from;
         };
         place(plan.zone, Stage::Rooting, batch.strikeDay, rooted);
         if (plan.later) {

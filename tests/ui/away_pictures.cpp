@@ -29,7 +29,7 @@ void grabHomecoming(const HouseBook& book, const HouseBook& copy, const ui::Pale
     const QDateTime at(ui::qDate(smallNurseryToday()), QTime(16, 40));
     ui::HomecomingDialog dialog(
         book, QStringLiteral("nursery on house-server"),
-        ui::AwayContent{copy, {}, {{1209, at, QStringLiteral("anna"), "Record a root check of 27-011-A/03"}}},
+        ui::AwayContent{copy, {{1209, at, QStringLiteral("anna"), "Record a root check of 27-011-A/03"}}},
         QStringLiteral("/media/stick/nursery-copy-2027-02-15.warmbench"), ui::Wording(),
         [](const Command&) {
             return Outcome(Refusal{{}, "nothing is kept in a picture"});

@@ -38,7 +38,11 @@ TEST_CASE("A batch's life tells stock, recipe as it was, stays, checks, forecast
     CHECK(saidOf(facts, QStringLiteral("Stock")) == text(book.get<Stock>(small.stock).name));
     CHECK(saidOf(facts, QStringLiteral("Recipe as it was then")).contains(QStringLiteral("°C")));
     CHECK(saidOf(facts, QStringLiteral("Roots in")).contains(QStringLiteral("15 Feb to 1 Apr")));
-    CHECK(saidOf(facts, QStringLiteral("Weaned in")).contains(QStringLiteral("1 Apr to 15 Apr")));
+    CHECK(saidOf(facts, QStringLiteral("To be weaned in")).contains(QStringLiteral("1 Apr to 15 Apr")));
+    HouseBook weaned = book;
+    perform(weaned, {WeanStay{small.weaning, day("2027-04-01")}});
+    CHECK(saidOf(batchFacts(weaned, small.struck, today, britishWords()), QStringLiteral("Weaned in"))
+              .contains(QStringLiteral("1 Apr to 15 Apr")));
     const QString checks = saidOf(facts, QStringLiteral("Checks"));
     CHECK(checks.startsWith(
         QStringLiteral("9 Mar, container 1: 1 of 2 rooted, 1 callused, grade 3, white tips")));

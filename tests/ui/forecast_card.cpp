@@ -58,6 +58,7 @@ TEST_CASE("A batch's card tells the warmth it has had, in either scale, as long 
     open.card.showBatch(small.book, open.recipes, small.struck, day("2027-03-01"));
     const QString other = QString::number(std::lround(14 * (20 - base) * 1.8));
     CHECK(open.text("forecastWords").contains(other + " degree-days above "));
+    perform(small.book, {WeanStay{small.weaning, day("2027-04-01")}});
     open.show(small.book, small.struck, "2027-04-05");
     CHECK_FALSE(open.text("forecastWords").contains("degree-days"));
 }

@@ -32,7 +32,7 @@ struct Homecoming {
 
     void show() {
         dialog = std::make_unique<ui::HomecomingDialog>(
-            small.book, QStringLiteral("nursery.warmbench"), ui::AwayContent{copy, {}, {}},
+            small.book, QStringLiteral("nursery.warmbench"), ui::AwayContent{copy, {}},
             QStringLiteral("/media/stick/laptop.warmbench"), ui::Wording(),
             [this](const Command& command) -> Outcome {
                 if (refusal) return refusal;

@@ -1,5 +1,6 @@
 #include "core/book/progress.h"
 #include "core/book/query.h"
+#include "core/round/weaning.h"
 #include "core/season/renewal.h"
 #include "tests/ui/window.h"
 
@@ -185,6 +186,7 @@ TEST_CASE("A batch that is due is weaned with one key, and undo puts it back und
     REQUIRE(row < due->topLevelItemCount());
     const BatchId id = findBatch(round.book(), due->topLevelItem(row)->text(0).toStdString())->id;
     const HouseBook before = round.book();
+    REQUIRE(stayOn(before, id, smallNurseryToday()));
     REQUIRE(stayOn(before, id, smallNurseryToday())->stage == Stage::Rooting);
     due->setFocus();
     due->setCurrentItem(due->topLevelItem(row));
@@ -192,6 +194,40 @@ TEST_CASE("A batch that is due is weaned with one key, and undo puts it back und
     CHECK(stayOn(round.book(), id, smallNurseryToday())->stage == Stage::Weaning);
     round.child<QAction>("undo")->trigger();
     CHECK(round.book() == before);
+}
+
+TEST_CASE(
+    "What the plan weaned and nobody did is due until she says that it was, on this day or on the plan's") {
+    OpenRound round;
+    // The plan would have weaned one batch three days ago.
+    BatchId id;
+    for (const auto& [stayId, stay] : round.book().all<Stay>())
+        if (stay.weanedOn && stay.from <= smallNurseryToday() && smallNurseryToday() < stay.to) {
+            id = stay.batch;
+            Stay planned = stay;
+            planned.weanedOn.reset();
+            REQUIRE(!round.window.session()->perform(
+                {Group{"Forget the weaning", {{RemoveStay{stayId}}, {AddStay{planned}}}}}));
+            break;
+        }
+    REQUIRE(id.number > 0);
+    const auto planned = round::weanedByPlanOnly(round.book(), id, smallNurseryToday());
+    REQUIRE(planned);
+    auto* due = round.child<QTreeWidget>("roundDue");
+    const QString code = ui::text(round.book().get<Batch>(id).code);
+    int row = 0;
+    while (row < due->topLevelItemCount() && due->topLevelItem(row)->text(0) != code) ++row;
+    REQUIRE(row < due->topLevelItemCount());
+    CHECK(due->topLevelItem(row)->text(1) == "wean");
+    due->setCurrentItem(due->topLevelItem(row));
+    due->setFocus();
+    auto* asPlanned = round.child<QPushButton>("dueAsPlanned");
+    CHECK(asPlanned->isVisible());
+    asPlanned->click();
+    CHECK_FALSE(round::weanedByPlanOnly(round.book(), id, smallNurseryToday()));
+    CHECK(stayOn(round.book(), id, smallNurseryToday())->weanedOn == *planned);
+    round.child<QAction>("undo")->trigger();
+    CHECK(round::weanedByPlanOnly(round.book(), id, smallNurseryToday()) == planned);
 }
 
 TEST_CASE("Potting on counts containers one by one, and leaves those that are left empty") {

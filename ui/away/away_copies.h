@@ -11,8 +11,7 @@ namespace warmbench::ui {
 /// What stands in a copy of the book that was taken along.
 struct AwayContent {
     HouseBook book;
-    std::vector<round::Weaned> weaned; ///< in the copy alone
-    std::vector<JournalStep> steps;    ///< that were done in the copy alone, the first one first
+    std::vector<JournalStep> steps; ///< that were done in the copy alone, the first one first
 };
 
 /// Copies of the book that is open: taken along on a round, and looked into when they are back. How is not

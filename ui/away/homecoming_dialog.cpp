@@ -85,7 +85,7 @@ void HomecomingDialog::showEvent(QShowEvent* event) {
 }
 
 void HomecomingDialog::refresh() {
-    m_merge = round::mergeRound(m_book, m_content.book, m_content.weaned);
+    m_merge = round::mergeRound(m_book, m_content.book);
     const bool nothing = m_merge.commands.empty();
     const bool conflicts = !m_merge.conflicts.empty();
     m_sum->setText(nothing && !conflicts

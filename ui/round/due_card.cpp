@@ -1,6 +1,7 @@
 #include "ui/round/due_card.h"
 
 #include "core/book/query.h"
+#include "core/round/weaning.h"
 #include "core/season/renewal.h"
 #include "ui/form/labels.h"
 #include "ui/round/number_field.h"
@@ -27,18 +28,22 @@ DueCard::DueCard(QWidget* parent)
       m_help(wrappedLabel(this, "quiet")), m_table(new QScrollArea(this)), m_sum(wrappedLabel(this)),
       m_asStock(new QCheckBox(tr("Count its plants as stock plants"), this)),
       m_words(new TroubleLabel(QStringLiteral("dueWords"), this)), m_enter(new QPushButton(this)),
-      m_reason(new QLineEdit(this)), m_discard(new QPushButton(tr("Discard batch"), this)) {
+      m_asPlanned(new QPushButton(this)), m_reason(new QLineEdit(this)),
+      m_discard(new QPushButton(tr("Discard batch"), this)) {
     setObjectName(QStringLiteral("dueCard"));
     m_code->setObjectName(QStringLiteral("dueBatch"));
     m_sum->setObjectName(QStringLiteral("dueSum"));
     m_asStock->setObjectName(QStringLiteral("dueAsStock"));
     m_enter->setObjectName(QStringLiteral("dueEnter"));
     m_enter->setProperty("primary", true);
+    m_asPlanned->setObjectName(QStringLiteral("dueAsPlanned"));
     m_reason->setObjectName(QStringLiteral("dueReason"));
     m_reason->setPlaceholderText(tr("Why it is thrown away"));
     m_reason->setAccessibleName(m_reason->placeholderText());
     m_discard->setObjectName(QStringLiteral("dueDiscard"));
     connect(m_enter, &QPushButton::clicked, this, &DueCard::enter);
+    connect(m_asPlanned, &QPushButton::clicked, this,
+            [this] { Q_EMIT weanWanted(m_due.batch, m_due.since); });
     connect(m_reason, &QLineEdit::returnPressed, this, &DueCard::discard);
     connect(m_discard, &QPushButton::clicked, this, &DueCard::discard);
 
@@ -56,7 +61,11 @@ DueCard::DueCard(QWidget* parent)
     column->addWidget(m_sum);
     column->addWidget(m_asStock);
     column->addWidget(m_words);
-    column->addWidget(m_enter, 0, Qt::AlignLeft);
+    auto* doing = new QHBoxLayout;
+    doing->addWidget(m_enter);
+    doing->addWidget(m_asPlanned);
+    doing->addStretch(1);
+    column->addLayout(doing);
     column->addSpacing(12);
     column->addLayout(discarding);
     column->addStretch(); // where no table takes the room
@@ -89,6 +98,9 @@ void DueCard::showDue(const HouseBook& book, const round::Due& due, Day day, con
                 : tr("Plants of each container, Enter, what is lost; +: pot on. Lost left empty: all the "
                      "rest. A container left empty stays where it is."));
     m_enter->setText(weaning ? tr("Wean now") : tr("Pot on"));
+    const auto plans = weaning ? round::weanedByPlanOnly(book, due.batch, day) : std::nullopt;
+    m_asPlanned->setVisible(plans && *plans < day);
+    m_asPlanned->setText(tr("Was weaned on %1").arg(wording.shortDate(due.since)));
     const Stock* stock = weaning ? nullptr : season::renewedBy(book, batch);
     m_stock = stock ? std::optional(stock->id) : std::nullopt;
     m_asStock->setVisible(stock);
@@ -195,7 +207,7 @@ void DueCard::showSum() {
 
 void DueCard::enter() {
     if (m_due.task == round::Task::Wean)
-        Q_EMIT weanWanted(m_due.batch);
+        Q_EMIT weanWanted(m_due.batch, m_day);
     else
         potOn();
 }

@@ -18,7 +18,8 @@ namespace warmbench::ui {
 
 class TroubleLabel;
 
-/// One batch that is due: weaned by one key, potted on container by container, or thrown away with a reason.
+/// One batch that is due: weaned by one key, on this day or the plan's, potted on container by container, or
+/// thrown away with a reason.
 class DueCard : public QWidget {
     Q_OBJECT
 public:
@@ -31,7 +32,7 @@ public:
     void begin();
 
 Q_SIGNALS:
-    void weanWanted(warmbench::BatchId batch);
+    void weanWanted(warmbench::BatchId batch, warmbench::Day day);
     /// The plants become stock plants of `stock`, where there is one.
     void potOnWanted(const warmbench::PotOn& potOn, std::optional<warmbench::StockId> stock);
     void discardWanted(const warmbench::Discard& discard);
@@ -68,6 +69,7 @@ private:
     std::optional<StockId> m_stock; ///< that the batch renews
     TroubleLabel* m_words;
     QPushButton* m_enter;
+    QPushButton* m_asPlanned; ///< it was weaned on the plan's day, which is past
     QLineEdit* m_reason;
     QPushButton* m_discard;
     std::vector<Line> m_lines;

@@ -102,7 +102,7 @@ RoundPlace::RoundPlace(QWidget* parent)
     connect(m_dueList, &QTreeWidget::itemActivated, this, [this](QTreeWidgetItem* item) {
         const round::Due& one = m_due[static_cast<std::size_t>(m_dueList->indexOfTopLevelItem(item))];
         if (one.task == round::Task::Wean)
-            wean(one.batch);
+            wean(one.batch, m_day);
         else
             m_dueCard->begin();
     });
@@ -328,8 +328,8 @@ void RoundPlace::doDue(const Command& command) {
     }
 }
 
-void RoundPlace::wean(BatchId batch) {
-    const auto command = round::weanCommand(*m_book, batch, m_day);
+void RoundPlace::wean(BatchId batch, Day day) {
+    const auto command = round::weanCommand(*m_book, batch, day);
     if (command)
         doDue(*command);
     else

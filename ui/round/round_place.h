@@ -45,7 +45,7 @@ private:
     /// Does what was found in the container at hand, and shows the next one.
     void performAndGoOn(const Command& command);
     void doDue(const Command& command);
-    void wean(BatchId batch);
+    void wean(BatchId batch, Day day);
     [[nodiscard]] std::optional<std::size_t> firstLeft(std::size_t from) const;
     [[nodiscard]] QString foundWords(const round::Stop& stop) const;
 

@@ -16,12 +16,12 @@ namespace {
 constexpr double lifeLevel = 0.9; ///< of the intervals told
 constexpr std::size_t checksTold = 6;
 
-QString stageLabel(Stage stage) {
-    switch (stage) {
+QString stageLabel(const Stay& stay) {
+    switch (stay.stage) {
     case Stage::Rooting:
         return say("Roots in");
     case Stage::Weaning:
-        return say("Weaned in");
+        return stay.weanedOn ? say("Weaned in") : say("To be weaned in");
     case Stage::GrowingOn:
         return say("Grows on in");
     }
@@ -82,7 +82,7 @@ QList<Fact> stayFacts(const HouseBook& book, BatchId batch, const Wording& wordi
                 .arg(text(zone.name).toHtmlEscaped(), text(book.get<Bench>(zone.bench).name).toHtmlEscaped(),
                      wording.shortDate(stay->from), wording.shortDate(stay->to));
         if (standsApart(stays, *stay)) words += QStringLiteral("<br>") + containersOf(*stay, wording);
-        facts.append({stageLabel(stay->stage), words});
+        facts.append({stageLabel(*stay), words});
     }
     return facts;
 }

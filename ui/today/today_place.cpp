@@ -30,7 +30,7 @@ TodayPlace::TodayPlace(QWidget* parent)
       m_list(makeTable(QStringLiteral("todayList"), tr("What there is to do"),
                        {tr("Do"), tr("Batch"), tr("Taxon"), tr("How many"), tr("Where and why")}, this)),
       m_slots(new PlotView(this)), m_notes(new QTextBrowser(this)), m_do(new QPushButton(tr("&Done"), this)),
-      m_map(new QPushButton(tr("Show on the &map"), this)),
+      m_asPlanned(new QPushButton(this)), m_map(new QPushButton(tr("Show on the &map"), this)),
       m_refusal(new TroubleLabel(QStringLiteral("todayRefusal"), this)) {
     m_title->setObjectName(QStringLiteral("todayTitle"));
     m_slots->setObjectName(QStringLiteral("todaySlots"));
@@ -39,12 +39,14 @@ TodayPlace::TodayPlace(QWidget* parent)
     m_notes->setAccessibleName(tr("What to take, prepare and mind"));
     m_do->setObjectName(QStringLiteral("todayDone"));
     m_do->setProperty("primary", true);
+    m_asPlanned->setObjectName(QStringLiteral("todayAsPlanned"));
     m_map->setObjectName(QStringLiteral("todayMap"));
     wrapLastColumn(*m_list);
     m_notes->setWordWrapMode(QTextOption::WordWrap); // a narrow column is as wide as its longest word
     setFocusProxy(m_list);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(m_do);
+    buttons->addWidget(m_asPlanned);
     buttons->addWidget(m_map);
     buttons->addStretch(1);
     auto* left = new QVBoxLayout;
@@ -61,6 +63,9 @@ TodayPlace::TodayPlace(QWidget* parent)
     right->addWidget(m_notes, 1);
     both->addLayout(right, 2);
     connect(m_do, &QPushButton::clicked, this, &TodayPlace::doCurrent);
+    connect(m_asPlanned, &QPushButton::clicked, this, [this] {
+        if (const auto planned = plannedWeaning()) weanCurrent(*planned);
+    });
     connect(m_map, &QPushButton::clicked, this, &TodayPlace::showCurrentOnMap);
     offerBatchMenu(m_list, [this](int line) -> std::optional<BatchId> {
         const Task& task = m_tasks[static_cast<std::size_t>(line)];
@@ -145,14 +150,25 @@ void TodayPlace::doCurrent() {
     switch (task->kind) {
     case Kind::Strike:
         return m_refusal->tell(perform(Command{StrikeBatch{batch, m_day}}));
-    case Kind::Wean: {
-        const auto command = round::weanCommand(*m_book, batch, m_day);
-        return m_refusal->tell(command ? perform(*command) : Outcome(command.refusal()));
-    }
+    case Kind::Wean:
+        return weanCurrent(m_day);
     case Kind::PotOn:
     case Kind::Round:
         Q_EMIT placeWanted(QStringLiteral("round"));
     }
+}
+
+void TodayPlace::weanCurrent(Day day) {
+    if (m_day > m_today) return m_refusal->tell(tr("This day is still to come; nothing of it is done yet."));
+    const auto command = round::weanCommand(*m_book, current()->batch, day);
+    m_refusal->tell(command ? perform(*command) : Outcome(command.refusal()));
+}
+
+std::optional<Day> TodayPlace::plannedWeaning() const {
+    const Task* task = current();
+    if (!task || task->kind != Kind::Wean) return std::nullopt;
+    const auto planned = round::weanedByPlanOnly(*m_book, task->batch, m_day);
+    return planned && *planned < m_day ? planned : std::nullopt;
 }
 
 void TodayPlace::showCurrentOnMap() {
@@ -176,6 +192,9 @@ void TodayPlace::enableButtons() {
     showSlots();
     const Task* task = current();
     m_do->setEnabled(task != nullptr);
+    const auto planned = plannedWeaning();
+    m_asPlanned->setVisible(planned.has_value());
+    if (planned) m_asPlanned->setText(tr("Was &weaned on %1").arg(wording().shortDate(*planned)));
     m_map->setEnabled(task && task->kind != Kind::Round);
     m_do->setText(task && (task->kind == Kind::PotOn || task->kind == Kind::Round) ? tr("Go to the &round")
                                                                                    : tr("&Done"));

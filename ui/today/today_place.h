@@ -32,6 +32,10 @@ private:
     void addTask(const Task& task, const QStringList& cells);
     [[nodiscard]] const Task* current() const;
     void doCurrent();
+    /// Weans the batch of the current task on a day.
+    void weanCurrent(Day day);
+    /// The plan's day, before this one, on which the batch of the current task was to be weaned.
+    [[nodiscard]] std::optional<Day> plannedWeaning() const;
     void showCurrentOnMap();
     void enableButtons();
     /// Shows on a small map where the batch of the current task stands or is to stand.
@@ -47,6 +51,7 @@ private:
     PlotView* m_slots;
     QTextBrowser* m_notes;
     QPushButton* m_do;
+    QPushButton* m_asPlanned; ///< it was weaned on the plan's day, which is past
     QPushButton* m_map;
     TroubleLabel* m_refusal;
 };

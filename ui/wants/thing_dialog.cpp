@@ -41,14 +41,7 @@ void ThingDialog::accept() {
         QDialog::accept();
         return;
     }
-    // What the fields say wrongly is told until they say it rightly; what the book refuses, until they say
-    // something else.
-    const bool unread = !asked;
-    m_refusal->tellUntilChanged(refusal, *this, [this, unread, refusal] {
-        if (!unread) return false;
-        const auto now = command();
-        return !now && now.refusal() == *refusal;
-    });
+    m_refusal->tell(refusal);
 }
 
 } // namespace warmbench::ui

@@ -53,8 +53,7 @@ QString Wording::money(Money amount, const std::string& currency) const {
 }
 
 QString Wording::metres(Millimetres length) const {
-    const int decimals = length.parts % 100 == 0 ? 1 : length.parts % 10 == 0 ? 2 : 3;
-    return m_locale.toString(static_cast<double>(length.parts) / 1000, 'f', decimals);
+    return m_locale.toString(static_cast<double>(length.parts) / 1000, 'f', 1);
 }
 
 QString Wording::cover(Cover cover) const {

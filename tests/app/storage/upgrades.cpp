@@ -22,7 +22,7 @@ std::string oldBook(const BookFolder& folder, int version) {
 } // namespace
 
 TEST_CASE("A book of an earlier version is read as it is, and not changed by that") {
-    const int version = GENERATE(1, 2);
+    const int version = GENERATE(1, 2, 3);
     const BookFolder folder;
     const std::string file = oldBook(folder, version);
     const auto before = folder.files();
@@ -33,7 +33,7 @@ TEST_CASE("A book of an earlier version is read as it is, and not changed by tha
 }
 
 TEST_CASE("A book of an earlier version is brought up to date for writing, after a backup") {
-    const int version = GENERATE(1, 2);
+    const int version = GENERATE(1, 2, 3);
     const BookFolder folder;
     const std::string file = oldBook(folder, version);
     HouseBook expected = smallBook().book;
@@ -54,7 +54,7 @@ TEST_CASE("A book of an earlier version is brought up to date for writing, after
 }
 
 TEST_CASE("A book whose program was killed just after bringing it up to date opens") {
-    const int version = GENERATE(1, 2);
+    const int version = GENERATE(1, 2, 3);
     const BookFolder folder;
     const std::string file = oldBook(folder, version);
     const std::string left = folder.path("left.wbook");
@@ -90,10 +90,39 @@ TEST_CASE("A shared book of version 2 is read as it is, and brought up to date f
     const BookFolder folder(Kept::Shared);
     const std::string address = folder.smallBookFile();
     tamper(address, "DROP TABLE reading_months");
+    tamper(address, "ALTER TABLE stays DROP COLUMN weaned_on");
     tamper(address, "UPDATE about SET version = 2");
     CHECK(opened(address, OpenMode::Read)->book() == smallBook().book);
     const auto book = opened(address, OpenMode::Write);
     const ReadingPlace place{smallBook().warm, std::nullopt};
     REQUIRE(!book->perform({KeepReadings{place, {{Channel::RootZone, {{30'000'000, 2000}}}}}}));
+    CHECK(book->check().empty());
+}
+
+TEST_CASE("A weaning is kept in a book of version 3 that was brought up to date") {
+    const BookFolder folder;
+    const std::string file = oldBook(folder, 3);
+    const SmallBook small = smallBook();
+    {
+        const auto book = opened(file, OpenMode::Write);
+        CHECK_FALSE(book->book().get<Stay>(small.weaning).weanedOn);
+        REQUIRE(!book->perform({WeanStay{small.weaning, day("2027-04-01")}}));
+        REQUIRE(!book->undo());
+        CHECK_FALSE(book->book().get<Stay>(small.weaning).weanedOn);
+        REQUIRE(!book->redo());
+        CHECK(book->check().empty());
+    }
+    CHECK(opened(file, OpenMode::Read)->book().get<Stay>(small.weaning).weanedOn == day("2027-04-01"));
+}
+
+TEST_CASE("A shared book of version 3 is read as it is, and brought up to date for writing") {
+    const BookFolder folder(Kept::Shared);
+    const std::string address = folder.smallBookFile();
+    tamper(address, "ALTER TABLE stays DROP COLUMN weaned_on");
+    tamper(address, "UPDATE about SET version = 3");
+    const SmallBook small = smallBook();
+    CHECK(opened(address, OpenMode::Read)->book() == small.book);
+    const auto book = opened(address, OpenMode::Write);
+    REQUIRE(!book->perform({WeanStay{small.weaning, day("2027-04-01")}}));
     CHECK(book->check().empty());
 }

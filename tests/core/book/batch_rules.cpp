@@ -87,6 +87,14 @@ TEST_CASE("A stay begins after striking, ends after it begins, and holds contain
         "stay 4: its batch, number 7, is not in this book");
 }
 
+TEST_CASE("Only what is struck and no longer roots was weaned") {
+    SmallBook small = smallBook();
+    CHECK(refused(small.book, {WeanStay{small.rooting, day("2027-03-01")}}) ==
+          "27-046-A: what was weaned on 2027-03-01 can't root from 2027-02-15 on");
+    CHECK(refused(small.book, {WeanStay{small.plannedStay, day("2027-03-01")}}) ==
+          "27-060-A: it is not struck yet, so it can't be weaned");
+}
+
 TEST_CASE("A tray that may be turned lies either way") {
     SmallBook small = smallBook();
     const Stay stay = small.book.get<Stay>(small.plannedStay);

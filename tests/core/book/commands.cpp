@@ -153,6 +153,9 @@ TEST_CASE("Stays are moved, added and removed") {
     followsThroughAndBack(small.book, {MoveStay{small.weaning, small.cool, weaning.from, weaning.to, lower}});
     followsThroughAndBack(small.book, {RemoveStay{small.weaning}});
     followsThroughAndBack(small.book, {AddStay{weaning}});
+    const StayId again = small.book.all<Stay>().rbegin()->first;
+    followsThroughAndBack(small.book, {WeanStay{again, weaning.from}});
+    CHECK(small.book.get<Stay>(again).weanedOn == weaning.from);
 }
 
 TEST_CASE("A mat's runs are set for some days, and cut at their ends") {
@@ -238,6 +241,7 @@ TEST_CASE("Commands that speak of what is not there are refused and change nothi
     CHECK(refused({DescribeBatch{{99}, {}, ""}}) == "batch: " + gone);
     CHECK(refused({MoveStay{{99}, small.cool, {}, {}, {}}}) == "stay: " + gone);
     CHECK(refused({RemoveStay{{99}}}) == "stay: " + gone);
+    CHECK(refused({WeanStay{{99}, {}}}) == "stay: " + gone);
     CHECK(refused({RemoveCheck{{99}}}) == "root check: " + gone);
     CHECK(refused({SetMatRuns{{99}, day("2027-03-01"), day("2027-03-02"), {}}}) == "zone: " + gone);
     CHECK(refused({PotOn{{99}, day("2027-03-01"), {{1, 1, 0}}, ""}}) == "batch: " + gone);

@@ -149,7 +149,7 @@ Command anyRefit(const HouseBook& book, Choices& choices) {
 }
 
 Command anyCommand(const SmallBook& small, const HouseBook& book, Choices& choices) {
-    switch (choices.below(15)) {
+    switch (choices.below(16)) {
     case 0:
     case 1:
         return addBatch(small, book, choices);
@@ -189,6 +189,8 @@ Command anyCommand(const SmallBook& small, const HouseBook& book, Choices& choic
     case 12:
         return anyRefit(book, choices);
     case 13:
+        return {WeanStay{choices.idIn<Stay>(book), choices.day()}};
+    case 14:
         return choices.below(2) == 0 ? anyPut(book, choices) : anyRemove(book, choices);
     default:
         return anyGroup(small, book, choices);

@@ -21,7 +21,7 @@ void aim(SmallBook& small) {
 } // namespace
 
 TEST_CASE("A book's forecast has its struck batches only") {
-    const SmallBook small = smallBook();
+    SmallBook small = smallBook();
     const BookForecast forecast(small.book, day("2027-03-20"));
     REQUIRE(forecast.batches().size() == 1);
     const BatchOutlook& outlook = forecast.batches().at(small.struck);
@@ -30,6 +30,9 @@ TEST_CASE("A book's forecast has its struck batches only") {
     CHECK(outlook.assumedReady == day("2027-04-01"));
     CHECK(outlook.surePlants < outlook.expected);
     CHECK(BookForecast(small.book, day("2027-02-14")).batches().empty());
+    // The plan's day alone does not wean it.
+    CHECK(BookForecast(small.book, day("2027-04-02")).batches().at(small.struck).rooting);
+    perform(small.book, {WeanStay{small.weaning, day("2027-04-01")}});
     CHECK_FALSE(BookForecast(small.book, day("2027-04-02")).batches().at(small.struck).rooting);
 }
 

@@ -157,6 +157,25 @@ TEST_CASE("A stay is stretched and shortened, and what comes after it moves alon
     CHECK(book.get<Stay>(small.rooting).to == day("2027-03-25"));
 }
 
+TEST_CASE("What was weaned stays so wherever it is moved, split and stretched, and what was not does not "
+          "become so") {
+    SmallBook small = smallBook();
+    HouseBook& book = small.book;
+    perform(book, {WeanStay{small.weaning, day("2027-04-01")}});
+    const Move apart{small.struck, day("2027-04-05"), small.warm, {{4, {0, 7, 1, 1}}}, std::nullopt};
+    movesThroughAndBack(book, moveContainers(book, apart),
+                        "Move 27-046-A/04 to Bench 1 · A from 2027-04-05 on");
+    perform(book, *setStayDays(book, small.weaning, day("2027-04-02"), day("2027-04-20")));
+    int weaned = 0;
+    for (const Stay* stay : staysInOrder(book, small.struck)) {
+        CHECK(stay->weanedOn ==
+              (stay->stage == Stage::Weaning ? std::optional(day("2027-04-01")) : std::nullopt));
+        weaned += stay->stage == Stage::Weaning ? 1 : 0;
+    }
+    CHECK(weaned > 1);
+    CHECK(audit(book).empty());
+}
+
 TEST_CASE(
     "A planned batch whose first stay gets other days is struck on the first, and the rest moves along") {
     SmallBook small = smallBook();

@@ -1,6 +1,7 @@
 #include "core/round/round.h"
 
 #include "core/round/due.h"
+#include "core/round/weaning.h"
 #include "tests/support/small_book.h"
 
 #include <algorithm>
@@ -63,13 +64,15 @@ TEST_CASE("Roots that should have started, and a batch that should be ready, are
     CHECK(has(ready.front(), Reason::Ready));
 }
 
-TEST_CASE("A batch that only the plan's day moved on to weaning stays on the round until a root was seen") {
+TEST_CASE("A batch that only the plan's day moved on to weaning stays on the round until it is weaned") {
     SmallBook small = smallBook();
     const auto unseen = stopsOn(small, "2027-04-05");
     REQUIRE_FALSE(unseen.empty());
     CHECK(unseen.front().zone == small.cool);
     check(small, 1, "2027-04-05", 5);
     CHECK(stopsOn(small, "2027-04-05").size() == unseen.size());
+    CHECK_FALSE(stopsOn(small, "2027-04-12").empty());
+    perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-06")));
     CHECK(stopsOn(small, "2027-04-12").empty());
 }
 
@@ -136,6 +139,7 @@ TEST_CASE("A batch is due to be weaned when most are rooted, and to be potted on
     REQUIRE(wean.size() == 1);
     CHECK(wean[0].task == Task::Wean);
     CHECK(wean[0].plants == 20);
+    perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-01")));
     CHECK(dueFrom("2027-04-10").empty());
     const auto potOn = dueFrom("2027-04-15");
     REQUIRE(potOn.size() == 1);
@@ -147,7 +151,9 @@ TEST_CASE(
     "A batch that stands in its weaning place by the plan's day alone is due to be weaned, not potted on") {
     SmallBook small = smallBook();
     const auto dueFrom = [&](const char* on) { return dueOn(small.book, BookForecast(small.book, day(on))); };
-    CHECK(dueFrom("2027-04-01").empty());
+    const auto onTheDay = dueFrom("2027-04-01");
+    REQUIRE(onTheDay.size() == 1);
+    CHECK(onTheDay[0].why == "the plan weans it today, but no root of it was seen yet; look at it first");
     const auto left = dueFrom("2027-04-14");
     REQUIRE(left.size() == 1);
     CHECK(left[0].task == Task::Wean);
@@ -157,9 +163,29 @@ TEST_CASE(
     const auto over = dueFrom("2027-04-15");
     REQUIRE(over.size() == 1);
     CHECK(over[0].task == Task::PotOn);
-    CHECK(over[0].why ==
-          "its place is given up on 2027-04-15, but no root of it was seen and nobody weaned it");
+    CHECK(over[0].why == "its place is given up on 2027-04-15, but nobody weaned it");
     perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-05")));
     CHECK(dueFrom("2027-04-18").empty());
     CHECK(dueFrom("2027-04-19").at(0).why == "weaned on 2027-04-05 and grown on as its recipe says");
+}
+
+TEST_CASE(
+    "A batch with roots that nobody weaned on the plan's day is due, and looked at, until somebody does") {
+    SmallBook small = smallBook();
+    for (int pot = 1; pot <= 4; ++pot) check(small, pot, "2027-03-22", 2);
+    const auto dueFrom = [&](const char* on) { return dueOn(small.book, BookForecast(small.book, day(on))); };
+    for (const char* on : {"2027-04-01", "2027-04-03", "2027-04-14"}) {
+        INFO(on);
+        const auto due = dueFrom(on);
+        REQUIRE(due.size() == 1);
+        CHECK(due[0].task == Task::Wean);
+        CHECK(due[0].since == day("2027-04-01"));
+        CHECK_THAT(due[0].why.text(), Catch::EndsWith("8 of 20 in the last checks"));
+    }
+    CHECK_THAT(dueFrom("2027-04-03")[0].why.text(),
+               Catch::StartsWith("the plan weans it since 2027-04-01, but nobody has yet; about "));
+    CHECK_FALSE(roundOn(small.book, BookForecast(small.book, day("2027-04-05"))).empty());
+    perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-01")));
+    CHECK(dueFrom("2027-04-14").empty());
+    CHECK(roundOn(small.book, BookForecast(small.book, day("2027-04-05"))).empty());
 }

@@ -22,6 +22,8 @@ TEST_CASE("A batch that is weaned early goes to its weaning place that day, for 
     CHECK(weaning.from == day("2027-03-25"));
     CHECK(weaning.to == day("2027-04-08"));
     CHECK(weaning.zone == small.cool);
+    CHECK(weaning.weanedOn == day("2027-03-25"));
+    CHECK_FALSE(rooting.weanedOn);
 }
 
 TEST_CASE("A batch with no place to be weaned in is weaned where it stands, for its recipe's days") {
@@ -33,6 +35,7 @@ TEST_CASE("A batch with no place to be weaned in is weaned where it stands, for 
     CHECK(stay->stage == Stage::Weaning);
     CHECK(stay->zone == small.warm);
     CHECK(stay->places == small.book.get<Stay>(small.rooting).places);
+    CHECK(stay->weanedOn == day("2027-03-25"));
     const Recipe& recipe = small.book.get<Batch>(small.struck).recipe;
     CHECK(stay->to - stay->from == recipe.weanDays.value + recipe.growOnDays.value);
 }
@@ -43,17 +46,34 @@ TEST_CASE("A batch is not weaned on the day it is struck, nor twice") {
     const auto early = weanCommand(small.book, small.struck, day("2027-02-15"));
     REQUIRE_FALSE(early);
     CHECK(early.refusal().text() == "27-046-A: it roots from 2027-02-15 on; expected a day after");
+    perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-01")));
     const auto twice = weanCommand(small.book, small.struck, day("2027-04-02"));
     REQUIRE_FALSE(twice);
     CHECK(twice.refusal().text() == "27-046-A: it was weaned on 2027-04-01");
+}
+
+TEST_CASE("A batch that is weaned on the plan's day, or said to have been, keeps its stays and the day") {
+    SmallBook small = smallBook();
+    const Stay rooting = small.book.get<Stay>(small.rooting);
+    Stay weaning = small.book.get<Stay>(small.weaning);
+    weaning.weanedOn = weaning.from;
+    perform(small.book, *weanCommand(small.book, small.struck, weaning.from));
+    CHECK(small.book.get<Stay>(small.rooting) == rooting);
+    CHECK(small.book.get<Stay>(small.weaning) == weaning);
+    CHECK(small.book.staysOf(small.struck).size() == 2);
 }
 
 TEST_CASE(
     "A batch that the plan's day alone moved on is weaned when somebody says so, and rooted until then") {
     SmallBook small = smallBook();
     CHECK_FALSE(weanedByPlanOnly(small.book, small.struck, day("2027-03-31")));
-    CHECK_FALSE(weanedByPlanOnly(small.book, small.struck, day("2027-04-01")));
+    CHECK(weanedByPlanOnly(small.book, small.struck, day("2027-04-01")) == day("2027-04-01"));
     CHECK(weanedByPlanOnly(small.book, small.struck, day("2027-04-05")) == day("2027-04-01"));
+    CHECK_FALSE(weanedByPlanOnly(small.book, small.struck, day("2027-04-15"))); // its place is given up
+    const auto over = weanCommand(small.book, small.struck, day("2027-04-15"));
+    REQUIRE_FALSE(over);
+    CHECK(over.refusal().text() ==
+          "27-046-A: its place was given up on 2027-04-15; give it one first, or pot it on");
     perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-05")));
     const Stay* before = stayOn(small.book, small.struck, day("2027-04-04"));
     REQUIRE(before);
@@ -92,14 +112,41 @@ TEST_CASE(
     CHECK(followed.book.get<Stay>(followed.weaning).to == weaning.to);
 }
 
-TEST_CASE("Roots that were seen, and pots that were potted on, tell that a batch was weaned") {
+TEST_CASE("Roots that were seen do not tell that a batch was weaned; pots that were potted on do") {
     SmallBook seen = smallBook();
-    perform(seen.book, {RecordCheck{{{}, seen.struck, 1, day("2027-04-02"), 5, 1, 0, 4, 0, {}, ""}}});
-    CHECK(weanedByPlanOnly(seen.book, seen.struck, day("2027-04-01")) == std::nullopt);
-    CHECK_FALSE(weanedByPlanOnly(seen.book, seen.struck, day("2027-04-05")));
+    perform(seen.book, {RecordCheck{{{}, seen.struck, 1, day("2027-03-30"), 5, 5, 0, 0, 0, {}, ""}}});
+    CHECK(weanedByPlanOnly(seen.book, seen.struck, day("2027-04-05")) == day("2027-04-01"));
     SmallBook potted = smallBook();
     perform(potted.book, {PotOn{potted.struck, day("2027-04-03"), {{1, 5, 0}}, ""}});
+    CHECK(weanedByPlanOnly(potted.book, potted.struck, day("2027-04-02")) == day("2027-04-01"));
     CHECK_FALSE(weanedByPlanOnly(potted.book, potted.struck, day("2027-04-05")));
+}
+
+TEST_CASE(
+    "A batch that the plan has weaned and grown on elsewhere before anybody did rooted at both places") {
+    SmallBook small = smallBook();
+    const Stay weaning = small.book.get<Stay>(small.weaning);
+    Stay grown = weaning;
+    grown.id = {};
+    grown.stage = Stage::GrowingOn;
+    grown.zone = small.warm;
+    grown.from = weaning.to;
+    grown.to = weaning.to + 30;
+    perform(small.book, {AddStay{grown}});
+    CHECK(weanedByPlanOnly(small.book, small.struck, day("2027-04-20")) == day("2027-04-01"));
+    perform(small.book, *weanCommand(small.book, small.struck, day("2027-04-20")));
+    for (const char* on : {"2027-04-10", "2027-04-19"}) {
+        INFO(on);
+        REQUIRE(stayOn(small.book, small.struck, day(on)));
+        CHECK(stayOn(small.book, small.struck, day(on))->stage == Stage::Rooting);
+    }
+    CHECK(stayOn(small.book, small.struck, day("2027-04-10"))->zone == small.cool);
+    const Stay* since = stayOn(small.book, small.struck, day("2027-04-20"));
+    REQUIRE(since);
+    CHECK(since->zone == small.warm);
+    CHECK(since->stage == Stage::GrowingOn);
+    CHECK(since->weanedOn == day("2027-04-20"));
+    CHECK_FALSE(weanedByPlanOnly(small.book, small.struck, day("2027-04-21")));
 }
 
 namespace {
@@ -165,9 +212,11 @@ TEST_CASE("Of a batch of which a part is weaned the rest can be weaned later") {
     early.stage = Stage::Weaning;
     early.from = day("2027-03-20");
     early.to = day("2027-04-03");
+    early.weanedOn = early.from;
     perform(book, {AddStay{early}});
     perform(book, *weanCommand(book, split.small.struck, day("2027-03-25")));
     CHECK(split.stayOf(split.apart, "2027-03-25")->from == day("2027-03-20"));
+    CHECK(split.stayOf(split.apart, "2027-03-25")->weanedOn == day("2027-03-20"));
     CHECK(book.get<Stay>(split.small.weaning).from == day("2027-03-25"));
 }
 
