@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace warmbench {
 namespace {
@@ -11,6 +12,7 @@ constexpr Millimetres aisle{700};
 constexpr Millimetres fromWall{300};
 constexpr int widestBench = 8;
 constexpr int longestZone = 16;
+constexpr int mostSlots = 1000; // along a bench
 constexpr double wattsPerSquareMetre = 130;
 constexpr HeatLoss usualLoss{650};
 
@@ -26,6 +28,59 @@ std::string numbered(const std::string& what, const Things& things) {
     return what + " " + std::to_string(things.size() + 1);
 }
 
+/// How much is left free beside a bench.
+struct Gap {
+    Millimetres wall, bench;
+};
+
+/// The largest bench that fits between the walls and the other benches of its house, of several the one
+/// nearest to the back left corner. Wherever a largest one stands, it can be pushed back and left until it
+/// meets a wall or another bench's gap, so that no other corners need to be tried; from each it grows a row
+/// at a time and gets as many columns as that leaves.
+std::optional<Bench> largestBench(const HouseBook& book, Bench bench, Gap gap) {
+    const House& room = book.get<House>(bench.house);
+    struct Taken {
+        Millimetres left, back, right, front;
+    };
+    std::vector<Taken> others;
+    std::vector<Millimetres> lefts{gap.wall};
+    std::vector<Millimetres> backs{gap.wall};
+    for (const BenchId id : book.benchesOf(bench.house)) {
+        const Bench& other = book.get<Bench>(id);
+        others.push_back({other.x - gap.bench, other.y - gap.bench,
+                          other.x + other.slot * other.cols + gap.bench,
+                          other.y + other.slot * other.rows + gap.bench});
+        lefts.push_back(others.back().right);
+        backs.push_back(others.back().front);
+    }
+    std::sort(lefts.begin(), lefts.end());
+    std::sort(backs.begin(), backs.end());
+    const auto slotsIn = [&](Millimetres side) {
+        return side < Millimetres{0} ? 0 : static_cast<int>(side.parts / bench.slot.parts);
+    };
+    const auto columns = [&](Millimetres x, Millimetres y, int rows) {
+        Millimetres right = room.length - gap.wall;
+        for (const Taken& one : others) {
+            if (one.front <= y || y + bench.slot * rows <= one.back || one.right <= x) continue;
+            right = std::min(right, one.left);
+        }
+        return std::min(slotsIn(right - x), mostSlots);
+    };
+    std::optional<Bench> largest;
+    for (const Millimetres y : backs)
+        for (const Millimetres x : lefts)
+            for (int rows = 1; rows <= std::min(widestBench, slotsIn(room.width - gap.wall - y)); ++rows) {
+                const int cols = columns(x, y, rows);
+                if (cols < 1 || (largest && rows * cols <= largest->rows * largest->cols)) continue;
+                bench.x = x;
+                bench.y = y;
+                bench.rows = rows;
+                bench.cols = cols;
+                largest = bench;
+            }
+    return largest;
+}
+
 } // namespace
 
 House firstHouse(const HouseBook& book) {
@@ -38,23 +93,23 @@ House firstHouse(const HouseBook& book) {
             months({7, 7, 9, 12, 15, 18, 20, 20, 17, 13, 9, 7})};
 }
 
-Bench firstBench(const HouseBook& book, HouseId house) {
-    const House& room = book.get<House>(house);
+Bench unplacedBench(const HouseBook& book, HouseId house) {
     Bench bench;
     bench.house = house;
-    bench.name = numbered("Bench", book.benchesOf(house));
-    bench.x = fromWall;
-    bench.y = fromWall;
-    for (const BenchId id : book.benchesOf(house)) {
-        const Bench& other = book.get<Bench>(id);
-        bench.y = std::max(bench.y, other.y + other.slot * other.rows + aisle);
-    }
-    const auto slotsIn = [&](Millimetres side, Millimetres start) {
-        return static_cast<int>((side - start - fromWall).parts / bench.slot.parts);
+    const auto taken = [&](const std::string& name) {
+        return std::any_of(book.benchesOf(house).begin(), book.benchesOf(house).end(),
+                           [&](BenchId id) { return book.get<Bench>(id).name == name; });
     };
-    bench.rows = std::clamp(slotsIn(room.width, bench.y), 1, widestBench);
-    bench.cols = std::clamp(slotsIn(room.length, bench.x), 1, 1000);
+    std::size_t number = book.benchesOf(house).size() + 1;
+    do bench.name = "Bench " + std::to_string(number++);
+    while (taken(bench.name));
     return bench;
+}
+
+std::optional<Bench> firstBench(const HouseBook& book, HouseId house) {
+    const Bench like = unplacedBench(book, house);
+    if (auto apart = largestBench(book, like, {fromWall, aisle})) return apart;
+    return largestBench(book, like, {Millimetres{0}, Millimetres{0}});
 }
 
 Zone firstZone(const HouseBook& book, BenchId id) {

@@ -248,6 +248,10 @@
         <translation>%1 liegt vor dem Stecken am %2</translation>
     </message>
     <message>
+        <source>%1 is full: no place is left in it for one slot more. Make the house larger, or a bench in it smaller, or put the bench in another house.</source>
+        <translation>%1 ist voll: Es ist kein Platz für einen einzigen Stellplatz mehr. Machen Sie das Haus größer oder einen Tisch darin kleiner, oder stellen Sie den Tisch in ein anderes Haus.</translation>
+    </message>
+    <message>
         <source>%1 is no set-point of its mat</source>
         <translation>%1 ist kein Sollwert der Heizmatte</translation>
     </message>
@@ -2622,6 +2626,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>Nothing can be brought home just now.</source>
         <translation>Gerade lässt sich nichts heimbringen.</translation>
+    </message>
+    <message>
+        <source>Nothing in this book is called “%1”.</source>
+        <translation>Nichts in diesem Buch heißt „%1“.</translation>
     </message>
     <message>
         <source>Nothing is better than what is planned. Batches that stay as they are: %1.</source>

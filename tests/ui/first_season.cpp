@@ -68,6 +68,7 @@ TEST_CASE("What a form says is kept where it holds, and refused with the reason 
     CHECK(empty.book().all<Bench>().begin()->second.x == stood);
     CHECK(empty.child<QSpinBox>("benchX")->value() == 900'000);
     empty.child<QSpinBox>("benchX")->setValue(static_cast<int>(stood.parts));
+    CHECK_FALSE(empty.child<QLabel>("setupRefusal")->isVisible());
     empty.child<QLineEdit>("benchName")->setText("Long bench");
     empty.click("keepThing");
     CHECK_FALSE(empty.child<QLabel>("setupRefusal")->isVisible());
@@ -93,7 +94,11 @@ TEST_CASE("From an empty book to plants potted on: house, target, stock, plan, s
         in<QLineEdit>(dialog, "taxonName")->setText("nothing that is known");
         dialog.accept();
         CHECK(in<QLabel>(dialog, "dialogRefusal")->isVisible());
+        // It stays while what it says is so, whatever else is changed, and goes when that is.
+        in<QLineEdit>(dialog, "targetNote")->setText("for the yard");
+        CHECK(in<QLabel>(dialog, "dialogRefusal")->isVisible());
         in<QLineEdit>(dialog, "taxonName")->setText(QString::fromStdString(taxon));
+        CHECK(in<QLabel>(dialog, "dialogRefusal")->isHidden());
         CHECK(in<QCheckBox>(dialog, "taxonOwn")->isHidden());
         in<QSpinBox>(dialog, "targetPlants")->setValue(40);
         in<QDateEdit>(dialog, "targetDue")->setDate(QDate(2028, 4, 1));

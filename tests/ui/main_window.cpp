@@ -206,6 +206,34 @@ TEST_CASE("Typing a part of a name, code or target finds the batch") {
     CHECK(holding(QStringLiteral("concha t4")) == 0);
 }
 
+TEST_CASE("Where nothing has the words typed, the list says so and is gone nowhere") {
+    OpenWindow open;
+    auto* find = open.child<QLineEdit>("find");
+    QFocusEvent in(QEvent::FocusIn);
+    QApplication::sendEvent(find, &in);
+    find->setFocus();
+    QTest::keyClicks(find, QStringLiteral("conchx"));
+    QAbstractItemView* list = find->completer()->popup();
+    REQUIRE(list->isVisible());
+    const QString words = list->model()->index(0, 0).data().toString();
+    CHECK(words.toStdString() == "Nothing in this book is called “conchx”.");
+    CHECK(find->accessibleDescription() == words);
+    QTest::keyClick(list, Qt::Key_Down);
+    QTest::keyClick(list, Qt::Key_Return);
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, {},
+                      list->visualRect(list->model()->index(0, 0)).center());
+    CHECK(find->text() == QStringLiteral("conchx"));
+    CHECK(std::holds_alternative<std::monostate>(open.window.selection()));
+    find->setFocus();
+    QTest::keyClick(find, Qt::Key_Backspace);
+    QTest::keyClicks(find, QStringLiteral("a"));
+    CHECK(find->accessibleDescription().isEmpty());
+    CHECK(list->model()->rowCount() == 1);
+    find->clear();
+    QTest::keyClicks(find, QStringLiteral("  "));
+    CHECK(find->completer()->completionModel()->rowCount() == 0);
+}
+
 TEST_CASE("What is found is gone to by Enter, by the list's own keys and by a click in it, again and again") {
     OpenWindow open;
     auto* find = open.child<QLineEdit>("find");

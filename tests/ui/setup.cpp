@@ -11,6 +11,7 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -242,4 +243,22 @@ TEST_CASE("A zone in which something has stood is not taken away, and the place 
     WindowWithPlan open;
     open.child<QPushButton>("removeThing")->click();
     CHECK(open.child<QLabel>("setupRefusal")->text().contains(QStringLiteral("make the zone smaller")));
+}
+
+TEST_CASE("In a full house a new bench is not asked for, and the place says what can be done") {
+    WindowWithPlan open;
+    open.window.setSession(std::make_unique<MemorySession>(HouseBook(), QStringLiteral("new")));
+    open.child<QAction>("setup")->trigger();
+    open.child<QPushButton>("addHouse")->click();
+    open.child<QDoubleSpinBox>("houseWidth")->setValue(1.5);
+    open.child<QPushButton>("keepThing")->click();
+    const HouseBook& book = open.window.session()->book();
+    for (std::size_t benches = 0; !open.child<QLabel>("setupRefusal")->isVisible(); ++benches) {
+        REQUIRE(book.all<Bench>().size() == benches);
+        REQUIRE(benches < 50);
+        open.child<QPushButton>("addBench")->click();
+        if (!open.child<QLabel>("setupRefusal")->isVisible()) open.child<QPushButton>("keepThing")->click();
+    }
+    CHECK(open.child<QLabel>("setupRefusal")->text().startsWith(QStringLiteral("House 1 is full")));
+    CHECK(audit(book).empty());
 }

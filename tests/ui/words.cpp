@@ -29,6 +29,14 @@ TEST_CASE("Temperatures follow the unit chosen and show a decimal only where the
     CHECK(Wording(british, true).temperature(20_degC) == QStringLiteral("68\u00A0°F"));
 }
 
+TEST_CASE("Lengths are told to the millimetre where they have one, and no longer than they need") {
+    const Wording british(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    CHECK(british.metres(Millimetres{12'000}) == QStringLiteral("12.0"));
+    CHECK(british.metres(Millimetres{350}) == QStringLiteral("0.35"));
+    CHECK(british.metres(Millimetres{2'996}) == QStringLiteral("2.996"));
+    CHECK(Wording(QLocale(QLocale::German)).metres(Millimetres{1'040}) == QStringLiteral("1,04"));
+}
+
 TEST_CASE("Dates are in the words and order of the locale") {
     const Day day = *Day::make(2027, 2, 4);
     CHECK(Wording(QLocale(QLocale::English, QLocale::UnitedKingdom)).longDate(day) ==

@@ -1,5 +1,6 @@
 #include "ui/form/labels.h"
 
+#include "ui/form/changes.h"
 #include "ui/words/phrase_words.h"
 
 namespace warmbench::ui {
@@ -24,12 +25,23 @@ TroubleLabel::TroubleLabel(const QString& name, QWidget* parent) : QLabel(parent
 }
 
 void TroubleLabel::tell(const QString& words) {
+    delete m_watch;
     setText(words);
     setVisible(!words.isEmpty());
 }
 
 void TroubleLabel::tell(const Outcome& refusal) {
     tell(refusal ? told(*refusal, Wording(QLocale(), inFahrenheit)) : QString());
+}
+
+void TroubleLabel::tellUntilChanged(const Outcome& refusal, QWidget& form,
+                                    const std::function<bool()>& stands) {
+    tell(refusal);
+    if (!refusal) return;
+    m_watch = new QObject(this);
+    onChange(form, *m_watch, [this, stands] {
+        if (!stands || !stands()) tell(QString());
+    });
 }
 
 void TroubleLabel::useFahrenheit(bool on) {

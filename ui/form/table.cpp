@@ -85,6 +85,11 @@ QTreeWidget* makeTable(const QString& name, const QString& spoken, const QString
 
 void fitColumns(QTreeWidget& table) {
     const int last = table.columnCount() - 1;
+    // A head stands over its numbers, not at the other side of the column.
+    if (const QTreeWidgetItem* first = table.topLevelItem(0))
+        for (int column = 0; column <= last; ++column)
+            if (first->textAlignment(column) & Qt::AlignRight)
+                table.headerItem()->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
     for (int column = 0; column < last; ++column) table.resizeColumnToContents(column);
     fitLast(table);
 }

@@ -126,7 +126,7 @@ void HousePlan::setDrawn(std::optional<PlanShape> shape) {
 /// Draws what the tool draws, from where the button went down to here.
 void HousePlan::drawNew(QPointF to) {
     if (m_tool == Tool::DrawBench) {
-        const Bench like = firstBench(*m_book, *m_house);
+        const Bench like = unplacedBench(*m_book, *m_house);
         if (const auto bench = benchBetween(like, m_pressed, to)) return setDrawn(*bench);
         return setDrawn(std::nullopt);
     }

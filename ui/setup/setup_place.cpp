@@ -274,9 +274,14 @@ void SetupPlace::startHouse() {
 }
 
 void SetupPlace::startBench() {
-    m_shown.reset();
     const HouseId house = *chosenHouse();
-    showForm(formOf(firstBench(*m_book, house)), tr("A new bench"), newKey("bench", house.number));
+    const auto bench = firstBench(*m_book, house);
+    if (!bench)
+        return m_refusal->tell(tr("%1 is full: no place is left in it for one slot more. Make the house "
+                                  "larger, or a bench in it smaller, or put the bench in another house.")
+                                   .arg(text(m_book->get<House>(house).name)));
+    m_shown.reset();
+    showForm(formOf(*bench), tr("A new bench"), newKey("bench", house.number));
 }
 
 void SetupPlace::startZone() {
@@ -293,10 +298,7 @@ void SetupPlace::startContainer() {
 
 void SetupPlace::keep() {
     const auto command = m_form->command();
-    if (!command) {
-        m_refusal->tell(Outcome(command.refusal()));
-        return;
-    }
+    if (!command) return m_refusal->tellUntilChanged(Outcome(command.refusal()), *m_form);
     std::optional<Thing> added;
     if (!m_shown) {
         if (std::get_if<Put<House>>(&command->what)) added = m_book->nextId<House>();
@@ -310,7 +312,8 @@ void SetupPlace::keep() {
     const bool left = !added && m_shown && contentOf(*m_shown) == before;
     if (m_watch && (refusal || left)) m_watch->again();
     if (!refusal && added) choose(*added);
-    m_refusal->tell(refusal);
+    if (refusal) return m_refusal->tellUntilChanged(refusal, *m_form);
+    m_refusal->tell(Outcome());
 }
 
 void SetupPlace::choose(const Thing& thing) {

@@ -3,13 +3,13 @@
 #include <QAbstractItemView>
 #include <QCompleter>
 #include <QEvent>
-#include <QStringListModel>
+#include <QStandardItemModel>
 
 #include <algorithm>
 
 namespace warmbench::ui {
 
-FindBox::FindBox(QWidget* parent) : QLineEdit(parent), m_words(new QStringListModel(this)) {
+FindBox::FindBox(QWidget* parent) : QLineEdit(parent), m_words(new QStandardItemModel(this)) {
     setObjectName(QStringLiteral("find"));
     setPlaceholderText(tr("Find a taxon, batch, target or slot"));
     setAccessibleName(tr("Find a taxon, batch, target or slot"));
@@ -61,9 +61,16 @@ bool FindBox::eventFilter(QObject* watched, QEvent* event) {
 
 void FindBox::search(const QString& typed) {
     m_entries = m_source ? m_source(typed) : QList<FindEntry>();
-    QStringList words;
-    for (const FindEntry& entry : m_entries) words += entry.words;
-    m_words->setStringList(words);
+    m_words->clear();
+    for (const FindEntry& entry : m_entries) m_words->appendRow(new QStandardItem(entry.words));
+    const bool none = m_entries.empty() && !typed.trimmed().isEmpty();
+    const QString words = none ? tr("Nothing in this book is called “%1”.").arg(typed.trimmed()) : QString();
+    if (none) {
+        auto* line = new QStandardItem(words);
+        line->setFlags(Qt::NoItemFlags); // there to be read, not to be gone to
+        m_words->appendRow(line);
+    }
+    setAccessibleDescription(words);
 }
 
 } // namespace warmbench::ui

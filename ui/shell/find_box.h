@@ -6,7 +6,7 @@
 
 #include <functional>
 
-class QStringListModel;
+class QStandardItemModel;
 
 namespace warmbench::ui {
 
@@ -28,13 +28,14 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    /// Lists what holds the words typed, or says that nothing does.
     void search(const QString& typed);
     /// Goes to the entry of these words; false where there is none.
     bool goTo(const QString& words);
 
     Source m_source;
     QList<FindEntry> m_entries; ///< as they stand in the list under the field
-    QStringListModel* m_words;
+    QStandardItemModel* m_words;
 };
 
 } // namespace warmbench::ui

@@ -55,7 +55,7 @@ QPushButton:focus { border: 2px solid @accentColour; padding: 2px 11px; }
 QPushButton:disabled { color: @benchEdge; background: transparent; }
 QTreeView { background: @panel; border: 1px solid @rule; selection-background-color: @accentGround; selection-color: @ink; }
 QTreeView:focus { border: 2px solid @accentColour; }
-QTreeView::item { padding: 4px 6px; }
+QTreeView::item { padding: 4px 0; }
 QHeaderView::section { background: @panel; color: @quietInk; border: none; border-bottom: 1px solid @rule; padding: 5px 8px; }
 QProgressBar { background: @rule; border: none; border-radius: 4px; }
 QProgressBar::chunk { background: @accentColour; border-radius: 4px; }

@@ -41,7 +41,14 @@ void ThingDialog::accept() {
         QDialog::accept();
         return;
     }
-    m_refusal->tell(refusal);
+    // What the fields say wrongly is told until they say it rightly; what the book refuses, until they say
+    // something else.
+    const bool unread = !asked;
+    m_refusal->tellUntilChanged(refusal, *this, [this, unread, refusal] {
+        if (!unread) return false;
+        const auto now = command();
+        return !now && now.refusal() == *refusal;
+    });
 }
 
 } // namespace warmbench::ui

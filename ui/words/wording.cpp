@@ -53,7 +53,8 @@ QString Wording::money(Money amount, const std::string& currency) const {
 }
 
 QString Wording::metres(Millimetres length) const {
-    return m_locale.toString(static_cast<double>(length.parts) / 1000, 'f', 1);
+    const int decimals = length.parts % 100 == 0 ? 1 : length.parts % 10 == 0 ? 2 : 3;
+    return m_locale.toString(static_cast<double>(length.parts) / 1000, 'f', decimals);
 }
 
 QString Wording::cover(Cover cover) const {
