@@ -1,6 +1,7 @@
 #include "core/book/progress.h"
 
 #include "core/book/query.h"
+#include "core/book/weaned.h"
 #include "core/book/whereabouts.h"
 
 #include <algorithm>
@@ -31,6 +32,13 @@ Day growingOnSince(const HouseBook& book, const Stay& stay) {
     }
 }
 
+/// Whether the containers of a stay no longer root in it by the plan's day alone.
+bool onlyPlans(const HouseBook& book, const Stay& stay, Day day) {
+    if (stay.weanedOn) return false;
+    const auto stays = weanedByPlan(book, stay.batch, day);
+    return std::find(stays.begin(), stays.end(), &stay) != stays.end();
+}
+
 } // namespace
 
 const RootCheck* latestCheck(const HouseBook& book, BatchId batch, int container, Day day) {
@@ -53,11 +61,12 @@ CheckSum latestChecks(const HouseBook& book, BatchId batch, Day day) {
     return sum;
 }
 
-Progress progressOn(const HouseBook& book, const Stay& stay, Day day) {
+Progress progressOn(const HouseBook& book, const Stay& stay, Day day, std::optional<Day> today) {
     const Batch& batch = book.get<Batch>(stay.batch);
     if (batch.state == BatchState::Planned) return Progress::Planned;
-    if (stay.stage == Stage::Weaning) return Progress::Weaning;
-    if (stay.stage == Stage::GrowingOn)
+    const bool roots = stay.stage == Stage::Rooting || (today && day <= *today && onlyPlans(book, stay, day));
+    if (!roots && stay.stage == Stage::Weaning) return Progress::Weaning;
+    if (!roots)
         return day - growingOnSince(book, stay) >= batch.recipe.growOnDays.value ? Progress::Ready
                                                                                  : Progress::Weaning;
     const CheckSum found = latestChecks(book, batch.id, day);

@@ -16,8 +16,10 @@ inline constexpr std::array<const char*, 6> progressNames{"planned", "struck",  
 
 /// How far a batch is during one of its stays on a day. Of each container the latest root check up to that
 /// day counts: rooted where half of what was examined had roots, callused where half had roots or callus.
-/// While it is weaned or grown on it is weaning, until the recipe's days of growing on are over.
-[[nodiscard]] Progress progressOn(const HouseBook& book, const Stay& stay, Day day);
+/// While it is weaned or grown on it is weaning, until the recipe's days of growing on are over. What by
+/// `today`, where it is given, is weaned by the plan alone goes on as it roots; later days are as planned.
+[[nodiscard]] Progress progressOn(const HouseBook& book, const Stay& stay, Day day,
+                                  std::optional<Day> today = {});
 
 /// What the latest root checks of all containers up to a day found, summed.
 struct CheckSum {

@@ -14,7 +14,7 @@ StayBar barOf(const HouseBook& book, const Stay& stay, Day today, const Wording&
     bar.stay = stay.id;
     bar.from = stay.from;
     bar.to = stay.to;
-    bar.progress = progressOn(book, stay, std::clamp(today, stay.from, stay.to - 1));
+    bar.progress = progressOn(book, stay, std::clamp(today, stay.from, stay.to - 1), today);
     bar.beginsFixed = batch.state != BatchState::Planned && stay.from <= today;
     const QString zone = text(zoneTitle(book, stay.zone));
     QString containers;

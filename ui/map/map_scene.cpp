@@ -41,8 +41,9 @@ void measureAisles(const House& house, std::vector<SceneBench>& benches, std::si
 
 class SceneBuilder {
 public:
-    SceneBuilder(const HouseBook& book, Day day, const Letters& letters, RootZoneLogs& logs)
-        : m_book(book), m_letters(letters), m_logs(logs) {
+    SceneBuilder(const HouseBook& book, Day day, const Letters& letters, RootZoneLogs& logs,
+                 std::optional<Day> today)
+        : m_book(book), m_letters(letters), m_logs(logs), m_today(today) {
         m_scene.day = day;
     }
 
@@ -122,7 +123,7 @@ private:
         shown.code = text(batch.code);
         shown.letters = m_letters.of(batch.id);
         shown.taxon = nameOf(batch.taxon);
-        shown.progress = progressOn(m_book, stay, m_scene.day);
+        shown.progress = progressOn(m_book, stay, m_scene.day, m_today);
         shown.troubles = troublesOn(m_book, stay, m_scene.day);
         if (!shown.troubles.empty()) ++zone.troubled;
         shown.firstPot = static_cast<int>(m_scene.pots.size());
@@ -181,6 +182,7 @@ private:
     const HouseBook& m_book;
     const Letters& m_letters;
     RootZoneLogs& m_logs;
+    std::optional<Day> m_today;
     MapScene m_scene;
     QHash<std::int64_t, QString> m_names;
     std::vector<int> m_potOf; ///< of the stay at hand: index of the pot of each container number, -1 for none
@@ -223,8 +225,9 @@ const SceneStay* MapScene::find(BatchId id) const {
     return found == stays.end() ? nullptr : &*found;
 }
 
-MapScene mapScene(const HouseBook& book, Day day, const Letters& letters, RootZoneLogs& logs) {
-    return SceneBuilder(book, day, letters, logs).build();
+MapScene mapScene(const HouseBook& book, Day day, const Letters& letters, RootZoneLogs& logs,
+                  std::optional<Day> today) {
+    return SceneBuilder(book, day, letters, logs, today).build();
 }
 
 MapScene mapScene(const HouseBook& book, Day day, const Letters& letters) {

@@ -105,8 +105,10 @@ struct MapScene {
     [[nodiscard]] const SceneStay* find(BatchId id) const;
 };
 
-/// `letters` and `logs` must be of the same book.
-[[nodiscard]] MapScene mapScene(const HouseBook& book, Day day, const Letters& letters, RootZoneLogs& logs);
+/// `letters` and `logs` must be of the same book. With `today` what the plan alone weaned by then is shown as
+/// it roots, as `progressOn` does.
+[[nodiscard]] MapScene mapScene(const HouseBook& book, Day day, const Letters& letters, RootZoneLogs& logs,
+                                std::optional<Day> today = {});
 [[nodiscard]] MapScene mapScene(const HouseBook& book, Day day, const Letters& letters);
 
 /// The fewest rectangles that a simple merge of rows and then of equal neighbours finds: they cover the given

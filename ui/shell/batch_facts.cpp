@@ -54,7 +54,8 @@ QString strikeWords(const Batch& batch, Day day, const Wording& wording) {
 
 } // namespace
 
-Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& wording) {
+Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& wording,
+                 std::optional<Day> today) {
     const Batch& batch = book.get<Batch>(id);
     const ContainerType& type = book.get<ContainerType>(batch.containerType);
     const Stay* stay = stayOn(book, id, day);
@@ -66,7 +67,7 @@ Facts batchFacts(const HouseBook& book, BatchId id, Day day, const Wording& word
                     .arg(wording.cuttings(batch.cuttings()),
                          wording.containers(static_cast<int>(batch.containers.size()), type));
     if (stay)
-        subtitle += wording.progress(progressOn(book, *stay, day));
+        subtitle += wording.progress(progressOn(book, *stay, day, today));
     else if (batch.state == BatchState::Planned)
         subtitle += wording.progress(Progress::Planned);
     facts.subtitle = subtitle.join(QStringLiteral(" · "));

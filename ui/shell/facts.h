@@ -27,9 +27,12 @@ struct Facts {
     std::optional<BatchId> strikes; ///< a planned batch that can be struck from here
 };
 
-[[nodiscard]] Facts batchFacts(const HouseBook& book, BatchId batch, Day day, const Wording& wording);
+/// What stands out of a batch or zone on a day. With `today` what the plan alone weaned by then is told as it
+/// roots, as `progressOn` does.
+[[nodiscard]] Facts batchFacts(const HouseBook& book, BatchId batch, Day day, const Wording& wording,
+                               std::optional<Day> today = {});
 [[nodiscard]] Facts zoneFacts(const HouseBook& book, ZoneId zone, Day day, const Letters& letters,
-                              const Wording& wording);
+                              const Wording& wording, std::optional<Day> today = {});
 /// What a new book still needs before anything can be struck, in the order in which it is best done; empty
 /// when it has all of that.
 [[nodiscard]] QList<Fact> firstSteps(const HouseBook& book);

@@ -104,12 +104,12 @@ void HousePage::showBook(const HouseBook& book, const Letters& letters) {
     m_tray->show(book, letters);
 }
 
-void HousePage::showDay(const HouseBook& book, Day day, const Letters& letters) {
+void HousePage::showDay(const HouseBook& book, Day day, const Letters& letters, Day today) {
     if (day != m_day) m_hand.putBack();
     m_day = day;
     m_book = &book;
     m_tray->showHomeless(book, day, letters);
-    m_map->showScene(mapScene(book, day, letters, m_logs));
+    m_map->showScene(mapScene(book, day, letters, m_logs, today));
     m_dayTitle->setText(m_wording->longDate(day));
 }
 

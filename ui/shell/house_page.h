@@ -28,7 +28,7 @@ public:
     /// Palette, type and wording must outlive the page or be set anew.
     void setLook(const Palette& palette, const TypeSizes& type, const Wording& wording);
     void showBook(const HouseBook& book, const Letters& letters);
-    void showDay(const HouseBook& book, Day day, const Letters& letters);
+    void showDay(const HouseBook& book, Day day, const Letters& letters, Day today);
     /// Marks what is selected and tells its facts.
     void select(const Selection& selection, const Facts& facts);
     /// Adds what becomes of the batch that is selected, if it has been struck.

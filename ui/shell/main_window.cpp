@@ -197,7 +197,7 @@ void MainWindow::refreshPlace() {
 
 void MainWindow::showDay() {
     if (!m_session) return;
-    m_house->showDay(shown(), day(), m_letters);
+    m_house->showDay(shown(), day(), m_letters, m_today);
     m_dayBar->refresh();
     if (std::holds_alternative<ZoneId>(m_selection)) showStays();
     showFacts();
@@ -208,8 +208,8 @@ void MainWindow::showFacts() {
     const HouseBook& book = shown();
     const auto* batch = std::get_if<BatchId>(&m_selection);
     const auto* zone = std::get_if<ZoneId>(&m_selection);
-    m_house->select(m_selection, batch  ? batchFacts(book, *batch, day(), m_wording)
-                                 : zone ? zoneFacts(book, *zone, day(), m_letters, m_wording)
+    m_house->select(m_selection, batch  ? batchFacts(book, *batch, day(), m_wording, m_today)
+                                 : zone ? zoneFacts(book, *zone, day(), m_letters, m_wording, m_today)
                                         : bookFacts(book, day(), m_wording));
     if (batch) m_house->foresee(book, m_opener.recipes(), *batch, day());
     updateActions();

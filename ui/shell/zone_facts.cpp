@@ -35,20 +35,21 @@ void addHeat(Facts& facts, const HouseBook& book, const Zone& zone, Day day, con
     facts.facts.append({say("Air"), wording.temperature(onDay(houseOf(book, zone).air, day))});
 }
 
-QString occupant(const HouseBook& book, const Stay& stay, Day day, const Letters& letters,
+QString occupant(const HouseBook& book, const Stay& stay, Progress progress, const Letters& letters,
                  const Wording& wording) {
     const Batch& batch = book.get<Batch>(stay.batch);
     const QString pots = wording.containers(static_cast<int>(stay.places.size()),
                                             book.get<ContainerType>(batch.containerType));
     return say("%1, %2, %3, until %4")
-        .arg(taxonHtml(book.get<Taxon>(batch.taxon).name), pots,
-             wording.progress(progressOn(book, stay, day)), wording.shortDate(stay.to))
+        .arg(taxonHtml(book.get<Taxon>(batch.taxon).name), pots, wording.progress(progress),
+             wording.shortDate(stay.to))
         .prepend(QStringLiteral("<b>") + letters.of(batch.id) + QStringLiteral("</b> "));
 }
 
 } // namespace
 
-Facts zoneFacts(const HouseBook& book, ZoneId id, Day day, const Letters& letters, const Wording& wording) {
+Facts zoneFacts(const HouseBook& book, ZoneId id, Day day, const Letters& letters, const Wording& wording,
+                std::optional<Day> today) {
     const Zone& zone = book.get<Zone>(id);
     Facts facts;
     facts.above = text(houseOf(book, zone).name);
@@ -65,7 +66,7 @@ Facts zoneFacts(const HouseBook& book, ZoneId id, Day day, const Letters& letter
     for (const StayId stayId : book.staysIn(id)) {
         const Stay& stay = book.get<Stay>(stayId);
         if (stay.from > day || day >= stay.to) continue;
-        here += occupant(book, stay, day, letters, wording);
+        here += occupant(book, stay, progressOn(book, stay, day, today), letters, wording);
         for (const Trouble& trouble : troublesOn(book, stay, day))
             facts.troubles += letters.of(stay.batch) + QStringLiteral(": ") + wording.trouble(trouble);
     }

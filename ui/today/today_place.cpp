@@ -162,6 +162,7 @@ void TodayPlace::weanCurrent(Day day) {
     if (m_day > m_today) return m_refusal->tell(tr("This day is still to come; nothing of it is done yet."));
     const auto command = round::weanCommand(*m_book, current()->batch, day);
     m_refusal->tell(command ? perform(*command) : Outcome(command.refusal()));
+    m_list->setFocus(); // the button that was pressed may be gone with its task
 }
 
 std::optional<Day> TodayPlace::plannedWeaning() const {

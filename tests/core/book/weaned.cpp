@@ -1,5 +1,6 @@
 #include "core/book/weaned.h"
 
+#include "core/book/progress.h"
 #include "tests/support/small_book.h"
 
 #include <catch2/catch.hpp>
@@ -67,4 +68,18 @@ TEST_CASE("What is grown on without weaning no longer roots, and neither does wh
 TEST_CASE("Nothing of a batch that is only planned is weaned by the plan") {
     SmallBook small = smallBook();
     CHECK(weanedByPlan(small.book, small.planned, day("2027-06-01")).empty());
+}
+
+TEST_CASE("What the plan alone weaned goes on as it roots up to today, and as planned from then on") {
+    SmallBook small = smallBook();
+    const auto progress = [&](const char* on, std::optional<Day> today) {
+        return progressOn(small.book, small.book.get<Stay>(small.weaning), day(on), today);
+    };
+    CHECK(progress("2027-04-05", day("2027-04-05")) == Progress::Struck);
+    perform(small.book, {RecordCheck{{{}, small.struck, 1, day("2027-03-30"), 5, 5, 0, 0, 0, {}, ""}}});
+    CHECK(progress("2027-04-05", day("2027-04-05")) == Progress::Rooted);
+    CHECK(progress("2027-04-05", day("2027-04-04")) == Progress::Weaning);
+    CHECK(progress("2027-04-05", std::nullopt) == Progress::Weaning);
+    perform(small.book, {WeanStay{small.weaning, day("2027-04-01")}});
+    CHECK(progress("2027-04-05", day("2027-04-05")) == Progress::Weaning);
 }
