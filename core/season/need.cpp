@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "core/rooting/prior/recipe_prior.h"
 #include "core/rooting/strike_count.h"
+#include "core/season/stock_yield.h"
 
 #include <algorithm>
 #include <cmath>
@@ -27,7 +28,27 @@ struct Chance {
     std::optional<StrikeWindow> late;  ///< in the days asked for, though late
     std::optional<StrikeWindow> later; ///< the first one after the days asked for that is in time
     std::optional<StrikeWindow> next;  ///< the first one from the first day asked for on, in time or not
+    bool given = true;   ///< its stock gives this wood in one of its flushes; true where the book has none
+    bool covered = true; ///< a zone has a cover that suits; true where the book has no zone
 };
+
+/// Whether the wood of a recipe can be had at all, and has somewhere to root.
+void look(Chance& chance, const HouseBook& book, TaxonId taxon) {
+    const Recipe& recipe = chance.way.recipe;
+    bool any = false;
+    bool given = false;
+    for (const auto& [id, stock] : book.all<Stock>()) {
+        if (stock.taxon != taxon) continue;
+        any = true;
+        given = given || yields(stock, recipe.wood);
+    }
+    chance.given = given || !any;
+    const auto& zones = book.all<Zone>();
+    const std::vector<Cover>& covers = recipe.covers.value;
+    chance.covered = zones.empty() || std::any_of(zones.begin(), zones.end(), [&](const auto& entry) {
+                         return std::find(covers.begin(), covers.end(), entry.second.cover) != covers.end();
+                     });
+}
 
 std::optional<Chance> chanceOf(const HouseBook& book, const Recipe& recipe, const PlanRequest& request,
                                Day due) {
@@ -61,14 +82,16 @@ Phrase woodWords(const Way& way) {
     return woodNames[static_cast<std::size_t>(way.recipe.wood)];
 }
 
-/// The chance to take up: in time now rather than late, then her own recipe, then the better take.
+/// The chance to take up: a wood that her stock gives and a zone is there for, then her own recipe, then the
+/// better take.
 template <class Has>
 const Chance* bestOf(const std::vector<Chance>& chances, Has has) {
     const Chance* best = nullptr;
     for (const Chance& chance : chances) {
         if (!has(chance)) continue;
         const auto rank = [](const Chance& one) {
-            return std::make_tuple(one.way.recipe.id.number != 0, one.way.meanTake(), -one.way.daysToReady);
+            return std::make_tuple(one.given, one.covered, one.way.recipe.id.number != 0, one.way.meanTake(),
+                                   -one.way.daysToReady);
         };
         if (!best || rank(chance) > rank(*best)) best = &chance;
     }
@@ -121,7 +144,9 @@ void decide(TargetNeed& need, const std::vector<Chance>& chances, Day from, Day 
     const Chance* late = bestOf(chances, [](const Chance& one) { return one.late.has_value(); });
     // A few days only are better than none in time.
     if (!now && !later) later = bestOf(chances, [](const Chance& one) { return one.later.has_value(); });
-    if (later && (!now || later->later->first - now->now->last > 60)) {
+    // What her stock never gives is not struck now either.
+    const bool sooner = now && (now->given || (later && !later->given));
+    if (later && (!sooner || later->later->first - now->now->last > 60)) {
         need.state = NeedState::Later;
         need.ahead = wayIn(*later, *later->later, *later->later, need.missing, sureness);
         need.why = phrase("%1 cuttings can be struck in time from %2 to %3", woodWords(later->way),
@@ -209,7 +234,10 @@ TargetNeed targetNeed(const HouseBook& book, const RecipeLibrary& library, const
     }
     std::vector<Chance> chances;
     for (const Recipe& recipe : recipesFor(book, library, book.get<Taxon>(target.taxon), target.wood))
-        if (auto chance = chanceOf(book, recipe, request, target.due)) chances.push_back(std::move(*chance));
+        if (auto chance = chanceOf(book, recipe, request, target.due)) {
+            look(*chance, book, target.taxon);
+            chances.push_back(std::move(*chance));
+        }
     if (chances.empty())
         noRecipe(need, target.wood);
     else

@@ -1,6 +1,8 @@
 #include "ui/form/form_style.h"
 
+#include <QDialog>
 #include <QPainter>
+#include <QPushButton>
 #include <QStyleOption>
 #include <QTreeView>
 
@@ -69,8 +71,17 @@ void FormStyle::drawComplexControl(ComplexControl control, const QStyleOptionCom
     painter->restore();
 }
 
+void FormStyle::polish(QWidget* widget) {
+    QProxyStyle::polish(widget);
+    auto* button = qobject_cast<QPushButton*>(widget);
+    if (button && !qobject_cast<QDialog*>(button->window())) button->setAutoDefault(true);
+}
+
 int FormStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
-    if (metric == PM_FocusFrameHMargin && qobject_cast<const QTreeView*>(widget)) return cellMargin;
+    // Qt's own list of files has columns of fixed widths, with no room for that.
+    if (metric == PM_FocusFrameHMargin && qobject_cast<const QTreeView*>(widget) &&
+        !widget->inherits("QFileDialogTreeView"))
+        return cellMargin;
     return QProxyStyle::pixelMetric(metric, option, widget);
 }
 

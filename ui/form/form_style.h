@@ -14,6 +14,9 @@ public:
                        const QWidget* widget) const override;
     void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option, QPainter* painter,
                             const QWidget* widget) const override;
+    using QProxyStyle::polish;
+    /// Enter presses a button in the main window as it does in a dialog, where Qt does so of itself.
+    void polish(QWidget* widget) override;
     /// The cells of lists with columns keep their words as far from their edges as their heads do, so that a
     /// number at the right of one does not touch the words of the next.
     int pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const override;

@@ -164,3 +164,37 @@ TEST_CASE("In the southern hemisphere the season is half a year away") {
     nursery.want(40, dated(2027, 7, 1));
     CHECK(onlyNeed(nursery, dated(2027, 2, 1), 28).state == NeedState::Now);
 }
+
+TEST_CASE(
+    "Of several woods the one that the stock gives is taken, though another is in season and roots better") {
+    SeasonBook nursery;
+    Recipe soft = semiRipe(nursery.taxon);
+    soft.wood = Wood::Softwood;
+    soft.name = "soft";
+    soft.season.value = Season{{5, 1}, {7, 10}};
+    soft.takePercent.value = {90, 95};
+    nursery.add(semiRipe(nursery.taxon));
+    nursery.add(soft);
+    const TargetId id = nursery.want(40, on(12, 31));
+    const auto needIn = [&] {
+        const PlanRequest request{on(6, 1), 28, 900, {}};
+        return targetNeed(nursery.book, builtIn(), request, forecastFor(nursery.book, request), id);
+    };
+    // The stock gives semi-ripe cuttings alone.
+    TargetNeed need = needIn();
+    CHECK(need.state == NeedState::Later);
+    REQUIRE(need.anyWay());
+    CHECK(need.anyWay()->recipe.wood == Wood::SemiRipe);
+
+    Stock both = nursery.book.get<Stock>(nursery.stock);
+    both.flushes.push_back(both.flushes.front());
+    both.flushes.back().wood = Wood::Softwood;
+    REQUIRE(nursery.book.perform({Put<Stock>{both}}));
+    need = needIn();
+    CHECK(need.state == NeedState::Now);
+    CHECK(need.anyWay()->recipe.wood == Wood::Softwood);
+
+    // With no stock at all, the wood in season is as good as any.
+    REQUIRE(nursery.book.perform({Remove<Stock>{nursery.stock}}));
+    CHECK(needIn().anyWay()->recipe.wood == Wood::Softwood);
+}
