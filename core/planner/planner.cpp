@@ -7,7 +7,9 @@
 #include "core/planner/horizon.h"
 #include "core/planner/reasons/compromises.h"
 #include "core/planner/reasons/reasons.h"
+#include "core/planner/refusals.h"
 #include "core/planner/search/stream.h"
+#include "core/planner/search/team.h"
 
 #include <algorithm>
 #include <array>
@@ -23,34 +25,12 @@ namespace warmbench::planner {
 namespace {
 
 using search::Cooling;
+using search::Found;
 using search::Stream;
+using search::Team;
 
 /// A problem with more days times zones than this is not tried: its tables would not fit into memory.
 constexpr std::int64_t mostZoneDays = 20'000'000;
-
-/// What held and pinned things rule out by themselves.
-Outcome impossible(const search::Model& model) {
-    const Problem& problem = *model.problem;
-    for (std::size_t z = 0; z < model.zones.size(); ++z)
-        if (!model.zones[z].held.empty() && model.zones[z].heldChoices.empty())
-            return Refusal{problem.zones[z].id,
-                           phrase("no set-point, nor off, suits all that is held there together")};
-    for (std::size_t b = 0; b < model.batches.size(); ++b)
-        if (model.batches[b].pinned && model.batches[b].strikeLast < model.batches[b].strikeFirst)
-            return Refusal{problem.batches[b].id,
-                           phrase("cannot be placed as pinned: no zone and day suit it")};
-    return {};
-}
-
-/// A pinned batch that the answer leaves out.
-Outcome brokenPin(const Problem& problem, const Answer& answer) {
-    for (const UnplacedBatch& unplaced : answer.unplaced)
-        if (problem.batches[static_cast<std::size_t>(unplaced.batch)].pin)
-            return Refusal{
-                problem.batches[static_cast<std::size_t>(unplaced.batch)].id,
-                phrase("cannot be placed as pinned together with the other pinned and held batches")};
-    return {};
-}
 
 /// One call of `solve`.
 class Run {
@@ -61,12 +41,13 @@ public:
 
     Result<Solved> solve() {
         if (const Outcome refusal = impossible(m_model)) return refusalOf(*refusal);
-        begin(m_streams[0]);
+        if (Team::suits(m_model)) beginTeam();
+        if (!m_team) begin(m_streams[0]);
         if (m_options.rounds)
-            searchByRounds(*m_options.rounds);
+            m_team ? searchTogether(*m_options.rounds) : searchByRounds(*m_options.rounds);
         else
-            searchByTime();
-        Stream& best = *bestStream();
+            m_team ? searchTogether() : searchByTime();
+        Found& best = m_team ? m_team->found() : bestStream()->found();
         if (const Outcome refusal = brokenPin(m_problem, best.answer())) return refusalOf(*refusal);
         Solved solved;
         solved.answer = best.takeAnswer();
@@ -90,8 +71,16 @@ private:
     static constexpr double secondsToCool = 0.02; ///< a batch
     static constexpr double mostBesides = 0.4;    ///< of the time: search in the thread of the bound,
     static constexpr double longestBesides = 1;   ///< and at most so many seconds
+    static constexpr double timeToPlan = 0.02;    ///< of the time: then it is known how fast the search goes
     static constexpr int exchanges = 16;          ///< times at which streams by rounds look at each other
     static constexpr std::int64_t step = 16;      ///< rounds between two looks at the clock
+    // A team: legs, in seconds or in rounds of each walk, and how much of the second thread is the bound's.
+    static constexpr int mostLegs = 60;
+    static constexpr std::int64_t roundsOfLeg = 500;
+    static constexpr double shortestLeg = 0.1;
+    static constexpr double longestLeg = 1;
+    static constexpr double boundPart = 0.15;
+    static constexpr double longestBound = 600;
 
     [[nodiscard]] double elapsed() const {
         return std::chrono::duration<double>(std::chrono::steady_clock::now() - m_begin).count();
@@ -103,7 +92,7 @@ private:
         });
     }
     [[nodiscard]] std::int64_t rounds() const {
-        std::int64_t sum = 0;
+        std::int64_t sum = m_team ? m_team->rounds() : 0;
         for (const auto& stream : m_streams) sum += stream ? stream->rounds() : 0;
         return sum;
     }
@@ -229,7 +218,7 @@ private:
         while (!stopped()) {
             const double progress = (elapsed() - begun) / (end - begun);
             // Once it is known how fast it goes.
-            if (!planned && progress > 0.02) {
+            if (!planned && progress > timeToPlan) {
                 cooling = stream.coolingFor(static_cast<double>(stream.rounds() - before) / progress);
                 planned = true;
             }
@@ -239,6 +228,86 @@ private:
         }
         stream.finish([&] { return isOver(end + (m_options.seconds - searchEnd()) / 3); });
         publish(stream, 0);
+    }
+
+    /// A team with its first plan; none where that leaves out what is pinned, which a walk of the whole house
+    /// may find room for.
+    void beginTeam() {
+        m_team.emplace(m_model, m_options.seed);
+        const bool isByTime = !m_options.rounds;
+        m_team->begin([&] { return m_stop.stop_requested() || (isByTime && elapsed() >= searchEnd()); },
+                      [this] { return m_stop.stop_requested(); });
+        if (!m_stop.stop_requested() && m_team->leavesPinnedOut()) m_team.reset();
+        if (m_team) publishTeam();
+    }
+
+    void searchTogether(std::int64_t rounds) {
+        const search::Stopped stopped = [&] { return m_stop.stop_requested(); };
+        m_bound = roundedUp(shareBound(m_problem, zoneKinds(m_problem), m_stop), costStep(m_problem));
+        const auto total = static_cast<double>(rounds);
+        const Cooling cooling = Cooling::forRounds(2 * total, m_problem.batches.size());
+        const std::int64_t legs = std::clamp<std::int64_t>(rounds / roundsOfLeg, 1, mostLegs);
+        for (std::int64_t leg = 0; leg < legs && !stopped() && !proven(); ++leg) {
+            const std::int64_t done = rounds * leg / legs;
+            const std::int64_t until = rounds * (leg + 1) / legs;
+            const auto along = [&](std::int64_t r) { return static_cast<double>(done + r) / total; };
+            m_team->walk({along, along(until - done), false, m_options.threads > 1}, cooling, stopped,
+                         stopped);
+            publishTeam();
+        }
+        m_team->finish(stopped);
+        publishTeam();
+    }
+
+    void searchTogether() {
+        const double end = searchEnd();
+        const search::Stopped stopped = [&] { return isOver(end); };
+        std::stop_source boundEnded;
+        const std::stop_callback passOn(m_stop, [&] { boundEnded.request_stop(); });
+        const double boundTime = std::min(longestBound, m_options.seconds * boundPart);
+        if (m_options.threads < 2) boundAtOnce(boundTime);
+        std::jthread second;
+        if (m_options.threads > 1)
+            second = std::jthread([&] {
+                improveBound(
+                    m_problem, {}, [&] { return m_total.load(); },
+                    [&](std::int64_t bound) { m_bound = bound; }, boundEnded.get_token());
+            });
+        const double begun = elapsed();
+        const auto along = [&](std::int64_t) { return (elapsed() - begun) / (end - begun); };
+        const double leg = std::clamp(m_options.seconds / mostLegs, shortestLeg, longestLeg) / (end - begun);
+        // Seconds of one walk.
+        const auto walked = [&](double until) {
+            return until - begun + (m_options.threads < 2 ? 0 : std::max(0.0, until - boundTime));
+        };
+        Cooling cooling;
+        bool planned = false;
+        while (!stopped()) {
+            const bool isAlone = m_options.threads < 2 || elapsed() < boundTime;
+            if (!isAlone && second.joinable()) {
+                boundEnded.request_stop();
+                second.join();
+            }
+            const double now = along(0);
+            if (!planned && now > timeToPlan) {
+                const double rounds = static_cast<double>(m_rounds) * walked(end) / walked(elapsed());
+                cooling = Cooling::forRounds(rounds, m_problem.batches.size());
+                planned = true;
+            }
+            m_team->walk({along, now + leg, isAlone, true}, cooling, stopped,
+                         [this] { return m_stop.stop_requested(); });
+            publishTeam();
+        }
+        boundEnded.request_stop();
+        m_team->finish([&] { return isOver(end + (m_options.seconds - searchEnd()) / 3); });
+        publishTeam();
+    }
+
+    void publishTeam() {
+        m_total = m_team->found().total();
+        m_rounds = m_team->rounds();
+        const std::lock_guard lock(m_reporting);
+        report();
     }
 
     void publish(const Stream& stream, std::int64_t newRounds) {
@@ -255,6 +324,7 @@ private:
     std::stop_token m_stop;
     search::Model m_model;
     std::array<std::optional<Stream>, streamCount> m_streams; ///< the second once it is needed
+    std::optional<Team> m_team;                               ///< of a large house, in place of streams
     std::mutex m_reporting;
     std::atomic<std::int64_t> m_total = std::numeric_limits<std::int64_t>::max(); ///< of the best answer
     std::atomic<std::int64_t> m_bound = 0;

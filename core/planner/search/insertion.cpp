@@ -14,7 +14,7 @@ constexpr int none = std::numeric_limits<int>::max();
 } // namespace
 
 Inserter::Inserter(const Model& model)
-    : m_model(&model), m_strikes(wordsOf(model.days)), m_starts(wordsOf(model.days)),
+    : m_model(&model), m_scope(&model.whole), m_strikes(wordsOf(model.days)), m_starts(wordsOf(model.days)),
       m_barredDays(wordsOf(model.days)), m_inTheWay(wordsOf(model.days)) {
     std::size_t most = 0;
     for (const BatchModel& batch : model.batches) most = std::max(most, batch.stays.size());
@@ -123,13 +123,16 @@ void Inserter::lookForStand(const Look& look) {
     if (pinned || (look.stay == 0 && m_wish))
         return lookAtOnly(look, pinned ? m_batch->pinnedZone : m_wish->zone);
     // An even part of the zones of all options, from a random one on.
-    const int looks = std::min(m_taste.looks, stay.choices);
-    const bool all = looks == stay.choices;
-    int share = all ? 0 : m_random->below(stay.choices);
+    int choices = 0;
+    for (const StayOption& option : stay.options) choices += static_cast<int>(zonesFor(option).size());
+    if (choices == 0) return;
+    const int looks = std::min(m_taste.looks, choices);
+    const bool all = looks == choices;
+    int share = all ? 0 : m_random->below(choices);
     for (const StayOption& option : stay.options) {
-        share += static_cast<int>(m_model->classes[at(option.zoneClass)].zones.size()) * looks;
-        lookAtOption(look, option, share / stay.choices, all);
-        share %= stay.choices;
+        share += static_cast<int>(zonesFor(option).size()) * looks;
+        lookAtOption(look, option, share / choices, all);
+        share %= choices;
     }
 }
 
@@ -185,7 +188,7 @@ void Inserter::lookAtOption(const Look& look, const StayOption& option, int trie
     const bool mayStay = nextMayStay(look.stay, option);
     const int shortest = gatherStarts(look, option, mayStay);
     if (shortest == none) return;
-    const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
+    const std::vector<int>& zones = zonesFor(option);
     const int count = static_cast<int>(zones.size());
     if (looksFirst)
         for (const int zone : m_taste.alwaysLooked)

@@ -39,6 +39,9 @@ class Inserter {
 public:
     explicit Inserter(const Model& model);
 
+    /// Looks only into the zones of a scope, which must live, from now on.
+    void keepTo(const Scope& scope) { m_scope = &scope; }
+
     /// Fills `plan` with the cheapest way found and returns its whole cost, mats at their weight; `never`
     /// when there is none that costs at most what leaving the batch out costs.
     std::int64_t best(const State& state, int batch, const Taste& taste, Random& random, Plan& plan);
@@ -96,6 +99,9 @@ private:
     [[nodiscard]] int gatherStarts(const Look& look, const StayOption& option, bool mayStay);
     void tryZone(const Look& look, const StayOption& option, int zone, int shortest, bool mayStay);
     void tryStand(const Look& look, const Stand& stand, std::int64_t mat, bool mayStay);
+    [[nodiscard]] const std::vector<int>& zonesFor(const StayOption& option) const {
+        return m_scope->zonesOfClass[at(option.zoneClass)];
+    }
     [[nodiscard]] const Rest& rest(int stay, int day) const {
         return m_rest[at(stay)][at(day - m_batch->stays[at(stay)].firstStart)];
     }
@@ -115,6 +121,7 @@ private:
     bool placeSlots(Plan& plan);
 
     const Model* m_model;
+    const Scope* m_scope;
     const State* m_state = nullptr;
     const BatchModel* m_batch = nullptr;
     int m_index = 0;

@@ -183,7 +183,6 @@ void addOptions(const Model& model, const StayRule& rule, const Stopped& stopped
                 continue;
             }
             stay.options.push_back(option);
-            stay.choices += static_cast<int>(model.classes[c].zones.size());
         }
     }
 }
@@ -223,7 +222,6 @@ BatchModel batchOf(const Model& model, const Batch& batch, bool isSearched, cons
     for (const StayRule& rule : batch.stays) {
         stay.options.clear();
         stay.allTerms.clear();
-        stay.choices = 0;
         stay.firstStart = first;
         stay.lastStart = last;
         int shortest = longestStay;
@@ -246,6 +244,7 @@ Model::Model(const Problem& source, const Making& making)
     addHeld(*this);
     makeBatches(making);
     makeSizes();
+    whole = Scope::whole(*this);
     for (std::size_t b = 0; b < batches.size(); ++b) {
         const Batch& batch = source.batches[b];
         BatchModel& made = batches[b];

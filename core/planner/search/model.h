@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/planner/problem.h"
+#include "core/planner/search/scope.h"
 
 #include <cstdint>
 #include <functional>
@@ -70,7 +71,6 @@ struct StayModel {
     int lastStart = -1;
     std::vector<StayOption> options;
     std::vector<StayTerms> allTerms; ///< option by option, day by day
-    int choices = 0;                 ///< zones of all options together
 
     [[nodiscard]] const StayTerms& terms(const StayOption& option, int day) const {
         return allTerms[option.firstTerms + (option.steady ? 0U : static_cast<unsigned>(day - firstStart))];
@@ -135,6 +135,7 @@ struct Model {
     std::int64_t scatterCost = 0;
     std::int64_t worth = 0; ///< value of all batches that are not pinned
     std::vector<ZoneClass> classes;
+    Scope whole; ///< all zones and batches
     std::vector<ZoneModel> zones;
     std::vector<BatchModel> batches;
     std::vector<int> batchOfStay;

@@ -6,14 +6,24 @@
 namespace warmbench::planner::search {
 
 Ruin::Ruin(const Model& model)
-    : m_model(&model), m_chosen(model.batches.size(), 0), m_byStock(model.problem->stocks.size()) {
+    : m_model(&model), m_scope(&model.whole), m_chosen(model.batches.size(), 0),
+      m_byStock(model.problem->stocks.size()) {
     for (std::size_t b = 0; b < model.problem->batches.size(); ++b)
         if (const auto& stock = model.problem->batches[b].stock; stock)
             m_byStock[at(*stock)].push_back(static_cast<int>(b));
 }
 
+int Ruin::anyBatch(Random& random) const {
+    return m_scope->batches[at(random.below(static_cast<int>(m_scope->batches.size())))];
+}
+
+int Ruin::anyZone(int zoneClass, Random& random) const {
+    const std::vector<int>& zones = m_scope->zonesOfClass[at(zoneClass)];
+    return zones.empty() ? -1 : zones[at(random.below(static_cast<int>(zones.size())))];
+}
+
 void Ruin::add(int batch, std::vector<int>& batches) {
-    if (m_chosen[at(batch)] == m_call) return;
+    if (m_chosen[at(batch)] == m_call || m_scope->holds[at(batch)] == 0) return;
     m_chosen[at(batch)] = m_call;
     batches.push_back(batch);
 }
@@ -22,12 +32,11 @@ void Ruin::choose(const State& state, int size, Random& random, bool run, std::v
                   std::vector<Wish>& wishes) {
     ++m_call;
     batches.clear();
-    const int count = static_cast<int>(m_model->batches.size());
-    const int seed = random.below(count);
     wishes.clear();
+    const int seed = anyBatch(random);
     switch (run ? 6 + random.below(3) : random.below(12)) {
     case 0:
-        for (int i = 0; i < size; ++i) add(random.below(count), batches);
+        for (int i = 0; i < size; ++i) add(anyBatch(random), batches);
         break;
     case 1:
     case 2:
@@ -84,17 +93,17 @@ void Ruin::addAlike(const State& state, int seed, int size, Random& random, std:
     const int middle = stay.firstStart + random.below(stay.lastStart - stay.firstStart + 1) + 5;
     for (int tries = 0; tries < 4 && static_cast<int>(batches.size()) < size; ++tries) {
         const StayOption& option = stay.options[at(random.below(static_cast<int>(stay.options.size())))];
-        const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
-        addStaysIn(state, zones[at(random.below(static_cast<int>(zones.size())))], middle - spread,
-                   middle + spread, size - static_cast<int>(batches.size()), random, batches);
+        const int zone = anyZone(option.zoneClass, random);
+        if (zone < 0) continue;
+        addStaysIn(state, zone, middle - spread, middle + spread, size - static_cast<int>(batches.size()),
+                   random, batches);
     }
 }
 
 void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches,
                     std::vector<Wish>& wishes) {
     // Rather for one that is left out.
-    const int count = static_cast<int>(m_model->batches.size());
-    for (int tries = 0; tries < 16 && state.isPlaced(seed); ++tries) seed = random.below(count);
+    for (int tries = 0; tries < 16 && state.isPlaced(seed); ++tries) seed = anyBatch(random);
     add(seed, batches);
     const BatchModel& batch = m_model->batches[at(seed)];
     int day = batch.strikeFirst;
@@ -104,10 +113,9 @@ void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<in
         const StayOption& option = stay.options[at(random.below(static_cast<int>(stay.options.size())))];
         const StayTerms& terms = stay.terms(option, day);
         if (terms.length() == 0) return;
-        const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
-        const int zone = &stay == &batch.stays[0] && batch.pinnedZone >= 0
-                             ? batch.pinnedZone
-                             : zones[at(random.below(static_cast<int>(zones.size())))];
+        const bool pinned = &stay == &batch.stays[0] && batch.pinnedZone >= 0;
+        const int zone = pinned ? batch.pinnedZone : anyZone(option.zoneClass, random);
+        if (zone < 0) return;
         if (wishes.empty()) wishes.push_back({seed, zone, option.state, day});
         // What is in the way: another state, or as much as takes the slots that it needs.
         const std::vector<int>& stays = state.staysIn(zone);
@@ -131,9 +139,9 @@ void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<in
 void Ruin::makeRun(const State& state, int size, Random& random, std::vector<int>& batches,
                    std::vector<Wish>& wishes) {
     // A zone at another state for some days: what stands there in them, and others that it would suit.
-    const int zone = random.below(static_cast<int>(m_model->zones.size()));
+    const int zone = m_scope->zones[at(random.below(static_cast<int>(m_scope->zones.size())))];
     const int kind = m_model->zones[at(zone)].zoneClass;
-    const int seed = random.below(static_cast<int>(m_model->batches.size()));
+    const int seed = anyBatch(random);
     const StayModel& stay = m_model->batches[at(seed)].stays[0];
     if (stay.lastStart < stay.firstStart) return;
     int states = 0;
@@ -149,10 +157,10 @@ void Ruin::makeRun(const State& state, int size, Random& random, std::vector<int
             add(m_model->batchOfStay[at(other)], batches);
     }
     add(seed, batches);
-    const int count = static_cast<int>(m_model->batches.size());
+    const int count = static_cast<int>(m_scope->batches.size());
     const int start = random.below(count);
     for (int i = 0; i < std::min(count, 64) && static_cast<int>(batches.size()) < size + 4; ++i) {
-        const int batch = (start + i) % count;
+        const int batch = m_scope->batches[at((start + i) % count)];
         const StayModel& first = m_model->batches[at(batch)].stays[0];
         if (first.lastStart < from || first.firstStart >= to) continue;
         if (std::any_of(first.options.begin(), first.options.end(), [&](const StayOption& option) {
@@ -167,15 +175,13 @@ void Ruin::makeRun(const State& state, int size, Random& random, std::vector<int
 
 void Ruin::exchangeRuns(const State& state, int seed, Random& random, std::vector<int>& batches,
                         std::vector<Wish>& wishes) {
-    const int count = static_cast<int>(m_model->batches.size());
-    for (int tries = 0; tries < 16 && !state.isPlaced(seed); ++tries) seed = random.below(count);
+    for (int tries = 0; tries < 16 && !state.isPlaced(seed); ++tries) seed = anyBatch(random);
     if (!state.isPlaced(seed)) return;
     const Stand& stand = state.plan(seed).stands[0];
     const StayModel& stay = m_model->batches[at(seed)].stays[0];
     const StayOption& option = stay.options[at(random.below(static_cast<int>(stay.options.size())))];
-    const std::vector<int>& zones = m_model->classes[at(option.zoneClass)].zones;
-    const int other = zones[at(random.below(static_cast<int>(zones.size())))];
-    if (other == stand.zone) return add(seed, batches);
+    const int other = anyZone(option.zoneClass, random);
+    if (other < 0 || other == stand.zone) return add(seed, batches);
     const int wider = random.below(12);
     addStaysIn(state, stand.zone, stand.from - wider, stand.to + wider, 8, random, batches);
     const std::size_t first = batches.size();
@@ -187,8 +193,7 @@ void Ruin::exchangeRuns(const State& state, int seed, Random& random, std::vecto
 }
 
 void Ruin::addRun(const State& state, int seed, int size, Random& random, std::vector<int>& batches) {
-    const int count = static_cast<int>(m_model->batches.size());
-    for (int tries = 0; tries < 16 && !state.isPlaced(seed); ++tries) seed = random.below(count);
+    for (int tries = 0; tries < 16 && !state.isPlaced(seed); ++tries) seed = anyBatch(random);
     if (!state.isPlaced(seed)) return add(seed, batches);
     const std::vector<Stand>& stands = state.plan(seed).stands;
     const Stand& stand = stands[random.onceIn(2) ? 0 : at(random.below(static_cast<int>(stands.size())))];
@@ -196,17 +201,16 @@ void Ruin::addRun(const State& state, int seed, int size, Random& random, std::v
     add(seed, batches);
     addStaysIn(state, stand.zone, stand.from - wider, stand.to + wider, size + 4, random, batches);
     if (!random.onceIn(3)) return;
-    const std::vector<int>& zones = m_model->classes[at(m_model->zones[at(stand.zone)].zoneClass)].zones;
-    addStaysIn(state, zones[at(random.below(static_cast<int>(zones.size())))], stand.from - wider,
-               stand.to + wider, size + 4, random, batches);
+    const int other = anyZone(m_model->zones[at(stand.zone)].zoneClass, random);
+    if (other >= 0) addStaysIn(state, other, stand.from - wider, stand.to + wider, size + 4, random, batches);
 }
 
 void Ruin::addLeftOut(const State& state, int size, Random& random, std::vector<int>& batches) {
-    const int count = static_cast<int>(m_model->batches.size());
+    const int count = static_cast<int>(m_scope->batches.size());
     const int start = random.below(count);
     const int looks = std::min(count, 64);
     for (int i = 0; i < looks && size > 0; ++i) {
-        const int batch = (start + i) % count;
+        const int batch = m_scope->batches[at((start + i) % count)];
         if (state.isPlaced(batch) || m_chosen[at(batch)] == m_call) continue;
         if (m_model->batches[at(batch)].strikeLast < m_model->batches[at(batch)].strikeFirst) continue;
         add(batch, batches);

@@ -15,6 +15,9 @@ class Ruin {
 public:
     explicit Ruin(const Model& model);
 
+    /// Takes out only what a scope, which must live, holds, from now on; it must hold a batch.
+    void keepTo(const Scope& scope) { m_scope = &scope; }
+
     /// Fills `batches` with distinct batches, placed or not, about `size` of them, and `wishes` with where
     /// some of them are to stand when they are placed again, the first first. With `run` a mat's run is
     /// made or exchanged.
@@ -22,6 +25,9 @@ public:
                 std::vector<Wish>& wishes);
 
 private:
+    [[nodiscard]] int anyBatch(Random& random) const;
+    /// One of the zones of a class, -1 where there is none.
+    [[nodiscard]] int anyZone(int zoneClass, Random& random) const;
     void add(int batch, std::vector<int>& batches);
     void addStaysIn(const State& state, int zone, int from, int to, int size, Random& random,
                     std::vector<int>& batches);
@@ -36,6 +42,7 @@ private:
     void addLeftOut(const State& state, int size, Random& random, std::vector<int>& batches);
 
     const Model* m_model;
+    const Scope* m_scope;
     std::vector<unsigned> m_chosen; ///< by batch, the call in which it was chosen last
     unsigned m_call = 0;
     std::vector<int> m_stays;

@@ -10,7 +10,7 @@ State::State(const Model& model)
       m_full(model.zones.size() * model.sizes.size(), model.days), m_idle(model.zones.size(), model.days),
       m_asked(model.zones.size() * at(model.states), model.days), m_demands(m_free.size(), 0),
       m_staysIn(model.zones.size()), m_heldChoice(model.zones.size(), 0), m_occupancy(model.zones.size()),
-      m_hands(model.hands), m_left(model.yield) {
+      m_hands(model.hands), m_handsAside(model.hands.size(), 0), m_limit(model.yield), m_left(model.yield) {
     for (const BatchModel& batch : model.batches) m_cost += batch.value;
     for (const auto& stock : model.yield) m_used.emplace_back(stock.size(), 0);
     for (auto& left : m_left)
@@ -114,13 +114,34 @@ void State::strike(int batch, int day, std::int64_t cuttings) {
     const std::optional<int>& stock = m_model->problem->batches[at(batch)].stock;
     if (!stock || cuttings == 0) return;
     std::vector<std::int64_t>& used = m_used[at(*stock)];
-    std::vector<std::int64_t>& left = m_left[at(*stock)];
-    const std::vector<std::int64_t>& yield = m_model->yield[at(*stock)];
     for (int d = day; d < m_model->days; ++d) used[at(d)] += cuttings;
+    findLeft(*stock);
+}
+
+void State::findLeft(int stock) {
+    const std::vector<std::int64_t>& used = m_used[at(stock)];
+    const std::vector<std::int64_t>& limit = m_limit[at(stock)];
+    std::vector<std::int64_t>& left = m_left[at(stock)];
     std::int64_t least = never;
     for (int d = m_model->days - 1; d >= 0; --d) {
-        least = std::min(least, yield[at(d)] - used[at(d)]);
+        least = std::min(least, limit[at(d)] - used[at(d)]);
         left[at(d)] = least;
+    }
+}
+
+void State::setAside(const Share& share) {
+    for (int day = 0; day < m_model->days; ++day) {
+        const std::int64_t hands = share.hands.empty() ? 0 : share.hands[at(day)];
+        m_hands[at(day)] += m_handsAside[at(day)] - hands;
+        m_handsAside[at(day)] = hands;
+    }
+    for (int stock = 0; stock < static_cast<int>(m_limit.size()); ++stock) {
+        const bool isShared = !share.cuttings.empty() && !share.cuttings[at(stock)].empty();
+        if (!isShared && m_limit[at(stock)] == m_model->yield[at(stock)]) continue;
+        m_limit[at(stock)] = m_model->yield[at(stock)];
+        for (int day = 0; isShared && day < m_model->days; ++day)
+            m_limit[at(stock)][at(day)] -= share.cuttings[at(stock)][at(day)];
+        findLeft(stock);
     }
 }
 

@@ -27,6 +27,12 @@ struct Plan {
     std::vector<SlotRect> slots; ///< of each stay in turn, in zones that are `placed`; else empty
 };
 
+/// Hands and stock that are not to be used, because others may use them.
+struct Share {
+    std::vector<std::int64_t> hands;                 ///< cuttings struck, by day
+    std::vector<std::vector<std::int64_t>> cuttings; ///< by stock: none, or by day, up to each
+};
+
 /// A plan of the house that keeps all rules, changed batch by batch. Zones that are not `placed` are counted
 /// only: single slots can always be given out where the count of each day suffices. Nothing here
 /// allocates once every batch has been placed before.
@@ -38,12 +44,14 @@ public:
     [[nodiscard]] std::int64_t cost() const { return m_cost; }
     [[nodiscard]] bool isPlaced(int batch) const { return m_plans[at(batch)].strike >= 0; }
     [[nodiscard]] const Plan& plan(int batch) const { return m_plans[at(batch)]; }
+    [[nodiscard]] const std::vector<Plan>& plans() const { return m_plans; }
     /// Indices of the stays that stand in the zone, among all stays.
     [[nodiscard]] const std::vector<int>& staysIn(int zone) const { return m_staysIn[at(zone)]; }
     [[nodiscard]] const Stand& stand(int stay) const;
     [[nodiscard]] const packing::Occupancy& occupancy(int zone) const { return m_occupancy[at(zone)]; }
     /// Index of the zone's choice for what is held there.
     [[nodiscard]] int heldChoice(int zone) const { return m_heldChoice[at(zone)]; }
+    [[nodiscard]] const std::vector<int>& heldChoices() const { return m_heldChoice; }
     [[nodiscard]] int freeSlots(int zone, int day) const { return m_free[cell(zone, day)]; }
     /// The state that something asks of the zone on a day of the horizon, or `idle`.
     [[nodiscard]] int stateOn(int zone, int day) const { return m_state[cell(zone, day)]; }
@@ -52,6 +60,8 @@ public:
     /// Cuttings that can still be struck on a day, of all stocks or of one.
     [[nodiscard]] std::int64_t handsLeft(int day) const { return m_hands[at(day)]; }
     [[nodiscard]] std::int64_t stockLeft(int stock, int day) const { return m_left[at(stock)][at(day)]; }
+    /// Cuttings of a stock struck up to a day.
+    [[nodiscard]] std::int64_t struck(int stock, int day) const { return m_used[at(stock)][at(day)]; }
     /// Hands and stock allow striking the batch, which is not placed, on a day.
     [[nodiscard]] bool canStrike(int batch, int day) const;
     /// What its mat costs more when a stay is added, or `never` where there are no slots or another state.
@@ -70,12 +80,15 @@ public:
     void remove(int batch);
     /// Another choice for what is held in the zone; nothing else may ask for another state on its days.
     void chooseHeld(int zone, int choice);
+    /// Sets hands and stock aside that are left now, in place of what was set aside before.
+    void setAside(const Share& share);
 
 private:
     [[nodiscard]] std::size_t askedRow(int zone, int state) const {
         return at(zone) * at(m_model->states) + at(state + 1);
     }
     [[nodiscard]] std::size_t cell(int zone, int day) const { return at(zone) * at(m_model->days) + at(day); }
+    void findLeft(int stock);
     void strike(int batch, int day, std::int64_t cuttings);
     void demand(int zone, int state, int from, int to, int slots);
     void release(int zone, int state, int from, int to, int slots);
@@ -96,8 +109,10 @@ private:
     std::vector<int> m_demands;        ///< by zone and day, how many ask for the state
     std::vector<std::vector<int>> m_staysIn;
     std::vector<int> m_heldChoice;
-    std::vector<packing::Occupancy> m_occupancy; ///< of zones that are `placed`
-    std::vector<std::int64_t> m_hands;           ///< left, by day
+    std::vector<packing::Occupancy> m_occupancy;    ///< of zones that are `placed`
+    std::vector<std::int64_t> m_hands;              ///< left, by day
+    std::vector<std::int64_t> m_handsAside;         ///< by day, kept out of m_hands
+    std::vector<std::vector<std::int64_t>> m_limit; ///< by stock and day: may be struck up to that day
     std::vector<std::vector<std::int64_t>>
         m_left; ///< by stock and day: cuttings left for striking on that day
     std::vector<std::vector<std::int64_t>> m_used; ///< by stock and day: struck up to that day

@@ -30,14 +30,40 @@ bool standsAlike(const Plan& a, const Plan& b) {
 } // namespace
 
 Walk::Walk(const Model& model, std::uint64_t seed)
-    : m_model(&model), m_random(seed), m_state(model), m_inserter(model), m_ruin(model),
-      m_bestCost(m_state.cost()), m_best(model.batches.size()), m_bestHeld(model.zones.size(), 0),
-      m_isTouched(model.batches.size(), 0) {
+    : m_model(&model), m_scope(&model.whole), m_random(seed), m_state(model), m_inserter(model),
+      m_ruin(model), m_bestCost(m_state.cost()), m_best(model.batches.size()),
+      m_bestHeld(model.zones.size(), 0), m_isTouched(model.batches.size(), 0) {
     m_mayRoam = model.batches.size() <= mostRoaming;
     m_order.resize(model.batches.size());
     std::int64_t slotDays = 1;
     for (const ZoneModel& zone : model.zones) slotDays += std::int64_t{zone.slots} * model.days;
     m_dearestSpace = 1 + static_cast<int>(std::min<std::int64_t>(model.worth / slotDays, dearestSpace));
+}
+
+void Walk::keepTo(const Scope& scope) {
+    m_scope = &scope;
+    m_inserter.keepTo(scope);
+    m_ruin.keepTo(scope);
+}
+
+void Walk::leaveBest() {
+    m_keepsBest = false;
+    clearMoved();
+}
+
+void Walk::clearMoved() {
+    for (const int batch : m_touched) m_isTouched[at(batch)] = 0;
+    m_touched.clear();
+}
+
+void Walk::takeOver(const State& other, std::span<const int> batches, std::span<const int> zones) {
+    for (const int batch : batches)
+        if (m_state.isPlaced(batch)) m_state.remove(batch);
+    for (const int zone : zones)
+        if (m_state.heldChoice(zone) != other.heldChoice(zone))
+            m_state.chooseHeld(zone, other.heldChoice(zone));
+    for (const int batch : batches)
+        if (other.isPlaced(batch)) m_state.place(other.plan(batch));
 }
 
 void Walk::touch(int batch) {
@@ -129,7 +155,7 @@ void Walk::undo() {
 
 void Walk::rechooseHeld() {
     // One zone with held things and a choice; its early stays go.
-    const int zone = m_random.below(static_cast<int>(m_model->zones.size()));
+    const int zone = m_scope->zones[at(m_random.below(static_cast<int>(m_scope->zones.size())))];
     const std::vector<HeldChoice>& choices = m_model->zones[at(zone)].heldChoices;
     if (choices.size() < 2) return;
     const int choice = m_random.below(static_cast<int>(choices.size()));
@@ -139,8 +165,9 @@ void Walk::rechooseHeld() {
     for (const int stay : m_state.staysIn(zone)) {
         const int batch = m_model->batchOfStay[at(stay)];
         const Stand& stand = m_state.stand(stay);
-        if (std::min(stand.from, m_model->days - 1) < days &&
-            std::find(m_batches.begin(), m_batches.end(), batch) == m_batches.end())
+        if (std::min(stand.from, m_model->days - 1) >= days) continue;
+        if (m_scope->holds[at(batch)] == 0) return;
+        if (std::find(m_batches.begin(), m_batches.end(), batch) == m_batches.end())
             m_batches.push_back(batch);
     }
     m_heldZone = zone;
@@ -223,7 +250,7 @@ void Walk::round(std::int64_t heat) {
     const std::int64_t after = m_state.cost();
     if (!setsOut && !isAccepted(before, heat)) return undo();
     for (const int batch : m_batches) touch(batch);
-    if (after < m_bestCost) {
+    if (m_keepsBest && after < m_bestCost) {
         m_bestCost = after;
         m_atBest = true;
     }
@@ -239,7 +266,7 @@ void Walk::restart(const std::vector<Plan>& plans, const std::vector<int>& held)
         if (plan.strike >= 0) m_state.place(plan);
     }
     for (int batch = 0; batch < static_cast<int>(m_model->batches.size()); ++batch) touch(batch);
-    if (m_state.cost() < m_bestCost) {
+    if (m_keepsBest && m_state.cost() < m_bestCost) {
         m_bestCost = m_state.cost();
         m_atBest = true;
     }

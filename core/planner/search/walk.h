@@ -8,6 +8,7 @@
 #include "core/planner/search/state.h"
 
 #include <cstdint>
+#include <span>
 #include <vector>
 
 namespace warmbench::planner::search {
@@ -21,10 +22,12 @@ class Walk {
 public:
     Walk(const Model& model, std::uint64_t seed);
 
-    /// Places every batch that can be placed, one after the other. Ends early, with a valid plan, once
-    /// `stopped` says so.
+    /// Moves only what a scope, which must live, holds, from now on; it must hold a batch.
+    void keepTo(const Scope& scope);
+    /// Places every batch that can be placed, one after the other, each in the zones of its scope, where
+    /// scopes are given. Ends early, with a valid plan, once `stopped` says so.
     template <class Stopped>
-    void construct(Stopped stopped);
+    void construct(Stopped stopped, std::span<const Scope* const> scopes = {});
     /// One round of search at a heat in thousandths.
     void round(std::int64_t heat);
 
@@ -34,6 +37,15 @@ public:
     /// The best plans so far, by batch.
     [[nodiscard]] const std::vector<Plan>& best();
     [[nodiscard]] const std::vector<int>& bestHeld() const { return m_bestHeld; }
+    /// Leaves it to others to remember the best from now on: they learn from `moved` what to look at.
+    void leaveBest();
+    /// Batches that were moved since `leaveBest` or since this was cleared.
+    [[nodiscard]] const std::vector<int>& moved() const { return m_touched; }
+    void clearMoved();
+    /// Moves some batches to where they are in another walk, with the held choices of some zones.
+    void takeOver(const State& other, std::span<const int> batches, std::span<const int> zones);
+    /// See State::setAside.
+    void setAside(const Share& share) { m_state.setAside(share); }
     /// Goes on from these plans.
     void restart(const std::vector<Plan>& plans, const std::vector<int>& held);
 
@@ -59,6 +71,7 @@ private:
     void touch(int batch);
 
     const Model* m_model;
+    const Scope* m_scope;
     Random m_random;
     State m_state;
     Inserter m_inserter;
@@ -81,6 +94,7 @@ private:
         1; ///< above the price of a slot and day in thousandths: the mean that all batches could pay
     KeptStates m_kept; ///< while the first plan is made
     std::int64_t m_bestCost = 0;
+    bool m_keepsBest = true;
     bool m_atBest = false; ///< the state is the best, not yet saved
     std::vector<Plan> m_best;
     std::vector<int> m_bestHeld;
@@ -89,7 +103,7 @@ private:
 };
 
 template <class Stopped>
-void Walk::construct(Stopped stopped) {
+void Walk::construct(Stopped stopped, std::span<const Scope* const> scopes) {
     m_batches.clear();
     for (int batch = 0; batch < static_cast<int>(m_model->batches.size()); ++batch)
         if (!m_state.isPlaced(batch)) m_batches.push_back(batch);
@@ -97,12 +111,19 @@ void Walk::construct(Stopped stopped) {
     keepFirst();
     for (const int batch : m_batches) {
         if (stopped()) break;
-        if (!placeFirst(batch)) continue;
+        if (!scopes.empty()) m_inserter.keepTo(*scopes[at(batch)]);
+        bool isPlaced = placeFirst(batch);
+        if (!isPlaced && m_model->batches[at(batch)].pinned) {
+            m_inserter.keepTo(m_model->whole);
+            isPlaced = placeFirst(batch);
+        }
+        if (!isPlaced) continue;
         m_state.place(m_plan);
         touch(batch);
     }
+    m_inserter.keepTo(*m_scope);
     m_bestCost = m_state.cost();
-    m_atBest = true;
+    m_atBest = m_keepsBest;
 }
 
 } // namespace warmbench::planner::search

@@ -1,0 +1,41 @@
+#include "core/planner/search/cooling.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace warmbench::planner::search {
+
+namespace {
+
+/// Heat at the beginning of a cooling, as a part of the mean cost of a batch: of one that begins anew, and of
+/// one that goes on from the best.
+constexpr double firstHeat = 4;
+constexpr double laterHeat = 0.5;
+/// A cooling of so many rounds for each batch is enough; then rather another.
+constexpr double roundsForBatch = 1000;
+constexpr int mostCycles = 1000;
+
+} // namespace
+
+Cooling Cooling::forRounds(double rounds, std::size_t batches) {
+    const double enough = rounds / (roundsForBatch * std::max(1.0, static_cast<double>(batches)));
+    // One that begins anew and one that goes on; with more time rather longer ones than many.
+    const double cycles = std::max(std::min(enough, 2.0), std::sqrt(enough));
+    return {0, std::clamp(static_cast<int>(cycles), 1, mostCycles), std::sqrt(std::min(1.0, enough))};
+}
+
+double Cooling::along() const {
+    return std::clamp(progress, 0.0, 1.0) * cycles;
+}
+
+int Cooling::cycle() const {
+    return std::min(static_cast<int>(along()), cycles - 1);
+}
+
+std::int64_t Cooling::heat(double meanCost) const {
+    const double left = 1 - (along() - cycle());
+    const double first = (cycle() % 2 == 1 ? laterHeat : firstHeat * warmth) * meanCost;
+    return static_cast<std::int64_t>(first * left * left * left);
+}
+
+} // namespace warmbench::planner::search
