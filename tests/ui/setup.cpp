@@ -81,6 +81,21 @@ int placesOn(const HouseBook& book, Day day) {
 
 } // namespace
 
+TEST_CASE("A click on what is chosen leaves the new thing that was begun, and shows it again") {
+    WindowWithPlan open;
+    auto* list = open.child<QTreeWidget>("setupList");
+    const auto clickChosen = [&] {
+        QTest::mouseClick(list->viewport(), Qt::LeftButton, {},
+                          list->visualItemRect(list->currentItem()).center());
+    };
+    open.child<QPushButton>("addHouse")->click();
+    CHECK(open.child<QPushButton>("keepThing")->text() == "&Add it");
+    CHECK_FALSE(open.plan->isVisible());
+    clickChosen();
+    CHECK(open.child<QPushButton>("keepThing")->text() == "&Keep");
+    CHECK(open.plan->isVisible());
+}
+
 TEST_CASE("A zone in use is made smaller by its edge: what loses its place is told first, and can be left") {
     WindowWithPlan open;
     const HouseBook before = open.book;

@@ -119,6 +119,10 @@ void SetupPlace::build() {
     whole->addWidget(halves);
 
     connect(m_list, &QTreeWidget::currentItemChanged, this, &SetupPlace::showChosen);
+    // What is chosen already is shown again in place of something new that was begun.
+    connect(m_list, &QTreeWidget::itemClicked, this, [this] {
+        if (m_form && !m_shown) showChosen();
+    });
     connect(m_addHouse, &QPushButton::clicked, this, &SetupPlace::startHouse);
     connect(m_addBench, &QPushButton::clicked, this, &SetupPlace::startBench);
     connect(m_addZone, &QPushButton::clicked, this, &SetupPlace::startZone);
@@ -184,7 +188,7 @@ void SetupPlace::fillList() {
     if (!m_list->currentItem() && m_form == nullptr) m_list->setCurrentItem(root->child(0));
     m_addBench->setEnabled(chosenHouse().has_value());
     m_addZone->setEnabled(chosenBench().has_value());
-    m_usual->setVisible(m_book->all<ContainerType>().empty());
+    m_usual->setEnabled(m_book->all<ContainerType>().empty());
 }
 
 std::optional<SetupPlace::Thing> SetupPlace::chosen() const {

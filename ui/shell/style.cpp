@@ -36,6 +36,7 @@ QMenu::item { background: transparent; padding: 5px 24px; border-radius: 4px; }
 QMenu::item:selected { background: @accentGround; }
 QMenu::item:disabled { color: @benchEdge; }
 QMenu::separator { height: 1px; background: @rule; margin: 4px 8px; }
+QComboBox QAbstractItemView, QCompleter QAbstractItemView { border: 1px solid @rule; }
 QToolTip { background: @panel; color: @ink; border: 1px solid @rule; padding: 4px; }
 QStatusBar { border-top: 1px solid @rule; color: @quietInk; }
 QStatusBar::item { border: none; }
