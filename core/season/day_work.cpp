@@ -73,6 +73,7 @@ DayWork dayWork(const HouseBook& book, const forecast::BookForecast& forecast) {
     work.day = forecast.day();
     addStrikes(work, book);
     work.stops = round::roundOn(book, forecast);
+    std::erase_if(work.stops, [](const round::Stop& stop) { return stop.found.has_value(); });
     work.due = round::dueOn(book, forecast);
     addMats(work, book);
     for (const auto& [id, outlook] : forecast.batches())

@@ -38,7 +38,7 @@ struct DayWork {
     std::vector<Taking> takings;    ///< for the strikes, by stock
     Materials materials;            ///< for the strikes
     std::vector<BatchId> strikes;   ///< planned for the day, and those of days before that are still planned
-    std::vector<round::Stop> stops; ///< of the round
+    std::vector<round::Stop> stops; ///< of the round, without those that were looked at on that day
     std::vector<round::Due> due;    ///< to be weaned or potted on
     std::vector<MatChange> mats;
     std::vector<BatchId> behind;      ///< likely to be ready so much later than planned that it matters

@@ -6202,6 +6202,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Temperatur in %1 als %2</translation>
     </message>
     <message>
+        <source>temperature in %1 as °F, as so many °C would be too hot for cuttings</source>
+        <translation>Temperatur in %1 als °F, da so viele °C für Stecklinge zu heiß wären</translation>
+    </message>
+    <message>
         <source>tent</source>
         <translation>Folienzelt</translation>
     </message>

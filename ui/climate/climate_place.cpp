@@ -66,6 +66,7 @@ ClimatePlace::ClimatePlace(QWidget* parent)
     m_remove->setObjectName(QStringLiteral("climateRemove"));
     m_words->setObjectName(QStringLiteral("climateWords"));
     m_tabs->setObjectName(QStringLiteral("climateTabs"));
+    m_tabs->setDocumentMode(true); // with no frame for its pages to stand against
     m_tabs->addTab(makeMeasured(), tr("&Measured"));
     m_tabs->addTab(m_heat, tr("&Heat and its cost"));
     auto* column = new QVBoxLayout(this);

@@ -10,18 +10,28 @@
 
 namespace warmbench::ui {
 
+namespace {
+
+/// As one word, which no line breaks.
+QString together(QString words) {
+    return words.replace(u' ', QChar::Nbsp);
+}
+
+} // namespace
+
 LabelContent labelOf(const HouseBook& book, const Batch& batch, int container, const Wording& wording) {
     LabelContent label;
     label.code = text(batch.code);
     label.title = text(containerCode(batch.code, container));
     label.taxonHtml = taxonHtml(book.get<Taxon>(batch.taxon).name);
     label.struck = wording.wood(batch.recipe.wood) + QStringLiteral(", ") +
-                   wording.shortDate(batch.strikeDay) + QStringLiteral(" ") +
-                   QString::number(batch.strikeDay.year());
+                   together(wording.shortDate(batch.strikeDay) + QStringLiteral(" ") +
+                            QString::number(batch.strikeDay.year()));
     QStringList recipe;
     if (!isWithoutHormone(batch.recipe.hormone.value)) recipe << text(hormoneText(batch.recipe));
-    recipe << wording.medium(batch.recipe.medium.value)
-           << wording.temperature(batch.recipe.rootZoneIdeal.value);
+    QStringList medium = wording.medium(batch.recipe.medium.value).split(QStringLiteral(", "));
+    for (QString& part : medium) part = together(part);
+    recipe << medium.join(QStringLiteral(", ")) << wording.temperature(batch.recipe.rootZoneIdeal.value);
     label.recipe = recipe.join(QStringLiteral("; "));
     return label;
 }

@@ -90,6 +90,7 @@ ResultsPlace::ResultsPlace(QWidget* parent)
         {tr("taxon"), tr("wood"), tr("stock"), tr("hormone"), tr("medium"), tr("heat"), tr("month")});
     for (const double one : levels) m_level->addItem(tr("%1 %").arg(QLocale().toString(100 * one, 'f', 0)));
     m_level->setCurrentIndex(1);
+    m_tabs->setDocumentMode(true); // with no frame for its pages to stand against
     m_tabs->addTab(makeTakes(), tr("&Takes"));
     m_tabs->addTab(makeTrials(), tr("T&rials"));
     m_tabs->addTab(makeOwn(), tr("&Own figures"));

@@ -28,6 +28,9 @@ std::string lowered(std::string_view text) {
     return low;
 }
 
+/// Nothing roots in more, so that a file of which most is hotter tells °F: common practice, no source.
+constexpr double hottestCelsius = 45;
+
 bool hasAny(const std::string& text, std::initializer_list<const char*> words) {
     return std::any_of(words.begin(), words.end(),
                        [&](const char* word) { return text.find(word) != std::string::npos; });
@@ -44,7 +47,30 @@ bool meansTemperature(const std::string& name) {
 
 bool meansFahrenheit(const std::string& name) {
     const std::string low = lowered(name);
-    return hasAny(low, {"fahrenheit", "°f", "(f)", "deg f", "_f"}) || low == "f";
+    const bool last =
+        low.size() > 1 && low.ends_with('f') &&
+        (low[low.size() - 2] == ' ' || low[low.size() - 2] == ',' || low[low.size() - 2] == '/');
+    return last || hasAny(low, {"fahrenheit", "°f", "℉", "(f)", "[f]", "deg f", "_f"}) || low == "f";
+}
+
+bool meansCelsius(const std::string& name) {
+    return hasAny(lowered(name), {"celsius", "°c", "℃", "(c)", "[c]", "deg c", "_c"});
+}
+
+/// Whether most of the temperatures of a file's first lines would be too hot for cuttings if they were °C.
+bool readsAsFahrenheit(const std::vector<std::string_view>& lines, const LoggerShape& shape) {
+    std::vector<double> values;
+    std::vector<std::string_view> cells;
+    for (std::size_t line = shape.firstLine - 1; line < lines.size(); ++line) {
+        splitLine(trimmed(lines[line]), shape.delimiter, cells);
+        if (shape.celsiusColumn >= cells.size()) continue;
+        if (const auto value = numberIn(cells[shape.celsiusColumn], shape.decimalComma))
+            values.push_back(*value);
+    }
+    if (values.empty()) return false;
+    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+    std::nth_element(values.begin(), middle, values.end());
+    return *middle > hottestCelsius;
 }
 
 std::vector<std::string_view> firstLines(std::string_view text) {
@@ -234,7 +260,9 @@ Phrase LoggerShape::words() const {
     std::vector<Phrase> columns{
         timeApart ? phrase("time in %1 and the next", column(timeColumn))
                   : phrase("time in %1", column(timeColumn)),
-        phrase("temperature in %1 as %2", column(celsiusColumn), fahrenheit ? "°F" : "°C")};
+        byHeat ? phrase("temperature in %1 as °F, as so many °C would be too hot for cuttings",
+                        column(celsiusColumn))
+               : phrase("temperature in %1 as %2", column(celsiusColumn), fahrenheit ? "°F" : "°C")};
     if (humidityColumn) columns.push_back(phrase("humidity in %1", column(*humidityColumn)));
     return phrase("cells apart by %1, %2, %3; %4",
                   delimiter == '\t' ? phrase("tabs") : phrase("'%1'", std::string(1, delimiter)),
@@ -300,7 +328,10 @@ Result<LoggerShape> shapeOf(const std::string& name, std::string_view text, cons
         if (!column) return column.refusal();
         shape.humidityColumn = *column;
     }
-    shape.fahrenheit = hints.fahrenheit.value_or(meansFahrenheit(nameOf(shape.celsiusColumn)));
+    const std::string unit = nameOf(shape.celsiusColumn);
+    shape.byHeat =
+        !hints.fahrenheit && !meansFahrenheit(unit) && !meansCelsius(unit) && readsAsFahrenheit(lines, shape);
+    shape.fahrenheit = hints.fahrenheit.value_or(meansFahrenheit(unit) || shape.byHeat);
     return shape;
 }
 

@@ -18,6 +18,7 @@ struct LoggerShape {
     char delimiter = ',';
     bool decimalComma = false;
     bool fahrenheit = false;
+    bool byHeat = false; ///< no head says °F, but the numbers do
     DateOrder order = DateOrder::YearFirst;
     bool timeApart = false; ///< the time of day stands in the column after the date
     std::size_t timeColumn = 0;

@@ -92,3 +92,21 @@ TEST_CASE("A batch whose stay has ended is looked for where it stood last") {
         nursery.book.perform(Command{MoveStay{first.id, nursery.warm, first.from, first.to, first.places}}));
     CHECK(whereOn(nursery.book, batch, on(9, 10)) == "last in Bench 1 · A");
 }
+
+TEST_CASE("Containers that were looked at today are no more to be looked at today") {
+    SeasonBook nursery;
+    nursery.strike(on(8, 2), 40, 90);
+    const Day today = on(9, 20);
+    const auto left = [&] {
+        return dayWork(nursery.book, forecast::BookForecast(nursery.book, today)).stops;
+    };
+    const std::vector<round::Stop> stops = left();
+    REQUIRE(!stops.empty());
+    RootCheck check;
+    check.batch = stops.front().batch;
+    check.container = stops.front().container;
+    check.day = today;
+    check.examined = check.rooted = 1;
+    REQUIRE(nursery.book.perform({RecordCheck{check}}));
+    CHECK(left().size() == stops.size() - 1);
+}

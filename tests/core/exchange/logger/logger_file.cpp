@@ -68,6 +68,21 @@ TEST_CASE("A head that says Fahrenheit is believed, and lines before it are pass
     CHECK(file.readings[1].humidity == 75);
 }
 
+TEST_CASE("A file whose head names no unit is in Fahrenheit where so many degrees Celsius would be too hot") {
+    const std::string hot =
+        "10/25/2026 01:00 AM,64.4\r\n10/25/2026 02:00 AM,66.2\r\n10/25/2026 03:00 AM,12.2\r\n";
+    const auto shape = shapeOf("hot.csv", hot, {});
+    REQUIRE(shape);
+    CHECK(shape->fahrenheit);
+    CHECK(shape->words().text().find("as °F, as so many °C would be too hot") != std::string::npos);
+    LoggerHints celsius;
+    celsius.fahrenheit = false;
+    CHECK_FALSE(shapeOf("hot.csv", hot, celsius)->fahrenheit);
+    CHECK_FALSE(shapeOf("hot.csv", "time,temp (C)\n2026-10-25T01:00,64.4\n", {})->fahrenheit);
+    CHECK(shapeOf("head.csv", "time\ttemp F\n2026-10-25T01:00\t44.4\n", {})->fahrenheit);
+    CHECK_FALSE(shapeOf("leaf.csv", "time,leaf\n2026-10-25T01:00,18.4\n", {})->fahrenheit);
+}
+
 TEST_CASE("Offsets from UTC count before the clock's own rule") {
     const LoggerFile file =
         read("time,t\n2027-07-01T12:00+02:00,20\n2027-07-01T12:00Z,21\n", {60, SummerTime::None});
@@ -118,6 +133,7 @@ TEST_CASE("A delimiter and a way to write decimals that are told outweigh what f
     CHECK(told.shape.delimiter == ';');
     CHECK(told.readings[0].celsius == 21.5);
     hints.decimalComma = false;
+    hints.fahrenheit = false;
     CHECK(readLogger("x.csv", text, {}, hints)->readings[0].celsius == 60);
     hints.delimiter = '\t';
     CHECK_FALSE(readLogger("x.csv", text, {}, hints));
