@@ -166,7 +166,9 @@ TargetOutlook BookForecast::target(const HouseBook& book, TargetId id) const {
             outlook.expected += one.expected;
             atLeast = summed(atLeast, m_atLeast.at(batchId));
             if (const auto ready = one.rooting ? one.likelyReady : std::nullopt) {
-                const Day potOn = *ready + (batch.recipe.weanDays.value + batch.recipe.growOnDays.value);
+                // What nobody has weaned by now is weaned today at the earliest.
+                const Day potOn =
+                    std::max(*ready, m_day) + (batch.recipe.weanDays.value + batch.recipe.growOnDays.value);
                 outlook.ready = outlook.ready ? std::max(*outlook.ready, potOn) : potOn;
             }
             continue;

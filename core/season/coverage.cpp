@@ -72,7 +72,9 @@ std::optional<Day> potOnDay(const HouseBook& book, const Batch& batch,
     const auto found = forecast.batches().find(batch.id);
     if (found == forecast.batches().end() || !found->second.rooting || !found->second.likelyReady)
         return batch.state == BatchState::Ended ? std::nullopt : lastDayOf(book, batch.id);
-    return *found->second.likelyReady + (batch.recipe.weanDays.value + batch.recipe.growOnDays.value);
+    // What nobody has weaned by now is weaned today at the earliest.
+    return std::max(*found->second.likelyReady, forecast.day()) +
+           (batch.recipe.weanDays.value + batch.recipe.growOnDays.value);
 }
 
 void countBatches(TargetCoverage& coverage, const HouseBook& book, const std::vector<const Batch*>& batches,

@@ -82,6 +82,17 @@ TEST_CASE("A planned batch counts with its recipe's take and a band of its own")
     CHECK(coverage.state == CoverageState::OnCourse);
 }
 
+TEST_CASE("What nobody has weaned is potted on its recipe's days after today at the earliest") {
+    SeasonBook nursery;
+    const TargetId target = nursery.want(5, on(10, 10));
+    const Batch& batch = nursery.book.get<Batch>(nursery.strike(on(8, 1), 10, 100, target));
+    const int days = batch.recipe.weanDays.value + batch.recipe.growOnDays.value;
+    const auto early = coverageOn(nursery, on(8, 2)).front();
+    REQUIRE(early.ready);
+    REQUIRE(*early.ready < on(11, 30) + days);
+    CHECK(coverageOn(nursery, on(11, 30)).front().ready == on(11, 30) + days);
+}
+
 TEST_CASE("A late target says by how much, and which mat would bring it forward") {
     SeasonBook nursery;
     const TargetId target = nursery.want(5, on(10, 10));
