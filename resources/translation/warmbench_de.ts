@@ -4405,10 +4405,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>wie es passt</translation>
     </message>
     <message>
-        <source>as its head says</source>
-        <translation>wie der Kopf es sagt</translation>
-    </message>
-    <message>
         <source>as its weekday says</source>
         <translation>wie der Wochentag es sagt</translation>
     </message>

@@ -61,7 +61,7 @@ ImportDialog::ImportDialog(const HouseBook& book, const ReadingPlace& place, con
                            tr("with American daylight saving time")})),
       m_order(makeChoice("importOrder", this,
                          {tr("as it fits"), tr("day first: 1.3.2027"), tr("month first: 3/1/2027")})),
-      m_unit(makeChoice("importUnit", this, {tr("as its head says"), tr("°C"), tr("°F")})),
+      m_unit(makeChoice("importUnit", this, {tr("as it fits"), tr("°C"), tr("°F")})),
       m_delimiter(makeChoice("importDelimiter", this,
                              {tr("as it fits"), tr("comma"), tr("semicolon"), tr("tab"), tr("upright bar")})),
       m_decimals(

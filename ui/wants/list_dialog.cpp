@@ -103,6 +103,7 @@ void ListDialog::build() {
     connect(m_ownTaxa, &QCheckBox::toggled, this, &ListDialog::showLines);
     connect(m_putIn, &QPushButton::clicked, this, &ListDialog::accept);
     connect(cancel, &QPushButton::clicked, this, &ListDialog::reject);
+    m_text->setFocus(); // a list is pasted there
 }
 
 void ListDialog::openFile() {
@@ -150,6 +151,9 @@ void ListDialog::showKind() {
     heads << tr("What is wrong");
     m_lines->setColumnCount(static_cast<int>(heads.size()));
     m_lines->setHeaderLabels(heads);
+    for (int column = 0; column < m_lines->columnCount(); ++column)
+        m_lines->setItemDelegateForColumn(column, nullptr);
+    wrapLastColumn(*m_lines);
     guess();
 }
 

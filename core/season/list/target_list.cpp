@@ -55,9 +55,7 @@ public:
                 m_shape.order = *order;
                 break;
             }
-        take(
-            TargetColumn::Taxon,
-            [&](const std::string& cell) { return chooseTaxon(m_book, m_library, cell); }, false);
+        takeTaxa();
         take(TargetColumn::Wood, [](const std::string& cell) { return woodIn(cell); });
         take(TargetColumn::Plants, [](const std::string& cell) { return countIn(cell); });
         take(TargetColumn::Worth, [&](const std::string& cell) {
@@ -65,7 +63,23 @@ public:
         });
     }
 
+    /// The taxa of a list whose head names no column of them: what it calls names may be theirs.
+    void guessTaxa() {
+        auto& columns = m_shape.columns;
+        if (std::find(columns.begin(), columns.end(), TargetColumn::Taxon) != columns.end()) return;
+        const auto names = std::find(columns.begin(), columns.end(), TargetColumn::Name);
+        if (names != columns.end()) *names = TargetColumn::PassedOver;
+        takeTaxa();
+        if (names != columns.end() && *names == TargetColumn::PassedOver) *names = TargetColumn::Name;
+    }
+
 private:
+    void takeTaxa() {
+        take(
+            TargetColumn::Taxon,
+            [&](const std::string& cell) { return chooseTaxon(m_book, m_library, cell); }, false);
+    }
+
     /// Finds the first free column that is of a kind: all its cells, or at least one.
     template <class Is>
     bool take(TargetColumn meaning, Is is, bool whole = true) {
@@ -218,6 +232,7 @@ TargetListShape targetListShape(std::string_view text, const HouseBook& book, co
         for (std::size_t i = 0; i < width; ++i)
             if (shape.columns[i] == TargetColumn::Due)
                 if (const auto order = orderOf(rows, i)) shape.order = *order;
+        ColumnGuess(rows, shape, book, library).guessTaxa();
     } else {
         ColumnGuess(rows, shape, book, library).guess();
     }

@@ -38,6 +38,18 @@ TEST_CASE("A list copied from a spreadsheet is read by the names of its columns"
     CHECK(list[1].target.due == *Day::make(2028, 6, 15));
 }
 
+TEST_CASE("A head's names are those of taxa where nothing else in it is") {
+    const SeasonBook nursery;
+    const auto list = listed("Name;Plants;By\ndaisy bush;120;1.12.2027\n", nursery.book);
+    REQUIRE(list.size() == 1);
+    CHECK(list[0].trouble.empty());
+    CHECK(list[0].taxon.taxon.id == nursery.taxon);
+    const auto both = listed("Name;What;Plants;By\nT7;daisy bush;120;1.12.2027\n", nursery.book);
+    CHECK(both[0].trouble.empty());
+    CHECK(both[0].taxon.taxon.id == nursery.taxon);
+    CHECK(both[0].target.name == "T7");
+}
+
 TEST_CASE("A list without a head is read by what stands in its columns") {
     const SeasonBook nursery;
     const std::string text = "2027-12-01;semi-ripe;daisy bush;60\n2027-12-24;;Olearia × haastii;40\n";
