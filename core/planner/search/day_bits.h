@@ -51,6 +51,20 @@ inline void spreadBack(std::span<DayWord> bits, int length) {
     }
 }
 
+/// The same for a row of at most two words.
+inline void spreadBackTwo(DayWord& low, DayWord& high, int length) {
+    for (int spread = 1; spread < length;) {
+        const int step = spread < length - spread ? spread : length - spread;
+        if (step >= daysOfWord) {
+            low |= step == daysOfWord ? high : high >> (step - daysOfWord);
+        } else {
+            low |= low >> step | high << (daysOfWord - step);
+            high |= high >> step;
+        }
+        spread += step;
+    }
+}
+
 /// Rows of days, such as one a zone.
 class DayRows {
 public:
@@ -60,6 +74,7 @@ public:
     [[nodiscard]] std::span<const DayWord> row(std::size_t row) const {
         return {m_bits.data() + row * m_words, m_words};
     }
+    [[nodiscard]] const DayWord* words(std::size_t row) const { return m_bits.data() + row * m_words; }
     /// Sets all days of a row, and those that fill up its last word.
     void set(std::size_t row) {
         for (std::size_t word = 0; word < m_words; ++word) m_bits[row * m_words + word] = ~DayWord{0};

@@ -201,6 +201,7 @@ void Inserter::lookAtOption(const Look& look, const StayOption& option, int trie
             if (sawEmpty) continue;
             sawEmpty = m_model->zones[at(zone)].slots >= m_batch->slots;
         }
+        m_state->bringNear(zones[at(next + 1 == count ? 0 : next + 1)], option.state, m_index);
         if (m_taste.blink > 0 && m_random->onceIn(m_taste.blink)) continue;
         tryZone(look, option, zone, shortest, mayStay);
     }
@@ -209,10 +210,20 @@ void Inserter::lookAtOption(const Look& look, const StayOption& option, int trie
 void Inserter::tryZone(const Look& look, const StayOption& option, int zone, int shortest, bool mayStay) {
     if (!m_batch->single && !m_model->fitsGrid(m_index, zone)) return;
     m_state->barredDays(zone, option.state, m_index, m_barredDays);
-    std::copy(m_barredDays.begin(), m_barredDays.end(), m_inTheWay.begin());
-    spreadBack(m_inTheWay, shortest);
+    if (m_starts.size() == 2) {
+        DayWord low = m_barredDays[0];
+        DayWord high = m_barredDays[1];
+        spreadBackTwo(low, high, shortest);
+        m_inTheWay[0] = low;
+        m_inTheWay[1] = high;
+        if (((m_starts[0] & ~low) | (m_starts[1] & ~high)) == 0 && look.last < m_model->days) return;
+    } else {
+        std::copy(m_barredDays.begin(), m_barredDays.end(), m_inTheWay.begin());
+        spreadBack(m_inTheWay, shortest);
+    }
     const std::int64_t daily =
         m_model->classes[at(option.zoneClass)].costAt(option.state) * m_taste.matWeight;
+    const int firstStart = m_batch->stays[at(look.stay)].firstStart;
     const bool isCounted = m_model->sizes[at(m_batch->size)] == m_batch->slots;
     for (std::size_t i = 0; i < m_starts.size(); ++i) {
         const std::size_t word = m_forwards ? i : m_starts.size() - 1 - i;
@@ -222,6 +233,7 @@ void Inserter::tryZone(const Look& look, const StayOption& option, int zone, int
             left &= ~(DayWord{1} << bit);
             const int day = static_cast<int>(word) * daysOfWord + bit;
             const Start& start = m_costs[at(day - look.first)];
+            if (start.cost >= look.at(day, firstStart).cost) continue;
             const int end = std::min(day + start.length, m_model->days);
             if (start.length > shortest && countDays(m_barredDays, day, end) > 0) continue;
             const Stand stand{zone, option.state, day, day + start.length};
@@ -247,12 +259,6 @@ void Inserter::tryStand(const Look& look, const Stand& stand, std::int64_t mat, 
     if (cost >= found.cost || isBarred(stand.zone, stand.from, stand.to)) return;
     found.cost = cost;
     found.stand = stand;
-}
-
-std::int64_t Inserter::standCost(const StayTerms& terms, int from) const {
-    if (m_taste.spacePrice == 0) return terms.offIdeal();
-    const int days = std::min(from + terms.length(), m_model->days) - std::min(from, m_model->days);
-    return terms.offIdeal() + m_taste.spacePrice * m_batch->slots * days;
 }
 
 std::int64_t Inserter::matCost(int zone, int state, int from, int to) const {

@@ -105,7 +105,13 @@ private:
     [[nodiscard]] const Rest& rest(int stay, int day) const {
         return m_rest[at(stay)][at(day - m_batch->stays[at(stay)].firstStart)];
     }
-    [[nodiscard]] std::int64_t standCost(const StayTerms& terms, int from) const;
+    [[nodiscard]] std::int64_t standCost(const StayTerms& terms, int from) const {
+        if (m_taste.spacePrice == 0) return terms.offIdeal();
+        const int end = from + terms.length();
+        const int days =
+            (end < m_model->days ? end : m_model->days) - (from < m_model->days ? from : m_model->days);
+        return terms.offIdeal() + m_taste.spacePrice * m_batch->slots * days;
+    }
     [[nodiscard]] std::int64_t matCost(int zone, int state, int from, int to) const;
     [[nodiscard]] bool isBarred(int zone, int from, int to) const;
     /// What comes after `stay`, which stands at `stand`: the rest of the stays, in another place or in the

@@ -59,15 +59,6 @@ std::int64_t State::matCost(int zone, int state, int from, int to, int slots) co
     return newDays * kind.costAt(state);
 }
 
-void State::barredDays(int zone, int state, int batch, std::span<DayWord> days) const {
-    const std::size_t size = at(m_model->batches[at(batch)].size);
-    const std::span<const DayWord> full = m_full.row(at(zone) * m_model->sizes.size() + size);
-    const std::span<const DayWord> resting = m_idle.row(at(zone));
-    const std::span<const DayWord> asked = m_asked.row(askedRow(zone, state));
-    for (std::size_t word = 0; word < days.size(); ++word)
-        days[word] = full[word] | ~(resting[word] | asked[word]);
-}
-
 void State::place(const Plan& plan) {
     const BatchModel& batch = m_model->batches[at(plan.batch)];
     strike(plan.batch, plan.strike, m_model->problem->batches[at(plan.batch)].cuttings);

@@ -69,7 +69,21 @@ public:
 
     /// Fills `days` with the days of the horizon on which a batch cannot stand in the zone at the state;
     /// where `Model::sizes` does not hold its size, it may be that it cannot on others either.
-    void barredDays(int zone, int state, int batch, std::span<DayWord> days) const;
+    void barredDays(int zone, int state, int batch, std::span<DayWord> days) const {
+        const std::size_t size = at(m_model->batches[at(batch)].size);
+        const DayWord* full = m_full.words(at(zone) * m_model->sizes.size() + size);
+        const DayWord* resting = m_idle.words(at(zone));
+        const DayWord* asked = m_asked.words(askedRow(zone, state));
+        for (std::size_t word = 0; word < days.size(); ++word)
+            days[word] = full[word] | ~(resting[word] | asked[word]);
+    }
+    /// Has the days of `barredDays` brought near, to be asked soon.
+    void bringNear(int zone, int state, int batch) const {
+        const std::size_t size = at(m_model->batches[at(batch)].size);
+        __builtin_prefetch(m_full.words(at(zone) * m_model->sizes.size() + size));
+        __builtin_prefetch(m_idle.words(at(zone)));
+        __builtin_prefetch(m_asked.words(askedRow(zone, state)));
+    }
     /// Days of the horizon of [from, to) on which nothing asks for a state of the zone.
     [[nodiscard]] int idleDays(int zone, int from, int to) const {
         return countDays(m_idle.row(at(zone)), from, to < m_model->days ? to : m_model->days);

@@ -39,7 +39,7 @@ void Team::begin(const Stopped& stopped, const Stopped& givenUp) {
     m_walks[0].construct(stopped, scopes);
     m_found.add(state().plans(), state().heldChoices(), state().cost(), givenUp);
     if (m_found.total() == never) m_found.addNothing();
-    if (!givenUp()) m_walks[1].takeOver(state(), m_walks[0].moved(), {});
+    m_walks[1].takeOver(state(), m_walks[0].moved(), {}, givenUp);
     m_walks[0].clearMoved();
 }
 
@@ -51,14 +51,14 @@ bool Team::leavesPinnedOut() const {
 
 void Team::walk(const Leg& leg, const Cooling& cooling, const Stopped& stopped, const Stopped& givenUp) {
     const int cycle = cooling.cycle();
-    if (cycle != m_cycle && cycle % 2 == 1) goOnFromBest();
+    if (cycle != m_cycle && cycle % 2 == 1 && !givenUp()) goOnFromBest();
     m_cycle = cycle;
     if (leg.isAlone)
         alone(leg, cooling, stopped);
     else
         together(leg, cooling, stopped);
+    exchange(leg, givenUp);
     if (givenUp()) return;
-    exchange(leg);
     if (state().cost() < m_found.total() - m_found.total() / worthSlots)
         m_found.add(state().plans(), state().heldChoices(), state().cost(), stopped);
 }
@@ -112,10 +112,11 @@ void Team::alone(const Leg& leg, const Cooling& cooling, const Stopped& stopped)
     m_rounds += done;
 }
 
-void Team::exchange(const Leg& leg) {
-    m_walks[1].takeOver(state(), m_walks[0].moved(),
-                        leg.isAlone ? m_model->whole.zones : m_halves.zonesOf(0));
-    if (!leg.isAlone) m_walks[0].takeOver(m_walks[1].state(), m_walks[1].moved(), m_halves.zonesOf(1));
+void Team::exchange(const Leg& leg, const Stopped& givenUp) {
+    m_walks[1].takeOver(state(), m_walks[0].moved(), leg.isAlone ? m_model->whole.zones : m_halves.zonesOf(0),
+                        givenUp);
+    if (!leg.isAlone)
+        m_walks[0].takeOver(m_walks[1].state(), m_walks[1].moved(), m_halves.zonesOf(1), givenUp);
     for (Walk& walk : m_walks) walk.clearMoved();
 }
 

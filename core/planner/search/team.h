@@ -48,7 +48,7 @@ private:
                      const Stopped& stopped);
     void together(const Leg& leg, const Cooling& cooling, const Stopped& stopped);
     void alone(const Leg& leg, const Cooling& cooling, const Stopped& stopped);
-    void exchange(const Leg& leg);
+    void exchange(const Leg& leg, const Stopped& givenUp);
     void goOnFromBest();
     [[nodiscard]] const State& state() const { return m_walks[0].state(); }
 

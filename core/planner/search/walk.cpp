@@ -56,14 +56,19 @@ void Walk::clearMoved() {
     m_touched.clear();
 }
 
-void Walk::takeOver(const State& other, std::span<const int> batches, std::span<const int> zones) {
-    for (const int batch : batches)
+void Walk::takeOver(const State& other, std::span<const int> batches, std::span<const int> zones,
+                    const Stopped& stopped) {
+    for (const int batch : batches) {
+        if (stopped()) return;
         if (m_state.isPlaced(batch)) m_state.remove(batch);
+    }
     for (const int zone : zones)
         if (m_state.heldChoice(zone) != other.heldChoice(zone))
             m_state.chooseHeld(zone, other.heldChoice(zone));
-    for (const int batch : batches)
+    for (const int batch : batches) {
+        if (stopped()) return;
         if (other.isPlaced(batch)) m_state.place(other.plan(batch));
+    }
 }
 
 void Walk::touch(int batch) {

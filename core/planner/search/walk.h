@@ -42,8 +42,10 @@ public:
     /// Batches that were moved since `leaveBest` or since this was cleared.
     [[nodiscard]] const std::vector<int>& moved() const { return m_touched; }
     void clearMoved();
-    /// Moves some batches to where they are in another walk, with the held choices of some zones.
-    void takeOver(const State& other, std::span<const int> batches, std::span<const int> zones);
+    /// Moves some batches to where they are in another walk, with the held choices of some zones. Once
+    /// `stopped` says so it breaks off, and the walk is of no use any more.
+    void takeOver(const State& other, std::span<const int> batches, std::span<const int> zones,
+                  const Stopped& stopped);
     /// See State::setAside.
     void setAside(const Share& share) { m_state.setAside(share); }
     /// Goes on from these plans.
