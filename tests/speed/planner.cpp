@@ -83,15 +83,31 @@ std::string number(const std::optional<double>& value, int decimals) {
     return text;
 }
 
+/// What came of CBC: a run that it ended itself, or how long it was waited for in vain; neither where it was
+/// not begun or refused the problem as too large.
+struct Cbc {
+    std::optional<CbcRun> run;
+    std::optional<double> vain; ///< seconds
+
+    [[nodiscard]] std::string plan() const {
+        if (vain) return "none in " + number(vain, 0) + " s, ended";
+        return run ? number(run->total, 3) : "-";
+    }
+    [[nodiscard]] std::string proven() const {
+        if (!run) return vain ? "no" : "-";
+        return run->proven ? "yes" : "no";
+    }
+};
+
 /// CBC in a process of its own, which is ended where it overlooks its time: its first linear program can take
 /// far longer.
-std::optional<CbcRun> cbcInTime(const planner::Problem& problem, double seconds) {
+Cbc cbcInTime(const planner::Problem& problem, double seconds) {
     static_assert(std::is_trivially_copyable_v<CbcRun>);
     int ends[2];
-    if (seconds <= 0 || pipe(ends) != 0) return std::nullopt;
+    if (seconds <= 0 || pipe(ends) != 0) return {};
     std::fflush(stdout); // what is not written yet would be written twice
     const pid_t child = fork();
-    if (child < 0) return std::nullopt;
+    if (child < 0) return {};
     if (child == 0) {
         const auto solved = solveByCbc(problem, seconds);
         _exit(solved && write(ends[1], &*solved, sizeof *solved) == sizeof *solved ? 0 : 1);
@@ -100,11 +116,13 @@ std::optional<CbcRun> cbcInTime(const planner::Problem& problem, double seconds)
     pollfd answer{ends[0], POLLIN, 0};
     const int most = static_cast<int>(1000 * (2 * seconds + 30));
     CbcRun run;
-    const bool came = poll(&answer, 1, most) == 1 && read(ends[0], &run, sizeof run) == sizeof run;
+    const bool hasSpoken = poll(&answer, 1, most) == 1;
+    const bool came = hasSpoken && read(ends[0], &run, sizeof run) == sizeof run;
     if (!came) kill(child, SIGKILL);
     close(ends[0]);
     waitpid(child, nullptr, 0);
-    return came ? std::optional(run) : std::nullopt;
+    if (came) return {run, {}};
+    return hasSpoken ? Cbc{} : Cbc{{}, most / 1000.0};
 }
 
 void row(const fs::path& folder, const Known& known, double seconds, double cbcSeconds) {
@@ -133,17 +151,14 @@ void row(const fs::path& folder, const Known& known, double seconds, double cbcS
         return number(found == watched.bounds.end() ? bound : found->second, 2);
     };
     const bool proven = solved->ending == planner::Ending::Proven;
-    const auto cbc = cbcInTime(*problem, cbcSeconds);
-    std::printf("| %s | %s | %.3f | %s | %s | %s | %.2f | %s | %s | %s | %s | %s | %s | %s |\n",
-                known.file.c_str(), number(known.optimum, 3).c_str(), total, number(over, 2).c_str(),
-                at(1).c_str(), at(10).c_str(), bound,
-                number(bound > 0 ? std::optional(100 * (total - bound) / bound) : std::nullopt, 1).c_str(),
-                proven ? (number(last, 1) + " s").c_str() : "no", number(watched.within, 2).c_str(),
-                cbc ? number(cbc->total, 3).c_str() : "-", cbc ? number(cbc->bound, 2).c_str() : "-",
-                cbc ? number(cbc->seconds, 1).c_str() : "-",
-                !cbc          ? "-"
-                : cbc->proven ? "yes"
-                              : "no");
+    const Cbc cbc = cbcInTime(*problem, cbcSeconds);
+    std::printf(
+        "| %s | %s | %.3f | %s | %s | %s | %.2f | %s | %s | %s | %s | %s | %s | %s |\n", known.file.c_str(),
+        number(known.optimum, 3).c_str(), total, number(over, 2).c_str(), at(1).c_str(), at(10).c_str(),
+        bound, number(bound > 0 ? std::optional(100 * (total - bound) / bound) : std::nullopt, 1).c_str(),
+        proven ? (number(last, 1) + " s").c_str() : "no", number(watched.within, 2).c_str(),
+        cbc.plan().c_str(), cbc.run ? number(cbc.run->bound, 2).c_str() : "-",
+        number(cbc.run ? std::optional(cbc.run->seconds) : cbc.vain, 1).c_str(), cbc.proven().c_str());
     std::fflush(stdout);
 }
 

@@ -34,6 +34,7 @@ Team::Team(const Model& model, std::uint64_t seed)
 void Team::begin(const Stopped& stopped, const Stopped& givenUp) {
     const std::array<Scope, Halves::count> halves{m_halves.scope(state(), 0), m_halves.scope(state(), 1)};
     std::vector<const Scope*> scopes;
+    scopes.reserve(m_model->batches.size());
     for (int batch = 0; batch < static_cast<int>(m_model->batches.size()); ++batch)
         scopes.push_back(&halves[at(m_halves.halfOf(batch))]);
     m_walks[0].construct(stopped, scopes);
