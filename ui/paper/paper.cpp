@@ -69,7 +69,8 @@ void paintPages(const QTextDocument& source, const std::vector<Plot>& plots, con
         painter.translate(0, -number * page.height());
         QAbstractTextDocumentLayout::PaintContext context;
         context.palette.setColor(QPalette::Text, Qt::black);
-        context.clip = QRectF(0, number * page.height(), page.width(), page.height());
+        // A hair less than the page, or what begins the next one shows its edge.
+        context.clip = QRectF(0, number * page.height(), page.width(), page.height() - 1);
         painter.setClipRect(context.clip);
         pages->documentLayout()->draw(&painter, context);
         painter.restore();
