@@ -5,6 +5,7 @@
 #include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
 #include "core/quantity/decimal.h"
+#include "core/season/dip.h"
 #include "core/season/target_answer.h"
 
 #include <nlohmann/json.hpp>
@@ -90,9 +91,17 @@ void sayMaterials(std::ostream& out, const season::Materials& materials) {
     for (const auto& [name, count] : materials.containers) out << "  " << count << " × " << name << '\n';
     for (const auto& [name, millilitres] : materials.componentMillilitres)
         out << "  " << decimalText((millilitres + 99) / 100, 1) << " l of " << name << '\n';
-    for (const auto& [name, cuttings] : materials.cuttingsByHormone)
+    for (const auto& [name, cuttings] : materials.cuttingsByHormone) {
+        if (isWithoutHormone(name)) continue;
         out << "  hormone for " << counted(static_cast<std::size_t>(cuttings), "cutting", "cuttings") << ": "
-            << name << '\n';
+            << name;
+        if (const auto dip = season::dipStrength(name)) {
+            out << "; for 100 ml of dip " << season::concentrateMillilitres(dip->lowPpm);
+            if (dip->highPpm > dip->lowPpm) out << " to " << season::concentrateMillilitres(dip->highPpm);
+            out << " ml of a concentrate of " << season::concentratePpm << " ppm, made up as its label says";
+        }
+        out << '\n';
+    }
 }
 
 void sayCautions(std::ostream& out, const HouseBook& book, const season::Proposal& proposal,

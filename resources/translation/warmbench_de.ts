@@ -1353,6 +1353,10 @@
         <translation>; %1 von %2 bei der letzten Kontrolle bewurzelt</translation>
     </message>
     <message>
+        <source>; for 100 ml of dip %1 ml of a concentrate of %2 ppm, made up as its label says</source>
+        <translation>; für 100 ml Tauchlösung %1 ml eines Konzentrats von %2 ppm, nach dessen Etikett angesetzt</translation>
+    </message>
+    <message>
         <source>; its slots are free on %1</source>
         <translation>; ihre Stellplätze sind frei am %1</translation>
     </message>

@@ -37,3 +37,16 @@ TEST_CASE("The list under the find field stays inside the window") {
     CHECK(list->x() >= open.window.mapToGlobal(QPoint(0, 0)).x());
     CHECK(list->x() + list->width() <= open.window.mapToGlobal(QPoint(open.window.width(), 0)).x());
 }
+
+TEST_CASE("What is to be had ready tells how a dip is made, and says nothing of powder or of no hormone") {
+    season::Materials materials;
+    materials.cuttingsByHormone = {
+        {"IBA 500-1000 ppm, quick dip", 115}, {"IBA 1000-3000 ppm, powder", 40}, {"none", 9}};
+    const QString told =
+        ui::materialsHtml(materials, ui::Wording(QLocale(QLocale::English, QLocale::UnitedKingdom)));
+    CHECK(told.contains(
+        QStringLiteral("hormone for 115 cuttings: IBA 500-1000 ppm, quick dip; for 100 ml of dip 5 to "
+                       "10 ml of a concentrate of 10,000 ppm, made up as its label says")));
+    CHECK(told.contains(QStringLiteral("hormone for 40 cuttings: IBA 1000-3000 ppm, powder</li>")));
+    CHECK(told.count(QStringLiteral("hormone for")) == 2);
+}

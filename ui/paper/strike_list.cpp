@@ -3,6 +3,7 @@
 #include "core/book/query.h"
 #include "core/crop/recipe_figures.h"
 #include "core/crop/safety.h"
+#include "core/season/dip.h"
 #include "ui/paper/cautions.h"
 #include "ui/paper/html_table.h"
 #include "ui/words/say.h"
@@ -73,6 +74,20 @@ QString litres(std::int64_t millilitres, const Wording& wording) {
     return wording.locale().toString(static_cast<double>((millilitres + 99) / 100) / 10, 'f', 1);
 }
 
+/// How a dip is made from a concentrate; empty of what is no dip.
+QString dipWords(const std::string& hormone, const Wording& wording) {
+    const auto dip = season::dipStrength(hormone);
+    if (!dip) return {};
+    const auto millilitres = [&](int ppm) {
+        return wording.locale().toString(season::concentrateMillilitres(ppm), 'g', 4);
+    };
+    const QString from = millilitres(dip->lowPpm);
+    const QString amount =
+        dip->lowPpm == dip->highPpm ? from : say("%1 to %2").arg(from, millilitres(dip->highPpm));
+    return say("; for 100 ml of dip %1 ml of a concentrate of %2 ppm, made up as its label says")
+        .arg(amount, wording.number(season::concentratePpm));
+}
+
 } // namespace
 
 QString materialsHtml(const season::Materials& materials, const Wording& wording) {
@@ -86,7 +101,8 @@ QString materialsHtml(const season::Materials& materials, const Wording& wording
         item(say("%1 l of %2").arg(litres(millilitres, wording), text(name)));
     for (const auto& [name, cuttings] : materials.cuttingsByHormone)
         if (!isWithoutHormone(name))
-            item(say("hormone for %1: %2").arg(wording.cuttings(static_cast<int>(cuttings)), text(name)));
+            item(say("hormone for %1: %2").arg(wording.cuttings(static_cast<int>(cuttings)), text(name)) +
+                 dipWords(name, wording));
     return list + QStringLiteral("</ul>");
 }
 
