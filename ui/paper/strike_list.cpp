@@ -71,7 +71,8 @@ std::vector<SlotRect> blocksOf(const Stay& stay) {
 
 /// Litres from millilitres, rounded up to a tenth: too little medium is worse than a cup too much.
 QString litres(std::int64_t millilitres, const Wording& wording) {
-    return wording.locale().toString(static_cast<double>((millilitres + 99) / 100) / 10, 'f', 1);
+    const std::int64_t tenths = (millilitres + 99) / 100;
+    return wording.locale().toString(static_cast<double>(tenths) / 10, 'f', 1);
 }
 
 /// How a dip is made from a concentrate; empty of what is no dip.
