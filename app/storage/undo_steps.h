@@ -22,14 +22,6 @@ public:
         std::string words;
     };
 
-    enum class Way { Done, TakenBack, DoneAgain };
-    /// What an entry of the journal says of a step.
-    struct Told {
-        Way way = Way::Done;
-        std::string step;
-    };
-    [[nodiscard]] static Told told(const std::string& words);
-
     /// Reads the latest steps of whom the store names now from its journal. The store must outlive this.
     Outcome read(const Store& store);
     void clear();
@@ -50,6 +42,14 @@ public:
     [[nodiscard]] static std::string redoWords(const Step& step);
 
 private:
+    enum class Way { Done, TakenBack, DoneAgain };
+    /// What an entry of the journal says of a step.
+    struct Told {
+        Way way = Way::Done;
+        std::string step;
+    };
+    [[nodiscard]] static Told told(const std::string& words);
+
     Outcome readEarlier();
 
     const Store* m_store = nullptr;

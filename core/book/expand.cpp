@@ -197,28 +197,32 @@ Outcome changeFor(Draft& draft, const RemoveBatch& remove) {
     return std::nullopt;
 }
 
-Outcome changeFor(Draft& draft, const DescribeBatch& describe) {
-    const Batch* found = draft.find<Batch>(describe.batch);
-    if (!found) return missing<Batch>(describe.batch);
-    const Batch before = *found;
-    Batch after = before;
-    after.target = describe.target;
-    after.note = describe.note;
+/// Changes some fields of a thing that has to be there.
+template <class E, class Alter>
+Outcome altered(Draft& draft, IdOf<E> id, Alter alter) {
+    const E* found = draft.find<E>(id);
+    if (!found) return missing<E>(id);
+    const E before = *found;
+    E after = before;
+    alter(after);
     draft.replace(before, after);
     return std::nullopt;
 }
 
+Outcome changeFor(Draft& draft, const DescribeBatch& describe) {
+    return altered<Batch>(draft, describe.batch, [&](Batch& batch) {
+        batch.target = describe.target;
+        batch.note = describe.note;
+    });
+}
+
 Outcome changeFor(Draft& draft, const MoveStay& move) {
-    const Stay* found = draft.find<Stay>(move.stay);
-    if (!found) return missing<Stay>(move.stay);
-    const Stay before = *found;
-    Stay after = before;
-    after.zone = move.zone;
-    after.from = move.from;
-    after.to = move.to;
-    after.places = move.places;
-    draft.replace(before, after);
-    return std::nullopt;
+    return altered<Stay>(draft, move.stay, [&](Stay& stay) {
+        stay.zone = move.zone;
+        stay.from = move.from;
+        stay.to = move.to;
+        stay.places = move.places;
+    });
 }
 
 Outcome changeFor(Draft& draft, const AddStay& add) {
@@ -234,13 +238,7 @@ Outcome changeFor(Draft& draft, const RemoveStay& remove) {
 }
 
 Outcome changeFor(Draft& draft, const WeanStay& wean) {
-    const Stay* found = draft.find<Stay>(wean.stay);
-    if (!found) return missing<Stay>(wean.stay);
-    const Stay before = *found;
-    Stay after = before;
-    after.weanedOn = wean.day;
-    draft.replace(before, after);
-    return std::nullopt;
+    return altered<Stay>(draft, wean.stay, [&](Stay& stay) { stay.weanedOn = wean.day; });
 }
 
 Outcome changeFor(Draft& draft, const SetMatRuns& set) {

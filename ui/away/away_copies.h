@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/book/house_book.h"
-#include "core/round/merge.h"
 #include "ui/place/journal_step.h"
 
 #include <vector>

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/round/merge.h"
 #include "ui/away/away_copies.h"
 #include "ui/words/wording.h"
 

@@ -64,7 +64,7 @@ TodayPlace::TodayPlace(QWidget* parent)
     both->addLayout(right, 2);
     connect(m_do, &QPushButton::clicked, this, &TodayPlace::doCurrent);
     connect(m_asPlanned, &QPushButton::clicked, this, [this] {
-        if (const auto planned = plannedWeaning()) weanCurrent(*planned);
+        if (const auto planned = plannedWeaning()) doCurrentOn(*planned);
     });
     connect(m_map, &QPushButton::clicked, this, &TodayPlace::showCurrentOnMap);
     offerBatchMenu(m_list, [this](int line) -> std::optional<BatchId> {
@@ -142,6 +142,10 @@ const TodayPlace::Task* TodayPlace::current() const {
 }
 
 void TodayPlace::doCurrent() {
+    doCurrentOn(m_day);
+}
+
+void TodayPlace::doCurrentOn(Day day) {
     const Task* task = current();
     if (!task) return;
     // A day to come can be looked at, not done.
@@ -149,20 +153,16 @@ void TodayPlace::doCurrent() {
     const BatchId batch = task->batch;
     switch (task->kind) {
     case Kind::Strike:
-        return m_refusal->tell(perform(Command{StrikeBatch{batch, m_day}}));
-    case Kind::Wean:
-        return weanCurrent(m_day);
+        return m_refusal->tell(perform(Command{StrikeBatch{batch, day}}));
+    case Kind::Wean: {
+        const auto command = round::weanCommand(*m_book, batch, day);
+        m_refusal->tell(command ? perform(*command) : Outcome(command.refusal()));
+        return m_list->setFocus(); // the button that was pressed may be gone with its task
+    }
     case Kind::PotOn:
     case Kind::Round:
         Q_EMIT placeWanted(QStringLiteral("round"));
     }
-}
-
-void TodayPlace::weanCurrent(Day day) {
-    if (m_day > m_today) return m_refusal->tell(tr("This day is still to come; nothing of it is done yet."));
-    const auto command = round::weanCommand(*m_book, current()->batch, day);
-    m_refusal->tell(command ? perform(*command) : Outcome(command.refusal()));
-    m_list->setFocus(); // the button that was pressed may be gone with its task
 }
 
 std::optional<Day> TodayPlace::plannedWeaning() const {

@@ -32,8 +32,8 @@ private:
     void addTask(const Task& task, const QStringList& cells);
     [[nodiscard]] const Task* current() const;
     void doCurrent();
-    /// Weans the batch of the current task on a day.
-    void weanCurrent(Day day);
+    /// As done on another day than the one that is shown.
+    void doCurrentOn(Day day);
     /// The plan's day, before this one, on which the batch of the current task was to be weaned.
     [[nodiscard]] std::optional<Day> plannedWeaning() const;
     void showCurrentOnMap();

@@ -3,7 +3,6 @@
 #include "core/planner/search/bins.h"
 
 #include <algorithm>
-#include <numeric>
 #include <thread>
 
 namespace warmbench::planner::search {
