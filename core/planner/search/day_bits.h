@@ -65,15 +65,39 @@ inline void spreadBackTwo(DayWord& low, DayWord& high, int length) {
     }
 }
 
+/// Up to 64 days of rows, from one day on, within a horizon.
+class DayWindow {
+public:
+    DayWindow(int first, int days)
+        : m_word(static_cast<std::size_t>(first / daysOfWord)), m_shift(first % daysOfWord) {
+        const int left = days - first;
+        m_within = left >= daysOfWord ? ~DayWord{0} : (DayWord{1} << (left > 0 ? left : 0)) - 1;
+    }
+    /// Where it begins in a row.
+    [[nodiscard]] std::size_t word() const { return m_word; }
+    /// Its days out of the word of a row where it begins and the next.
+    [[nodiscard]] DayWord of(DayWord word, DayWord next) const {
+        return word >> m_shift | next << 1 << (daysOfWord - 1 - m_shift);
+    }
+    /// Those that the horizon has.
+    [[nodiscard]] DayWord within() const { return m_within; }
+
+private:
+    std::size_t m_word;
+    int m_shift;
+    DayWord m_within;
+};
+
 /// Rows of days, such as one a zone.
 class DayRows {
 public:
     DayRows() = default;
-    DayRows(std::size_t rows, int days) : m_words(wordsOf(days)), m_bits(rows * m_words, 0) {}
+    DayRows(std::size_t rows, int days) : m_words(wordsOf(days)), m_bits(rows * m_words + 1, 0) {}
 
     [[nodiscard]] std::span<const DayWord> row(std::size_t row) const {
         return {m_bits.data() + row * m_words, m_words};
     }
+    /// Words of a row; after them one more may be read.
     [[nodiscard]] const DayWord* words(std::size_t row) const { return m_bits.data() + row * m_words; }
     /// Sets all days of a row, and those that fill up its last word.
     void set(std::size_t row) {
@@ -82,6 +106,12 @@ public:
     void flip(std::size_t row, int day) {
         m_bits[row * m_words + static_cast<std::size_t>(day / daysOfWord)] ^= DayWord{1}
                                                                               << (day % daysOfWord);
+    }
+    /// The days of [from, to), which is not empty.
+    void flip(std::size_t row, int from, int to) {
+        const std::size_t end = wordsOf(to);
+        for (auto word = static_cast<std::size_t>(from / daysOfWord); word < end; ++word)
+            m_bits[row * m_words + word] ^= daysWithin(word, from, to);
     }
 
 private:

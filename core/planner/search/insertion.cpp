@@ -14,11 +14,12 @@ constexpr int none = std::numeric_limits<int>::max();
 } // namespace
 
 Inserter::Inserter(const Model& model)
-    : m_model(&model), m_scope(&model.whole), m_strikes(wordsOf(model.days)), m_starts(wordsOf(model.days)),
-      m_barredDays(wordsOf(model.days)), m_inTheWay(wordsOf(model.days)) {
+    : m_model(&model), m_scope(&model.whole), m_strikes(wordsOf(model.days)),
+      m_starts(wordsOf(model.days) + 1), m_barredDays(wordsOf(model.days)), m_inTheWay(wordsOf(model.days)) {
     std::size_t most = 0;
     for (const BatchModel& batch : model.batches) most = std::max(most, batch.stays.size());
     m_rest.resize(most);
+    m_leastRest.resize(most, never);
     for (const BatchModel& batch : model.batches)
         for (std::size_t k = 0; k < batch.stays.size(); ++k) {
             const StayModel& stay = batch.stays[k];
@@ -69,6 +70,7 @@ std::int64_t Inserter::search(Plan& plan) { // NOLINT(misc-no-recursion)
     found.cost = m_batch->value - m_batch->changeCost + 1;
     Look look{0, m_batch->strikeFirst, m_batch->strikeLast, false, &found};
     if (!chooseStrikes(look)) return never;
+    if ((m_taste.isDoubtful || m_wish) && !mayStand(look)) return never;
     lookAtRests(look);
     lookForStand(look);
     if (found.cost > m_batch->value - m_batch->changeCost) return never;
@@ -114,6 +116,9 @@ void Inserter::lookAtRests(const Look& first) {
         std::fill(m_rest[k].begin() + look.first - stay.firstStart,
                   m_rest[k].begin() + look.last + 1 - stay.firstStart, Rest{});
         lookForStand(look);
+        m_leastRest[k] = never;
+        for (int day = look.first; day <= look.last; ++day)
+            m_leastRest[k] = std::min(m_leastRest[k], look.at(day, stay.firstStart).cost);
     }
 }
 
@@ -157,6 +162,9 @@ bool Inserter::nextMayStay(int stay, const StayOption& option) const {
 int Inserter::gatherStarts(const Look& look, const StayOption& option, bool mayStay) {
     const StayModel& stay = m_batch->stays[at(look.stay)];
     const bool isLast = at(look.stay) + 1 == m_batch->stays.size();
+    const bool goesElsewhere = !isLast && !mayStay;
+    const std::int64_t leastAfter = goesElsewhere ? m_leastRest[at(look.stay) + 1] + m_batch->moveCost : 0;
+    if (!look.each && option.least + leastAfter >= look.found->cost) return none;
     std::fill(m_starts.begin(), m_starts.end(), 0);
     m_costs.resize(at(look.last - look.first + 1));
     int shortest = none;
@@ -167,17 +175,72 @@ int Inserter::gatherStarts(const Look& look, const StayOption& option, bool mayS
         const StayTerms& terms = stay.terms(option, day);
         if (terms.length() == 0) continue;
         start.cost = standCost(terms, day);
+        const std::int64_t limit = look.at(day, stay.firstStart).cost;
+        if (start.cost + leastAfter >= limit) continue;
         const int end = day + terms.length();
-        if (isLast)
-            start.cost += m_batch->late(end);
-        else if (!mayStay)
-            start.cost += rest(look.stay + 1, end).cost + m_batch->moveCost;
-        if (start.cost >= look.at(day, stay.firstStart).cost) continue;
+        if (isLast) start.cost += m_batch->late(end);
+        if (goesElsewhere) start.cost += rest(look.stay + 1, end).cost + m_batch->moveCost;
+        if (start.cost >= limit) continue;
         start.length = terms.length();
         shortest = std::min(shortest, terms.length());
         if (day < m_model->days) m_starts[at(day / daysOfWord)] |= DayWord{1} << (day % daysOfWord);
     }
     return shortest;
+}
+
+/// Tells at a glance where a stay cannot stand, from how long it stays at least.
+class Inserter::Glance {
+public:
+    Glance(const Inserter& inserter, const Look& look, const StayOption& option, int shortest)
+        : m_starts(&inserter.m_starts), m_barred(inserter.m_state->barred(option.state, inserter.m_index)),
+          m_shortest(shortest), m_window(look.first, inserter.m_model->days),
+          m_sees(look.last < inserter.m_model->days && look.last - look.first + shortest <= daysOfWord) {}
+
+    [[nodiscard]] bool mayTake(int zone) const {
+        if (!m_sees) return true;
+        DayWord barred = m_barred.of(zone, m_window);
+        const DayWord starts = m_window.of((*m_starts)[m_window.word()], (*m_starts)[m_window.word() + 1]);
+        if ((starts & ~barred) == 0) return false;
+        for (int spread = 1; spread < m_shortest;) {
+            const int step = std::min(spread, m_shortest - spread);
+            barred |= barred >> step;
+            spread += step;
+        }
+        return (starts & ~barred) != 0;
+    }
+
+private:
+    const std::vector<DayWord>* m_starts;
+    State::Barred m_barred;
+    int m_shortest;
+    DayWindow m_window;
+    bool m_sees;
+};
+
+bool Inserter::mayStand(const Look& first) {
+    const StayModel& stay = m_batch->stays[0];
+    const int only = m_batch->pinnedZone >= 0 ? m_batch->pinnedZone : m_wish ? m_wish->zone : -1;
+    for (const StayOption& option : stay.options) {
+        if (only >= 0 && m_model->zones[at(only)].zoneClass != option.zoneClass) continue;
+        if (m_wish && m_wish->state != Wish::any && m_wish->state != option.state) continue;
+        std::copy(m_strikes.begin(), m_strikes.end(), m_starts.begin());
+        int shortest = none;
+        for (int day = first.first; day <= first.last; ++day) {
+            const int length = stay.terms(option, day).length();
+            if (length > 0)
+                shortest = std::min(shortest, length);
+            else
+                m_starts[at(day / daysOfWord)] &= ~(DayWord{1} << (day % daysOfWord));
+            if (option.steady) break;
+        }
+        if (shortest == none) continue;
+        const Glance glance(*this, first, option, shortest);
+        if (only >= 0 ? glance.mayTake(only)
+                      : std::any_of(zonesFor(option).begin(), zonesFor(option).end(),
+                                    [&](int zone) { return glance.mayTake(zone); }))
+            return true;
+    }
+    return false;
 }
 
 void Inserter::lookAtOption(const Look& look, const StayOption& option, int tried, bool all) {
@@ -192,25 +255,27 @@ void Inserter::lookAtOption(const Look& look, const StayOption& option, int trie
     const int count = static_cast<int>(zones.size());
     if (looksFirst)
         for (const int zone : m_taste.alwaysLooked)
-            if (isOfClass(zone)) tryZone(look, option, zone, shortest, mayStay);
+            if (isOfClass(zone) && !isSettled(look)) tryZone(look, option, zone, shortest, mayStay);
     int next = count > 1 ? m_random->below(count) : 0;
     bool sawEmpty = false;
+    const Glance glance(*this, look, option, shortest);
     for (int i = 0; i < tried; ++i, next = next + 1 == count ? 0 : next + 1) {
         const int zone = zones[at(next)];
-        if (m_state->staysIn(zone).empty() && m_model->zones[at(zone)].held.empty()) {
+        if (!glance.mayTake(zone)) continue;
+        if (m_state->isEmpty(zone)) {
             if (sawEmpty) continue;
             sawEmpty = m_model->zones[at(zone)].slots >= m_batch->slots;
         }
-        m_state->bringNear(zones[at(next + 1 == count ? 0 : next + 1)], option.state, m_index);
         if (m_taste.blink > 0 && m_random->onceIn(m_taste.blink)) continue;
         tryZone(look, option, zone, shortest, mayStay);
+        if (isSettled(look)) return;
     }
 }
 
 void Inserter::tryZone(const Look& look, const StayOption& option, int zone, int shortest, bool mayStay) {
     if (!m_batch->single && !m_model->fitsGrid(m_index, zone)) return;
     m_state->barredDays(zone, option.state, m_index, m_barredDays);
-    if (m_starts.size() == 2) {
+    if (m_barredDays.size() == 2) {
         DayWord low = m_barredDays[0];
         DayWord high = m_barredDays[1];
         spreadBackTwo(low, high, shortest);
@@ -225,8 +290,8 @@ void Inserter::tryZone(const Look& look, const StayOption& option, int zone, int
         m_model->classes[at(option.zoneClass)].costAt(option.state) * m_taste.matWeight;
     const int firstStart = m_batch->stays[at(look.stay)].firstStart;
     const bool isCounted = m_model->sizes[at(m_batch->size)] == m_batch->slots;
-    for (std::size_t i = 0; i < m_starts.size(); ++i) {
-        const std::size_t word = m_forwards ? i : m_starts.size() - 1 - i;
+    for (std::size_t i = 0; i < m_barredDays.size(); ++i) {
+        const std::size_t word = m_forwards ? i : m_barredDays.size() - 1 - i;
         DayWord left = m_starts[word] & ~m_inTheWay[word];
         while (left != 0) {
             const int bit = m_forwards ? std::countr_zero(left) : daysOfWord - 1 - std::countl_zero(left);
@@ -259,6 +324,22 @@ void Inserter::tryStand(const Look& look, const Stand& stand, std::int64_t mat, 
     if (cost >= found.cost || isBarred(stand.zone, stand.from, stand.to)) return;
     found.cost = cost;
     found.stand = stand;
+    dropStarts(look, stand.from);
+}
+
+void Inserter::dropStarts(const Look& look, int day) {
+    const auto drop = [&](int start) {
+        if (start < m_model->days && m_costs[at(start - look.first)].cost >=
+                                         look.at(start, m_batch->stays[at(look.stay)].firstStart).cost)
+            m_starts[at(start / daysOfWord)] &= ~(DayWord{1} << (start % daysOfWord));
+    };
+    if (look.each) return drop(day);
+    for (int start = look.first; start <= look.last; ++start) drop(start);
+}
+
+bool Inserter::isSettled(const Look& look) const {
+    return look.last < m_model->days &&
+           std::all_of(m_starts.begin(), m_starts.end(), [](DayWord days) { return days == 0; });
 }
 
 std::int64_t Inserter::matCost(int zone, int state, int from, int to) const {

@@ -16,7 +16,8 @@ namespace warmbench::planner::search {
 struct Taste {
     int matWeight = 16; ///< of mat costs, in sixteenths: less looks ahead to batches that will share the mat
     int blink = 0;      ///< once in so many a zone is overlooked; 0: never
-    int looks = 100;    ///< about so many zones, each at each state, are looked at for a stay
+    bool isDoubtful = false; ///< it may well stand nowhere: then that is seen soon
+    int looks = 100;         ///< about so many zones, each at each state, are looked at for a stay
     std::span<const int> alwaysLooked =
         {}; ///< zones that are looked at besides where not all are: those with new room
     std::int64_t spacePrice =
@@ -77,6 +78,8 @@ private:
         [[nodiscard]] Rest& at(int day, int firstStart) const { return found[each ? day - firstStart : 0]; }
     };
 
+    class Glance;
+
     void begin(const State& state, int batch, const Taste& taste);
     std::int64_t keep(Plan& plan, const std::vector<int>* agreed);
     /// Adds the stand of a stay in the place that it had before, and its slots; what its mat costs more.
@@ -85,6 +88,8 @@ private:
     /// Days on which the batch may be struck into m_strikes, the first and the last into `look`; false where
     /// there are none.
     bool chooseStrikes(Look& look);
+    /// False where a glance tells that the first stay can stand nowhere.
+    [[nodiscard]] bool mayStand(const Look& first);
     /// What each stay after the first costs from each day on that can be reached.
     void lookAtRests(const Look& first);
     void lookForStand(const Look& look);
@@ -99,6 +104,10 @@ private:
     [[nodiscard]] int gatherStarts(const Look& look, const StayOption& option, bool mayStay);
     void tryZone(const Look& look, const StayOption& option, int zone, int shortest, bool mayStay);
     void tryStand(const Look& look, const Stand& stand, std::int64_t mat, bool mayStay);
+    /// Takes those out of m_starts that can no longer be cheaper than what was found from `day` on.
+    void dropStarts(const Look& look, int day);
+    /// Nothing cheaper can be found at the option looked at.
+    [[nodiscard]] bool isSettled(const Look& look) const;
     [[nodiscard]] const std::vector<int>& zonesFor(const StayOption& option) const {
         return m_scope->zonesOfClass[at(option.zoneClass)];
     }
@@ -135,6 +144,7 @@ private:
     const Wish* m_wish = nullptr;
     Random* m_random = nullptr;
     std::vector<std::vector<Rest>> m_rest; ///< by stay and day after its first possible start
+    std::vector<std::int64_t> m_leastRest; ///< by stay, of all days
     std::vector<DayWord> m_strikes;        ///< days of the horizon on which the batch may be struck
     std::vector<DayWord> m_starts;         ///< those on which the stay may begin at the option looked at
     std::vector<Start> m_costs;            ///< by day after the first of the look

@@ -168,23 +168,25 @@ void addOptions(const Model& model, const StayRule& rule, const Stopped& stopped
             option.steady = warmth.least == warmth.most;
             option.firstTerms = static_cast<std::uint32_t>(stay.allTerms.size());
             const int last = option.steady ? stay.firstStart : stay.lastStart;
-            bool possible = false;
+            option.least = never;
             TermsByDay terms(rule, zone, state);
             for (int day = stay.firstStart; day <= last; ++day) {
                 stay.allTerms.push_back(terms.from(day));
                 const int length = stay.allTerms.back().length();
                 if (length == 0) continue;
-                possible = true;
+                option.least = std::min(option.least, stay.allTerms.back().offIdeal());
                 shortest = std::min(shortest, length);
                 longest = std::max(longest, length);
             }
-            if (!possible) {
+            if (option.least == never) {
                 stay.allTerms.resize(option.firstTerms);
                 continue;
             }
             stay.options.push_back(option);
         }
     }
+    std::stable_sort(stay.options.begin(), stay.options.end(),
+                     [](const StayOption& a, const StayOption& b) { return a.least < b.least; });
 }
 
 /// Slots that all containers of the batch take; 0 where no zone has so many.

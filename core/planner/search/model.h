@@ -64,6 +64,7 @@ struct StayOption {
     std::int16_t state = off;
     bool steady = false;          ///< the same terms whatever the day: they are given once
     std::uint32_t firstTerms = 0; ///< index in StayModel::allTerms of those of its first start
+    std::int64_t least = 0;       ///< off ideal on the day on which that is least
 };
 
 struct StayModel {

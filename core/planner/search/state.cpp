@@ -9,8 +9,9 @@ State::State(const Model& model)
       m_state(m_free.size(), static_cast<std::int16_t>(idle)),
       m_full(model.zones.size() * model.sizes.size(), model.days), m_idle(model.zones.size(), model.days),
       m_asked(model.zones.size() * at(model.states), model.days), m_demands(m_free.size(), 0),
-      m_staysIn(model.zones.size()), m_heldChoice(model.zones.size(), 0), m_occupancy(model.zones.size()),
-      m_hands(model.hands), m_handsAside(model.hands.size(), 0), m_limit(model.yield), m_left(model.yield) {
+      m_staysIn(model.zones.size()), m_isEmpty(model.zones.size(), 0), m_heldChoice(model.zones.size(), 0),
+      m_occupancy(model.zones.size()), m_hands(model.hands), m_handsAside(model.hands.size(), 0),
+      m_limit(model.yield), m_left(model.yield) {
     for (const BatchModel& batch : model.batches) m_cost += batch.value;
     for (const auto& stock : model.yield) m_used.emplace_back(stock.size(), 0);
     for (auto& left : m_left)
@@ -20,8 +21,9 @@ State::State(const Model& model)
         const ZoneModel& place = model.zones[at(zone)];
         std::fill_n(m_free.begin() + static_cast<std::ptrdiff_t>(cell(zone, 0)), model.days, place.slots);
         m_idle.set(at(zone));
+        m_isEmpty[at(zone)] = place.held.empty();
         for (std::size_t size = at(model.fitting[at(place.slots)]); size < model.sizes.size(); ++size)
-            m_full.set(at(zone) * model.sizes.size() + size);
+            m_full.set(fullRow(zone, size));
         if (place.placed)
             m_occupancy[at(zone)] = packing::Occupancy(model.problem->zones[at(zone)], model.days);
         if (!place.held.empty()) standHeld(zone, true);
@@ -68,6 +70,7 @@ void State::place(const Plan& plan) {
         const Stand& stand = plan.stands[k];
         demand(stand.zone, stand.state, stand.from, stand.to, batch.slots);
         m_staysIn[at(stand.zone)].push_back(batch.firstStay + static_cast<int>(k));
+        m_isEmpty[at(stand.zone)] = 0;
         if (m_model->zones[at(stand.zone)].placed)
             m_occupancy[at(stand.zone)].occupy({plan.slots.data() + k * containers, containers}, stand.from,
                                                stand.to);
@@ -87,6 +90,7 @@ void State::remove(int index) {
         std::vector<int>& stays = m_staysIn[at(stand.zone)];
         *std::find(stays.begin(), stays.end(), batch.firstStay + static_cast<int>(k)) = stays.back();
         stays.pop_back();
+        m_isEmpty[at(stand.zone)] = stays.empty() && m_model->zones[at(stand.zone)].held.empty();
         if (m_model->zones[at(stand.zone)].placed)
             m_occupancy[at(stand.zone)].release({plan.slots.data() + k * containers, containers}, stand.from,
                                                 stand.to);
@@ -136,19 +140,23 @@ void State::setAside(const Share& share) {
     }
 }
 
-void State::addFree(int zone, int day, int slots) {
+void State::addFree(int zone, int from, int to, int slots) {
     const auto fitting = [this](int free) { return at(m_model->fitting[at(std::max(0, free))]); };
-    int& free = m_free[cell(zone, day)];
-    const std::size_t before = fitting(free);
-    free += slots;
-    const std::size_t after = fitting(free);
-    for (std::size_t size = std::min(before, after); size < std::max(before, after); ++size)
-        m_full.flip(at(zone) * m_model->sizes.size() + size, day);
+    int* free = m_free.data() + cell(zone, 0);
+    // Days one after the other that have as much are changed together.
+    for (int first = from; first < to;) {
+        const int left = free[first];
+        int end = first;
+        for (; end < to && free[end] == left; ++end) free[end] += slots;
+        const auto [few, many] = std::minmax({fitting(left), fitting(left + slots)});
+        for (std::size_t size = few; size < many; ++size) m_full.flip(fullRow(zone, size), first, end);
+        first = end;
+    }
 }
 
 void State::demand(int zone, int state, int from, int to, int slots) {
     const int end = demandTo(to);
-    for (int day = from; day < end; ++day) addFree(zone, day, -slots);
+    addFree(zone, from, end, -slots);
     const ZoneClass& kind = m_model->classes[at(m_model->zones[at(zone)].zoneClass)];
     for (int day = demandFrom(from); day < end; ++day) {
         if (m_demands[cell(zone, day)]++ > 0) continue;
@@ -161,7 +169,7 @@ void State::demand(int zone, int state, int from, int to, int slots) {
 
 void State::release(int zone, int state, int from, int to, int slots) {
     const int end = demandTo(to);
-    for (int day = from; day < end; ++day) addFree(zone, day, slots);
+    addFree(zone, from, end, slots);
     const ZoneClass& kind = m_model->classes[at(m_model->zones[at(zone)].zoneClass)];
     for (int day = demandFrom(from); day < end; ++day) {
         if (--m_demands[cell(zone, day)] > 0) continue;
@@ -180,7 +188,7 @@ void State::standHeld(int zone, bool standing) {
     else
         release(zone, choice.state, 0, choice.days, 0);
     for (int day = 0; day < choice.days; ++day)
-        addFree(zone, day, standing ? -choice.slotsByDay[at(day)] : choice.slotsByDay[at(day)]);
+        addFree(zone, day, day + 1, standing ? -choice.slotsByDay[at(day)] : choice.slotsByDay[at(day)]);
     if (!place.placed) return;
     for (std::size_t i = 0; i < place.held.size(); ++i) {
         const std::vector<SlotRect>& slots = m_model->problem->held[at(place.held[i])].slots;

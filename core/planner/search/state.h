@@ -47,6 +47,8 @@ public:
     [[nodiscard]] const std::vector<Plan>& plans() const { return m_plans; }
     /// Indices of the stays that stand in the zone, among all stays.
     [[nodiscard]] const std::vector<int>& staysIn(int zone) const { return m_staysIn[at(zone)]; }
+    /// Nothing stands in the zone, held things with it.
+    [[nodiscard]] bool isEmpty(int zone) const { return m_isEmpty[at(zone)] != 0; }
     [[nodiscard]] const Stand& stand(int stay) const;
     [[nodiscard]] const packing::Occupancy& occupancy(int zone) const { return m_occupancy[at(zone)]; }
     /// Index of the zone's choice for what is held there.
@@ -71,18 +73,37 @@ public:
     /// where `Model::sizes` does not hold its size, it may be that it cannot on others either.
     void barredDays(int zone, int state, int batch, std::span<DayWord> days) const {
         const std::size_t size = at(m_model->batches[at(batch)].size);
-        const DayWord* full = m_full.words(at(zone) * m_model->sizes.size() + size);
+        const DayWord* full = m_full.words(fullRow(zone, size));
         const DayWord* resting = m_idle.words(at(zone));
         const DayWord* asked = m_asked.words(askedRow(zone, state));
         for (std::size_t word = 0; word < days.size(); ++word)
             days[word] = full[word] | ~(resting[word] | asked[word]);
     }
-    /// Has the days of `barredDays` brought near, to be asked soon.
-    void bringNear(int zone, int state, int batch) const {
-        const std::size_t size = at(m_model->batches[at(batch)].size);
-        __builtin_prefetch(m_full.words(at(zone) * m_model->sizes.size() + size));
-        __builtin_prefetch(m_idle.words(at(zone)));
-        __builtin_prefetch(m_asked.words(askedRow(zone, state)));
+    /// Tells the same of a window of days, zone after zone, for as long as the state lives.
+    class Barred {
+    public:
+        [[nodiscard]] DayWord of(int zone, const DayWindow& window) const {
+            const std::size_t first = at(zone) * m_words + window.word();
+            const DayWord low = m_full[first] | ~(m_idle[first] | m_asked[first]);
+            const DayWord high = m_full[first + 1] | ~(m_idle[first + 1] | m_asked[first + 1]);
+            return window.of(low, high) & window.within();
+        }
+
+    private:
+        friend class State;
+        const DayWord* m_full = nullptr;
+        const DayWord* m_idle = nullptr;
+        const DayWord* m_asked = nullptr;
+        std::size_t m_words = 0;
+    };
+    /// Days on which a batch cannot stand at a state.
+    [[nodiscard]] Barred barred(int state, int batch) const {
+        Barred barred;
+        barred.m_full = m_full.words(fullRow(0, at(m_model->batches[at(batch)].size)));
+        barred.m_idle = m_idle.words(0);
+        barred.m_asked = m_asked.words(askedRow(0, state));
+        barred.m_words = wordsOf(m_model->days);
+        return barred;
     }
     /// Days of the horizon of [from, to) on which nothing asks for a state of the zone.
     [[nodiscard]] int idleDays(int zone, int from, int to) const {
@@ -99,14 +120,17 @@ public:
 
 private:
     [[nodiscard]] std::size_t askedRow(int zone, int state) const {
-        return at(zone) * at(m_model->states) + at(state + 1);
+        return at(state + 1) * m_model->zones.size() + at(zone);
+    }
+    [[nodiscard]] std::size_t fullRow(int zone, std::size_t size) const {
+        return size * m_model->zones.size() + at(zone);
     }
     [[nodiscard]] std::size_t cell(int zone, int day) const { return at(zone) * at(m_model->days) + at(day); }
     void findLeft(int stock);
     void strike(int batch, int day, std::int64_t cuttings);
     void demand(int zone, int state, int from, int to, int slots);
     void release(int zone, int state, int from, int to, int slots);
-    void addFree(int zone, int day, int slots);
+    void addFree(int zone, int from, int to, int slots);
     void standHeld(int zone, bool standing);
     /// Days on which a stay asks for its state: within the horizon, the last day at least.
     [[nodiscard]] int demandFrom(int from) const { return from < m_model->days ? from : m_model->days - 1; }
@@ -117,11 +141,12 @@ private:
     std::vector<Plan> m_plans;
     std::vector<int> m_free;           ///< by zone and day
     std::vector<std::int16_t> m_state; ///< by zone and day
-    DayRows m_full;                    ///< by zone and size: too few slots are free
+    DayRows m_full;                    ///< by size and zone: too few slots are free
     DayRows m_idle;                    ///< by zone
-    DayRows m_asked;                   ///< by zone and state: something asks for it
+    DayRows m_asked;                   ///< by state and zone: something asks for it
     std::vector<int> m_demands;        ///< by zone and day, how many ask for the state
     std::vector<std::vector<int>> m_staysIn;
+    std::vector<char> m_isEmpty; ///< by zone: nothing stands there, held or not
     std::vector<int> m_heldChoice;
     std::vector<packing::Occupancy> m_occupancy;    ///< of zones that are `placed`
     std::vector<std::int64_t> m_hands;              ///< left, by day

@@ -35,6 +35,7 @@ Walk::Walk(const Model& model, std::uint64_t seed)
       m_bestHeld(model.zones.size(), 0), m_isTouched(model.batches.size(), 0) {
     m_mayRoam = model.batches.size() <= mostRoaming;
     m_order.resize(model.batches.size());
+    m_wasPlaced.resize(model.batches.size(), 0);
     std::int64_t slotDays = 1;
     for (const ZoneModel& zone : model.zones) slotDays += std::int64_t{zone.slots} * model.days;
     m_dearestSpace = 1 + static_cast<int>(std::min<std::int64_t>(model.worth / slotDays, dearestSpace));
@@ -141,13 +142,16 @@ void Walk::takeOut(const std::vector<int>& batches) {
     if (m_before.size() < batches.size()) m_before.resize(batches.size());
     for (std::size_t i = 0; i < batches.size(); ++i) {
         m_before[i] = m_state.plan(batches[i]);
+        m_wasPlaced[at(batches[i])] = m_before[i].strike >= 0;
         if (m_before[i].strike >= 0) m_state.remove(batches[i]);
     }
 }
 
-void Walk::placeAnew(const std::vector<int>& batches, const Taste& taste) {
-    for (const int batch : batches)
+void Walk::placeAnew(const std::vector<int>& batches, Taste taste) {
+    for (const int batch : batches) {
+        taste.isDoubtful = m_wasPlaced[at(batch)] == 0;
         if (m_inserter.best(m_state, batch, taste, m_random, m_plan) != never) m_state.place(m_plan);
+    }
 }
 
 void Walk::undo() {

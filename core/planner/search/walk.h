@@ -59,7 +59,7 @@ private:
     /// another.
     bool placeFirst(int batch);
     void takeOut(const std::vector<int>& batches);
-    void placeAnew(const std::vector<int>& batches, const Taste& taste);
+    void placeAnew(const std::vector<int>& batches, Taste taste);
     void undo();
     /// The zones that what was taken out stood in.
     void noteRoom();
@@ -80,7 +80,8 @@ private:
     Ruin m_ruin;
     std::vector<int> m_batches;
     std::vector<Wish> m_wishes;
-    std::vector<Plan> m_before; ///< plans of what was taken out, in the order of m_batches
+    std::vector<Plan> m_before;    ///< plans of what was taken out, in the order of m_batches
+    std::vector<char> m_wasPlaced; ///< by batch: before it was taken out
     std::vector<int> m_withRoom;
     std::vector<std::int64_t> m_order;
     int m_heldZone = -1; ///< zone whose held choice this round changed, and what it was
