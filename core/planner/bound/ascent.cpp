@@ -64,22 +64,22 @@ Prices sharePrices(const Formulation& formulation) {
     return prices;
 }
 
-Ascent::Ascent(const Formulation& formulation, DualFunction& dual)
-    : m_formulation(formulation), m_dual(dual) {
+Ascent::Ascent(const Formulation& formulation, DualFunction& dual, bool countsUsage)
+    : m_formulation(formulation), m_dual(dual), m_countsUsage(countsUsage) {
     double cuttings = 0;
     for (const BatchChains& batch : formulation.batches) cuttings += batch.cuttings;
     const auto batches = static_cast<double>(std::max<std::size_t>(1, formulation.batches.size()));
     m_cuttingsScale = std::max(1.0, cuttings / batches);
 }
 
-void Ascent::start(const Domain& domain, const Prices& prices) {
+void Ascent::start(const Domain& domain, const Prices& prices, const std::stop_token& stop) {
+    m_value = m_dual.evaluate(domain, prices);
+    if (stop.stop_requested()) return;
     m_best = prices;
     m_trial = prices;
-    m_value = m_dual.evaluate(domain, prices);
     m_standMean = m_dual.standExcess;
     m_strikeMean = m_dual.strikeExcess;
-    m_usage.assign(m_formulation.links.size(), 0);
-    m_outUsage.assign(m_formulation.batches.size(), 0);
+    if (m_countsUsage) m_usage.assign(m_formulation.links.size(), 0);
     m_stride = firstStride;
     m_newest = firstNewest;
     m_reference = m_value;
@@ -143,10 +143,9 @@ double Ascent::weightOfNewest(bool& agrees) const {
 void Ascent::takeInto(double weight) {
     blend(m_standMean, m_dual.standExcess, weight);
     blend(m_strikeMean, m_dual.strikeExcess, weight);
+    if (!m_countsUsage) return;
     for (double& usage : m_usage) usage *= 1 - weight;
-    for (double& usage : m_outUsage) usage *= 1 - weight;
     for (const int link : m_dual.usedLinks) m_usage[static_cast<std::size_t>(link)] += weight;
-    for (const int batch : m_dual.staysOut) m_outUsage[static_cast<std::size_t>(batch)] += weight;
 }
 
 void Ascent::adapt(bool better, bool agrees) {

@@ -21,18 +21,18 @@ struct AscentLimits {
 /// that mean tends to a solution of the linear relaxation. Prices are kept whole, so every value is exact.
 class Ascent {
 public:
-    Ascent(const Formulation& formulation, DualFunction& dual);
+    /// Counts the use of links only where it `countsUsage`, which takes long where there are many.
+    Ascent(const Formulation& formulation, DualFunction& dual, bool countsUsage);
 
-    /// Evaluates `domain` at `prices` and begins there.
-    void start(const Domain& domain, const Prices& prices);
+    /// Evaluates `domain` at `prices` and begins there. Once stopped, nothing is known of its value.
+    void start(const Domain& domain, const Prices& prices, const std::stop_token& stop);
 
     /// Goes on in a domain that is no larger than at the start. Returns whether the cutoff was reached.
     bool climb(const Domain& domain, const AscentLimits& limits, const std::stop_token& stop);
 
     [[nodiscard]] const Prices& prices() const { return m_best; }
     [[nodiscard]] double value() const { return m_value; } ///< units, of the best prices; never falls
-    [[nodiscard]] const std::vector<double>& usage() const { return m_usage; }       ///< by link, 0 to 1
-    [[nodiscard]] const std::vector<double>& outUsage() const { return m_outUsage; } ///< by batch, 0 to 1
+    [[nodiscard]] const std::vector<double>& usage() const { return m_usage; } ///< by link, 0 to 1
 
 private:
     /// Squared length of the mean excess along which prices can move, strike rows measured in batches.
@@ -51,8 +51,8 @@ private:
     double m_value = 0;
     std::vector<double> m_standMean;
     std::vector<double> m_strikeMean;
+    bool m_countsUsage;
     std::vector<double> m_usage;
-    std::vector<double> m_outUsage;
     double m_stride = 0;    ///< share of Polyak's step
     double m_newest = 0;    ///< highest weight of the newest solution
     double m_reference = 0; ///< value when that weight was last looked at

@@ -88,12 +88,15 @@ struct Workings {
     /// Once the formulation is whole.
     void begin(const std::stop_token& stop) {
         dual.emplace(formulation, stop);
-        root.emplace(formulation, *dual);
+        if (stop.stop_requested()) return;
+        treeFollows = formulation.links.size() <= mostLinksOfTree;
+        root.emplace(formulation, *dual, treeFollows);
         tree.emplace(formulation, *dual);
     }
 
     Formulation formulation;
     std::optional<DualFunction> dual;
+    bool treeFollows = false;
     std::optional<Ascent> root;
     std::optional<BoundTree> tree;
 };
@@ -106,10 +109,11 @@ void improveBy(Workings& workings, const BoundOptions& options, Totals& totals, 
     DualFunction& dual = *workings.dual;
     Ascent& root = *workings.root;
     Domain domain = wholeDomain(formulation);
-    root.start(domain, sharePrices(formulation));
-    const bool treeFollows = formulation.links.size() <= mostLinksOfTree;
-    climbRoot(dual, domain, root, totals, treeFollows ? roundsWithoutGain : roundsWithoutTree, stop);
-    if (!treeFollows || stop.stop_requested() || totals.proven()) return;
+    const Prices prices = sharePrices(formulation);
+    if (stop.stop_requested()) return;
+    root.start(domain, prices, stop);
+    climbRoot(dual, domain, root, totals, workings.treeFollows ? roundsWithoutGain : roundsWithoutTree, stop);
+    if (!workings.treeFollows || stop.stop_requested() || totals.proven()) return;
 
     BoundTree& tree = *workings.tree;
     tree.open(domain, root);

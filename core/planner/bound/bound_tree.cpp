@@ -37,16 +37,16 @@ std::size_t BoundTree::bytes() const {
 
 double BoundTree::valueAfter(const Domain& domain, const Prices& prices, double cutoff, int iterations,
                              const std::stop_token& stop) {
-    Ascent ascent(m_formulation, m_dual);
-    ascent.start(domain, prices);
+    Ascent ascent(m_formulation, m_dual, false);
+    ascent.start(domain, prices, stop);
     ascent.climb(domain, {cutoff, iterations}, stop);
     return std::min(ascent.value(), cutoff);
 }
 
 void BoundTree::settle(Domain domain, const Prices& prices, double atLeast, double cutoff,
                        const std::stop_token& stop) {
-    Ascent ascent(m_formulation, m_dual);
-    ascent.start(domain, prices);
+    Ascent ascent(m_formulation, m_dual, true);
+    ascent.start(domain, prices, stop);
     for (int round = 0; round < roundsOfBranch; ++round) {
         if (ascent.climb(domain, {cutoff, roundIterations}, stop)) return;
         if (stop.stop_requested()) return;

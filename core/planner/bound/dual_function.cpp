@@ -13,14 +13,15 @@ namespace warmbench::planner {
 DualFunction::DualFunction(const Formulation& formulation, std::stop_token stop)
     : m_formulation(formulation), m_stop(std::move(stop)), m_batches(formulation), m_selection(formulation),
       m_options(formulation.batches.size()), m_groupCost(formulation.stockGroups.size()) {
+    // Once it is stopped, nothing is evaluated.
     for (const ZoneShelf& shelf : formulation.shelves) {
-        if (m_stop.stop_requested()) return;              // then nothing is evaluated
         std::vector<int> place(at(formulation.days), -1); // in shelf.days, by day
         for (std::size_t i = 0; i < shelf.days.size(); ++i) place[at(shelf.days[i])] = static_cast<int>(i);
         const std::size_t states = shelf.dayCost.size();
         std::vector<Items>& standing = m_standing.emplace_back(shelf.days.size() * states);
         for (std::size_t state = 0; state < states; ++state)
             for (const int index : shelf.lanes[state]) {
+                if (m_stop.stop_requested()) return;
                 const Lane& lane = formulation.lanes[at(index)];
                 for (int day = lane.fromDay; day < lane.toDay; ++day)
                     standing[at(place[at(day)]) * states + state].push_back(
@@ -28,6 +29,7 @@ DualFunction::DualFunction(const Formulation& formulation, std::stop_token stop)
             }
     }
     for (const LabourDay& day : formulation.labour) {
+        if (m_stop.stop_requested()) return;
         Items& striking = m_striking.emplace_back();
         for (const LabourDay::Strike& strike : day.strikes)
             striking.push_back({static_cast<int>(strike.price), strike.cuttings});
@@ -35,11 +37,12 @@ DualFunction::DualFunction(const Formulation& formulation, std::stop_token stop)
 }
 
 double DualFunction::evaluate(const Domain& domain, const Prices& prices) {
+    if (m_stop.stop_requested()) return -infinity;
     standExcess.assign(m_formulation.prices, 0);
     strikeExcess.assign(m_formulation.strikeRows.size(), 0);
     usedLinks.clear();
     staysOut.clear();
-    if (!m_batches.take(prices)) return -infinity;
+    if (m_stop.stop_requested() || !m_batches.take(prices)) return -infinity;
     double value = placeBatches(domain);
     if (std::isinf(value)) return value;
     for (std::size_t row = 0; row < prices.strike.size(); ++row) {

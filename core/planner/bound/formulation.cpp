@@ -85,6 +85,9 @@ void addHeld(const Problem& problem, const ZoneKinds& zones, std::vector<ZoneShe
     }
 }
 
+/// From so many batches it is told how many links all of them will have.
+constexpr int enoughToExpect = 100;
+
 /// Nodes of one batch's network: where a stay may begin, and where it may begin in the zone of the one
 /// before.
 class Nodes {
@@ -118,6 +121,14 @@ public:
         constexpr std::size_t ofLink = 2 * sizeof(Link) + 32; // the list may be half empty
         constexpr std::size_t ofPrice = 6 * sizeof(double);   // best, trial, excess, mean, sums, items
         return m_result.links.size() * ofLink + m_result.prices * ofPrice;
+    }
+
+    /// Makes room for so many times what is built by now, and a little more: to move many links while a
+    /// list grows takes longer than a stop may.
+    void makeRoom(double times) {
+        constexpr double more = 1.2;
+        m_result.links.reserve(
+            static_cast<std::size_t>(more * times * static_cast<double>(m_result.links.size())));
     }
 
     void addBatch(int index, const StayChoices& stays) {
@@ -179,7 +190,7 @@ public:
 
     Formulation finish(const std::stop_token& stop) {
         addDays();
-        if (!stop.stop_requested()) addLabour();
+        addLabour(stop);
         for (std::size_t i = 0; i < m_problem.stocks.size() && !stop.stop_requested(); ++i)
             addStock(static_cast<int>(i));
         return stop.stop_requested() ? unfinished() : std::move(m_result);
@@ -261,13 +272,13 @@ private:
         std::size_t link = 0;
     };
 
-    void addLabour() {
+    void addLabour(const std::stop_token& stop) {
         if (m_problem.strikeCapacity.empty()) return;
         std::vector<std::vector<Strike>> strikes(at(m_result.days)); // by day, in order of the batches
-        for (std::size_t i = 0; i < m_result.batches.size(); ++i)
+        for (std::size_t i = 0; i < m_result.batches.size() && !stop.stop_requested(); ++i)
             for (auto k = m_result.batches[i].stays[0]; k < m_result.batches[i].stays[1]; ++k)
                 strikes[at(m_result.links[k].strikeDay)].push_back({static_cast<int>(i), k});
-        for (int day = 0; day < m_result.days; ++day)
+        for (int day = 0; day < m_result.days && !stop.stop_requested(); ++day)
             if (isScarce(strikes[at(day)], strikeCapacityOn(m_problem, day)))
                 addLabourDay(day, strikeCapacityOn(m_problem, day), strikes[at(day)]);
     }
@@ -354,6 +365,7 @@ Formulation formulate(const Problem& problem, const ZoneKinds& zones, const std:
     Builder builder(problem, zones);
     for (int index = 0; index < static_cast<int>(problem.batches.size()); ++index) {
         if (stop.stop_requested() || builder.bytes() > memory) return builder.unfinished();
+        if (index == enoughToExpect) builder.makeRoom(static_cast<double>(problem.batches.size()) / index);
         if (const auto stays = stayChoices(problem, zones, index))
             builder.addBatch(index, *stays);
         else
