@@ -19,7 +19,8 @@ constexpr double gainOfPriceRound = 1e-3; ///< share of the value
 class Priced {
 public:
     Priced(const Formulation& formulation, const std::stop_token& stop)
-        : m_dual(formulation, stop), m_domain(wholeDomain(formulation)), m_ascent(formulation, m_dual, false) {
+        : m_dual(formulation, stop), m_domain(wholeDomain(formulation)),
+          m_ascent(formulation, m_dual, false) {
         m_ascent.start(m_domain, sharePrices(formulation), stop);
         for (int round = 0; round < mostRounds && !stop.stop_requested(); ++round) {
             const double before = m_ascent.value();
