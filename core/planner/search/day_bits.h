@@ -51,16 +51,11 @@ inline void spreadBack(std::span<DayWord> bits, int length) {
     }
 }
 
-/// The same for a row of at most two words.
-inline void spreadBackTwo(DayWord& low, DayWord& high, int length) {
+/// The same for days of one word, and a run that is not longer.
+inline void spreadBack(DayWord& bits, int length) {
     for (int spread = 1; spread < length;) {
         const int step = spread < length - spread ? spread : length - spread;
-        if (step >= daysOfWord) {
-            low |= step == daysOfWord ? high : high >> (step - daysOfWord);
-        } else {
-            low |= low >> step | high << (daysOfWord - step);
-            high |= high >> step;
-        }
+        bits |= bits >> step;
         spread += step;
     }
 }

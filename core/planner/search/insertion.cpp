@@ -124,9 +124,7 @@ void Inserter::lookAtRests(const Look& first) {
 
 void Inserter::lookForStand(const Look& look) {
     const StayModel& stay = m_batch->stays[at(look.stay)];
-    const bool pinned = look.stay == 0 && m_batch->pinnedZone >= 0;
-    if (pinned || (look.stay == 0 && m_wish))
-        return lookAtOnly(look, pinned ? m_batch->pinnedZone : m_wish->zone);
+    if (look.stay == 0 && onlyZone() >= 0) return lookAtOnly(look, onlyZone());
     // An even part of the zones of all options, from a random one on.
     int choices = 0;
     for (const StayOption& option : stay.options) choices += static_cast<int>(zonesFor(option).size());
@@ -144,12 +142,21 @@ void Inserter::lookForStand(const Look& look) {
 void Inserter::lookAtOnly(const Look& look, int zone) {
     if (m_wish && m_wish->zone != zone) return;
     for (const StayOption& option : m_batch->stays[at(look.stay)].options) {
-        if (option.zoneClass != m_model->zones[at(zone)].zoneClass) continue;
-        if (m_wish && m_wish->state != Wish::any && m_wish->state != option.state) continue;
+        if (!mayBeIn(zone, option)) continue;
         const bool mayStay = nextMayStay(look.stay, option);
         const int shortest = gatherStarts(look, option, mayStay);
         if (shortest != none) tryZone(look, option, zone, shortest, mayStay);
     }
+}
+
+int Inserter::onlyZone() const {
+    if (m_batch->pinnedZone >= 0) return m_batch->pinnedZone;
+    return m_wish ? m_wish->zone : -1;
+}
+
+bool Inserter::mayBeIn(int zone, const StayOption& option) const {
+    return option.zoneClass == m_model->zones[at(zone)].zoneClass &&
+           (!m_wish || m_wish->state == Wish::any || m_wish->state == option.state);
 }
 
 bool Inserter::nextMayStay(int stay, const StayOption& option) const {
@@ -201,11 +208,7 @@ public:
         DayWord barred = m_barred.of(zone, m_window);
         const DayWord starts = m_window.of((*m_starts)[m_window.word()], (*m_starts)[m_window.word() + 1]);
         if ((starts & ~barred) == 0) return false;
-        for (int spread = 1; spread < m_shortest;) {
-            const int step = std::min(spread, m_shortest - spread);
-            barred |= barred >> step;
-            spread += step;
-        }
+        spreadBack(barred, m_shortest);
         return (starts & ~barred) != 0;
     }
 
@@ -219,10 +222,9 @@ private:
 
 bool Inserter::mayStand(const Look& first) {
     const StayModel& stay = m_batch->stays[0];
-    const int only = m_batch->pinnedZone >= 0 ? m_batch->pinnedZone : m_wish ? m_wish->zone : -1;
+    const int only = onlyZone();
     for (const StayOption& option : stay.options) {
-        if (only >= 0 && m_model->zones[at(only)].zoneClass != option.zoneClass) continue;
-        if (m_wish && m_wish->state != Wish::any && m_wish->state != option.state) continue;
+        if (only >= 0 && !mayBeIn(only, option)) continue;
         std::copy(m_strikes.begin(), m_strikes.end(), m_starts.begin());
         int shortest = none;
         for (int day = first.first; day <= first.last; ++day) {
@@ -253,12 +255,12 @@ void Inserter::lookAtOption(const Look& look, const StayOption& option, int trie
     if (shortest == none) return;
     const std::vector<int>& zones = zonesFor(option);
     const int count = static_cast<int>(zones.size());
+    const Glance glance(*this, look, option, shortest);
     if (looksFirst)
         for (const int zone : m_taste.alwaysLooked)
-            if (isOfClass(zone) && !isSettled(look)) tryZone(look, option, zone, shortest, mayStay);
+            if (isOfClass(zone) && glance.mayTake(zone)) tryZone(look, option, zone, shortest, mayStay);
     int next = count > 1 ? m_random->below(count) : 0;
     bool sawEmpty = false;
-    const Glance glance(*this, look, option, shortest);
     for (int i = 0; i < tried; ++i, next = next + 1 == count ? 0 : next + 1) {
         const int zone = zones[at(next)];
         if (!glance.mayTake(zone)) continue;
@@ -275,17 +277,8 @@ void Inserter::lookAtOption(const Look& look, const StayOption& option, int trie
 void Inserter::tryZone(const Look& look, const StayOption& option, int zone, int shortest, bool mayStay) {
     if (!m_batch->single && !m_model->fitsGrid(m_index, zone)) return;
     m_state->barredDays(zone, option.state, m_index, m_barredDays);
-    if (m_barredDays.size() == 2) {
-        DayWord low = m_barredDays[0];
-        DayWord high = m_barredDays[1];
-        spreadBackTwo(low, high, shortest);
-        m_inTheWay[0] = low;
-        m_inTheWay[1] = high;
-        if (((m_starts[0] & ~low) | (m_starts[1] & ~high)) == 0 && look.last < m_model->days) return;
-    } else {
-        std::copy(m_barredDays.begin(), m_barredDays.end(), m_inTheWay.begin());
-        spreadBack(m_inTheWay, shortest);
-    }
+    std::copy(m_barredDays.begin(), m_barredDays.end(), m_inTheWay.begin());
+    spreadBack(m_inTheWay, shortest);
     const std::int64_t daily =
         m_model->classes[at(option.zoneClass)].costAt(option.state) * m_taste.matWeight;
     const int firstStart = m_batch->stays[at(look.stay)].firstStart;

@@ -93,6 +93,10 @@ private:
     /// What each stay after the first costs from each day on that can be reached.
     void lookAtRests(const Look& first);
     void lookForStand(const Look& look);
+    /// The zone of a pin, else of a wish, for the first stay; -1 where there is neither.
+    [[nodiscard]] int onlyZone() const;
+    /// The zone offers the option, and the wish, if any, is for its state.
+    [[nodiscard]] bool mayBeIn(int zone, const StayOption& option) const;
     /// The same in one zone only, that of a pin or a wish.
     void lookAtOnly(const Look& look, int zone);
     /// `tried` zones of an option; before them those that are always looked at, unless `all` are.

@@ -9,9 +9,8 @@ State::State(const Model& model)
       m_state(m_free.size(), static_cast<std::int16_t>(idle)),
       m_full(model.zones.size() * model.sizes.size(), model.days), m_idle(model.zones.size(), model.days),
       m_asked(model.zones.size() * at(model.states), model.days), m_demands(m_free.size(), 0),
-      m_staysIn(model.zones.size()), m_isEmpty(model.zones.size(), 0), m_heldChoice(model.zones.size(), 0),
-      m_occupancy(model.zones.size()), m_hands(model.hands), m_handsAside(model.hands.size(), 0),
-      m_limit(model.yield), m_left(model.yield) {
+      m_staysIn(model.zones.size()), m_heldChoice(model.zones.size(), 0), m_occupancy(model.zones.size()),
+      m_hands(model.hands), m_handsAside(model.hands.size(), 0), m_limit(model.yield), m_left(model.yield) {
     for (const BatchModel& batch : model.batches) m_cost += batch.value;
     for (const auto& stock : model.yield) m_used.emplace_back(stock.size(), 0);
     for (auto& left : m_left)
@@ -21,7 +20,6 @@ State::State(const Model& model)
         const ZoneModel& place = model.zones[at(zone)];
         std::fill_n(m_free.begin() + static_cast<std::ptrdiff_t>(cell(zone, 0)), model.days, place.slots);
         m_idle.set(at(zone));
-        m_isEmpty[at(zone)] = place.held.empty();
         for (std::size_t size = at(model.fitting[at(place.slots)]); size < model.sizes.size(); ++size)
             m_full.set(fullRow(zone, size));
         if (place.placed)
@@ -70,7 +68,6 @@ void State::place(const Plan& plan) {
         const Stand& stand = plan.stands[k];
         demand(stand.zone, stand.state, stand.from, stand.to, batch.slots);
         m_staysIn[at(stand.zone)].push_back(batch.firstStay + static_cast<int>(k));
-        m_isEmpty[at(stand.zone)] = 0;
         if (m_model->zones[at(stand.zone)].placed)
             m_occupancy[at(stand.zone)].occupy({plan.slots.data() + k * containers, containers}, stand.from,
                                                stand.to);
@@ -90,7 +87,6 @@ void State::remove(int index) {
         std::vector<int>& stays = m_staysIn[at(stand.zone)];
         *std::find(stays.begin(), stays.end(), batch.firstStay + static_cast<int>(k)) = stays.back();
         stays.pop_back();
-        m_isEmpty[at(stand.zone)] = stays.empty() && m_model->zones[at(stand.zone)].held.empty();
         if (m_model->zones[at(stand.zone)].placed)
             m_occupancy[at(stand.zone)].release({plan.slots.data() + k * containers, containers}, stand.from,
                                                 stand.to);

@@ -48,7 +48,9 @@ public:
     /// Indices of the stays that stand in the zone, among all stays.
     [[nodiscard]] const std::vector<int>& staysIn(int zone) const { return m_staysIn[at(zone)]; }
     /// Nothing stands in the zone, held things with it.
-    [[nodiscard]] bool isEmpty(int zone) const { return m_isEmpty[at(zone)] != 0; }
+    [[nodiscard]] bool isEmpty(int zone) const {
+        return m_staysIn[at(zone)].empty() && m_model->zones[at(zone)].held.empty();
+    }
     [[nodiscard]] const Stand& stand(int stay) const;
     [[nodiscard]] const packing::Occupancy& occupancy(int zone) const { return m_occupancy[at(zone)]; }
     /// Index of the zone's choice for what is held there.
@@ -146,7 +148,6 @@ private:
     DayRows m_asked;                   ///< by state and zone: something asks for it
     std::vector<int> m_demands;        ///< by zone and day, how many ask for the state
     std::vector<std::vector<int>> m_staysIn;
-    std::vector<char> m_isEmpty; ///< by zone: nothing stands there, held or not
     std::vector<int> m_heldChoice;
     std::vector<packing::Occupancy> m_occupancy;    ///< of zones that are `placed`
     std::vector<std::int64_t> m_hands;              ///< left, by day

@@ -89,3 +89,15 @@ TEST_CASE("A window shows up to 64 days of a row, and none beyond the horizon") 
         CHECK(wrong == 0);
     }
 }
+
+TEST_CASE("Days of one word are spread back as those of a row are") {
+    std::mt19937 random(68);
+    for (int i = 0; i < 200; ++i) {
+        auto row = someDays(random, daysOfWord, 20);
+        DayWord word = row[0];
+        const int length = 1 + static_cast<int>(random() % daysOfWord);
+        spreadBack(row, length);
+        spreadBack(word, length);
+        CHECK(word == row[0]);
+    }
+}
