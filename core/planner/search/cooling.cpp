@@ -11,6 +11,10 @@ namespace {
 /// one that goes on from the best.
 constexpr double firstHeat = 4;
 constexpr double laterHeat = 0.5;
+/// In a large house what stands is moved more freely, for mats and days, than a batch is left out: it is so
+/// many times as hot, and leaving out counts for so many times more at first.
+constexpr double hotterInLarge = 2;
+constexpr double firmerInLarge = 3;
 /// A cooling of so many rounds for each batch is enough; then rather another.
 constexpr double roundsForBatch = 1000;
 constexpr int mostCycles = 1000;
@@ -21,7 +25,8 @@ Cooling Cooling::forRounds(double rounds, std::size_t batches) {
     const double enough = rounds / (roundsForBatch * std::max(1.0, static_cast<double>(batches)));
     // One that begins anew and one that goes on; with more time rather longer ones than many.
     const double cycles = std::max(std::min(enough, 2.0), std::sqrt(enough));
-    return {0, std::clamp(static_cast<int>(cycles), 1, mostCycles), std::sqrt(std::min(1.0, enough))};
+    return {0, std::clamp(static_cast<int>(cycles), 1, mostCycles), std::sqrt(std::min(1.0, enough)),
+            batches > mostOfSmallHouse};
 }
 
 double Cooling::along() const {
@@ -32,10 +37,14 @@ int Cooling::cycle() const {
     return std::min(static_cast<int>(along()), cycles - 1);
 }
 
-std::int64_t Cooling::heat(double meanCost) const {
+Heat Cooling::heat(double meanCost) const {
+    constexpr double whole = 1024;
     const double left = 1 - (along() - cycle());
     const double first = (cycle() % 2 == 1 ? laterHeat : firstHeat * warmth) * meanCost;
-    return static_cast<std::int64_t>(first * left * left * left);
+    const double dearer = first * left * left * left;
+    if (!isOfLarge) return {static_cast<std::int64_t>(dearer), 0};
+    return {static_cast<std::int64_t>(hotterInLarge * dearer),
+            static_cast<std::int64_t>(whole * firmerInLarge * left)};
 }
 
 } // namespace warmbench::planner::search

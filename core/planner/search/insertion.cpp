@@ -65,6 +65,13 @@ std::int64_t Inserter::best(const State& state, const Wish& wish, const Taste& t
     return cost;
 }
 
+bool Inserter::mayPlace(const State& state, int batch, Random& random) {
+    begin(state, batch, {});
+    m_random = &random;
+    Look look{0, m_batch->strikeFirst, m_batch->strikeLast, false, nullptr};
+    return chooseStrikes(look) && mayStand(look);
+}
+
 std::int64_t Inserter::search(Plan& plan) { // NOLINT(misc-no-recursion)
     Rest found;
     found.cost = m_batch->value - m_batch->changeCost + 1;

@@ -49,6 +49,9 @@ public:
     /// The same among the ways that keep a wish.
     std::int64_t best(const State& state, const Wish& wish, const Taste& taste, Random& random, Plan& plan);
 
+    /// False where a glance tells that the batch, which is not placed, can stand nowhere.
+    [[nodiscard]] bool mayPlace(const State& state, int batch, Random& random);
+
     /// Fills `plan` with the batch's place in the plan that was made before and returns its whole cost, mats
     /// at their weight; `never` where it cannot stand like that. At the states `agreed`, by stay among all
     /// stays, where they are given, else at the cheapest.

@@ -197,6 +197,24 @@ int slotsOf(const Model& model, const Batch& batch) {
     return each > most || each * batch.containers > most ? 0 : static_cast<int>(each * batch.containers);
 }
 
+bool canFollowInPlace(const StayModel& before, const StayModel& after) {
+    return std::any_of(after.options.begin(), after.options.end(), [&](const StayOption& later) {
+        return std::any_of(before.options.begin(), before.options.end(),
+                           [&](const StayOption& sooner) { return sooner.zoneClass == later.zoneClass; });
+    });
+}
+
+/// Off ideal and moves that no way to stand avoids; 0 where there is none.
+std::int64_t leastOf(const BatchModel& batch) {
+    std::int64_t least = 0;
+    for (std::size_t k = 0; k < batch.stays.size(); ++k) {
+        if (batch.stays[k].options.empty()) return 0;
+        least += batch.stays[k].options.front().least;
+        if (k > 0 && !canFollowInPlace(batch.stays[k - 1], batch.stays[k])) least += batch.moveCost;
+    }
+    return least;
+}
+
 /// `stay` is working memory, kept from batch to batch so that it seldom grows.
 BatchModel batchOf(const Model& model, const Batch& batch, bool isSearched, const Stopped& stopped,
                    StayModel& stay) {
@@ -234,6 +252,7 @@ BatchModel batchOf(const Model& model, const Batch& batch, bool isSearched, cons
         last += longest;
         made.stays.push_back(stay);
     }
+    made.least = leastOf(made);
     return made;
 }
 

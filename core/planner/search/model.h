@@ -95,6 +95,7 @@ struct BatchModel {
     std::int64_t latePerDay = 0;
     std::int64_t due = never;
     std::int64_t moveCost = 0;
+    std::int64_t least = 0; ///< standing anywhere costs so much at least, mats aside
     std::vector<StayModel> stays;
 
     [[nodiscard]] std::int64_t late(int end) const { return end > due ? latePerDay * (end - due) : 0; }

@@ -11,7 +11,7 @@ State::State(const Model& model)
       m_asked(model.zones.size() * at(model.states), model.days), m_demands(m_free.size(), 0),
       m_staysIn(model.zones.size()), m_heldChoice(model.zones.size(), 0), m_occupancy(model.zones.size()),
       m_hands(model.hands), m_handsAside(model.hands.size(), 0), m_limit(model.yield), m_left(model.yield) {
-    for (const BatchModel& batch : model.batches) m_cost += batch.value;
+    for (const BatchModel& batch : model.batches) leaveOut(batch);
     for (const auto& stock : model.yield) m_used.emplace_back(stock.size(), 0);
     for (auto& left : m_left)
         for (int day = model.days - 2; day >= 0; --day)
@@ -62,7 +62,8 @@ std::int64_t State::matCost(int zone, int state, int from, int to, int slots) co
 void State::place(const Plan& plan) {
     const BatchModel& batch = m_model->batches[at(plan.batch)];
     strike(plan.batch, plan.strike, m_model->problem->batches[at(plan.batch)].cuttings);
-    m_cost += plan.direct - batch.value;
+    takeIn(batch);
+    m_cost += plan.direct;
     const std::size_t containers = at(m_model->problem->batches[at(plan.batch)].containers);
     for (std::size_t k = 0; k < plan.stands.size(); ++k) {
         const Stand& stand = plan.stands[k];
@@ -80,7 +81,8 @@ void State::remove(int index) {
     Plan& plan = m_plans[at(index)];
     const std::size_t containers = at(m_model->problem->batches[at(index)].containers);
     strike(index, plan.strike, -m_model->problem->batches[at(index)].cuttings);
-    m_cost += batch.value - plan.direct;
+    leaveOut(batch);
+    m_cost -= plan.direct;
     for (std::size_t k = 0; k < plan.stands.size(); ++k) {
         const Stand& stand = plan.stands[k];
         release(stand.zone, stand.state, stand.from, stand.to, batch.slots);
@@ -92,6 +94,16 @@ void State::remove(int index) {
                                                 stand.to);
     }
     plan.strike = -1;
+}
+
+void State::leaveOut(const BatchModel& batch) {
+    m_cost += batch.value;
+    if (!batch.pinned) m_leftOutCost += batch.value;
+}
+
+void State::takeIn(const BatchModel& batch) {
+    m_cost -= batch.value;
+    if (!batch.pinned) m_leftOutCost -= batch.value;
 }
 
 void State::chooseHeld(int zone, int choice) {

@@ -42,6 +42,8 @@ public:
 
     [[nodiscard]] const Model& model() const { return *m_model; }
     [[nodiscard]] std::int64_t cost() const { return m_cost; }
+    /// Of it, what leaving batches out costs, but for those that are pinned.
+    [[nodiscard]] std::int64_t leftOutCost() const { return m_leftOutCost; }
     [[nodiscard]] bool isPlaced(int batch) const { return m_plans[at(batch)].strike >= 0; }
     [[nodiscard]] const Plan& plan(int batch) const { return m_plans[at(batch)]; }
     [[nodiscard]] const std::vector<Plan>& plans() const { return m_plans; }
@@ -128,6 +130,8 @@ private:
         return size * m_model->zones.size() + at(zone);
     }
     [[nodiscard]] std::size_t cell(int zone, int day) const { return at(zone) * at(m_model->days) + at(day); }
+    void leaveOut(const BatchModel& batch);
+    void takeIn(const BatchModel& batch);
     void findLeft(int stock);
     void strike(int batch, int day, std::int64_t cuttings);
     void demand(int zone, int state, int from, int to, int slots);
@@ -140,6 +144,7 @@ private:
 
     const Model* m_model;
     std::int64_t m_cost = 0;
+    std::int64_t m_leftOutCost = 0;
     std::vector<Plan> m_plans;
     std::vector<int> m_free;           ///< by zone and day
     std::vector<std::int16_t> m_state; ///< by zone and day

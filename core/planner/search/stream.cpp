@@ -22,8 +22,8 @@ void Stream::run(std::int64_t rounds, const Cooling& cooling, const Stopped& sto
     const int cycle = cooling.cycle();
     if (cycle != m_cycle && cycle % 2 == 1 && total() < never) m_walk.restart(plans(), held());
     m_cycle = cycle;
-    const std::int64_t heat = cooling.heat(static_cast<double>(std::min(m_walk.bestCost(), m_model->worth)) /
-                                           static_cast<double>(m_model->batches.size()));
+    const Heat heat = cooling.heat(static_cast<double>(std::min(m_walk.bestCost(), m_model->worth)) /
+                                   static_cast<double>(m_model->batches.size()));
     for (std::int64_t i = 0; i < rounds && !stopped(); ++i) {
         if (m_bins)
             roundOfBins();

@@ -9,9 +9,7 @@ namespace {
 /// A slot and day never counts for more, thousandths.
 constexpr std::int64_t dearestSpace = 1'000'000;
 
-/// Excursions: in houses of so many batches (with more, what is gained elsewhere hides what one costs), once
-/// in so many rounds, of 5 to so many rounds, at this part of the heat.
-constexpr std::size_t mostRoaming = 64;
+/// Excursions: once in so many rounds, of 5 to so many rounds, at this part of the heat.
 constexpr int roundsAtHome = 5;
 constexpr int leastRoundsOut = 5;
 constexpr int spreadOfRoundsOut = 80;
@@ -33,7 +31,7 @@ Walk::Walk(const Model& model, std::uint64_t seed)
     : m_model(&model), m_scope(&model.whole), m_random(seed), m_state(model), m_inserter(model),
       m_ruin(model), m_bestCost(m_state.cost()), m_best(model.batches.size()),
       m_bestHeld(model.zones.size(), 0), m_isTouched(model.batches.size(), 0) {
-    m_mayRoam = model.batches.size() <= mostRoaming;
+    m_mayRoam = model.batches.size() <= mostOfSmallHouse;
     m_order.resize(model.batches.size());
     m_wasPlaced.resize(model.batches.size(), 0);
     std::int64_t slotDays = 1;
@@ -147,11 +145,38 @@ void Walk::takeOut(const std::vector<int>& batches) {
     }
 }
 
-void Walk::placeAnew(const std::vector<int>& batches, Taste taste) {
-    for (const int batch : batches) {
+void Walk::choosePlacing() {
+    m_placing.clear();
+    for (const int batch : m_batches)
+        if (m_wasPlaced[at(batch)] || m_inserter.mayPlace(m_state, batch, m_random))
+            m_placing.push_back(batch);
+    orderForPlacing(m_placing);
+}
+
+std::int64_t Walk::hopeFor(int batch) const {
+    const BatchModel& made = m_model->batches[at(batch)];
+    const std::int64_t firmly = made.pinned ? 0 : made.value * m_heat.firmness / wholeFirmness + 1;
+    return std::max<std::int64_t>(0, made.value + firmly - made.least);
+}
+
+bool Walk::placeAnew(Taste taste, std::int64_t limit) {
+    std::int64_t hope = 0;
+    for (const int batch : m_placing) hope += hopeFor(batch);
+    for (const Wish& wish : m_wishes) {
+        const auto batch = std::find(m_placing.begin(), m_placing.end(), wish.batch);
+        if (batch == m_placing.end() || m_inserter.best(m_state, wish, taste, m_random, m_plan) == never)
+            continue;
+        m_state.place(m_plan);
+        hope -= hopeFor(wish.batch);
+        m_placing.erase(batch);
+    }
+    for (const int batch : m_placing) {
+        if (judged() - hope > limit) return false;
+        hope -= hopeFor(batch);
         taste.isDoubtful = m_wasPlaced[at(batch)] == 0;
         if (m_inserter.best(m_state, batch, taste, m_random, m_plan) != never) m_state.place(m_plan);
     }
+    return judged() <= limit;
 }
 
 void Walk::undo() {
@@ -196,7 +221,7 @@ void Walk::noteRoom() {
 
 void Walk::setOut() {
     m_roundsOut = leastRoundsOut + m_random.below(spreadOfRoundsOut);
-    m_costAtHome = m_state.cost();
+    m_costAtHome = judged();
     m_home.resize(m_model->batches.size());
     for (std::size_t batch = 0; batch < m_home.size(); ++batch)
         m_home[batch] = m_state.plan(static_cast<int>(batch));
@@ -205,8 +230,8 @@ void Walk::setOut() {
         m_heldAtHome[zone] = m_state.heldChoice(static_cast<int>(zone));
 }
 
-void Walk::comeBack(std::int64_t heat) {
-    if (isAccepted(m_costAtHome, heat)) return;
+void Walk::comeBack() {
+    if (judged() <= limitAfter(m_costAtHome)) return;
     if (m_atBest) saveBest();
     m_moved.clear();
     for (std::size_t batch = 0; batch < m_home.size(); ++batch)
@@ -223,44 +248,33 @@ void Walk::comeBack(std::int64_t heat) {
     }
 }
 
-bool Walk::isAccepted(std::int64_t before, std::int64_t heat) {
-    return m_state.cost() <= before + ((heat * m_random.exponential()) >> 10);
-}
-
-void Walk::round(std::int64_t heat) {
+void Walk::round(Heat heat) {
+    m_heat = heat;
     const bool isOut = m_roundsOut > 0;
     if (isOut && --m_roundsOut == 0)
-        comeBack(heat);
+        comeBack();
     else if (isOut)
-        heat /= coolerOut;
+        m_heat.dearer /= coolerOut;
     const bool setsOut = !isOut && m_mayRoam && m_random.onceIn(roundsAtHome);
     if (setsOut) setOut();
-    const std::int64_t before = m_state.cost();
+    const std::int64_t limit = setsOut ? never : limitAfter(judged());
     if (m_atBest) saveBest();
     const int most = std::clamp(static_cast<int>(m_model->batches.size()) / 2, 2, 10);
     m_heldZone = -1;
     m_ruin.choose(m_state, 1 + m_random.below(most), m_random, setsOut, m_batches, m_wishes);
     if (m_random.onceIn(8)) rechooseHeld();
     if (m_heldZone < 0) takeOut(m_batches);
-    std::vector<int> placing = m_batches;
-    orderForPlacing(placing);
+    choosePlacing();
     Taste taste;
     taste.matWeight = m_random.onceIn(2) ? 16 : m_random.below(17);
     taste.blink = m_random.onceIn(3) ? 0 : 30;
     noteRoom();
     taste.alwaysLooked = m_withRoom;
     if (m_random.onceIn(2)) taste.spacePrice = m_random.below(m_dearestSpace);
-    for (const Wish& wish : m_wishes) {
-        if (m_inserter.best(m_state, wish, taste, m_random, m_plan) == never) continue;
-        m_state.place(m_plan);
-        std::erase(placing, wish.batch);
-    }
-    placeAnew(placing, taste);
-    const std::int64_t after = m_state.cost();
-    if (!setsOut && !isAccepted(before, heat)) return undo();
+    if (!placeAnew(taste, limit)) return undo();
     for (const int batch : m_batches) touch(batch);
-    if (m_keepsBest && after < m_bestCost) {
-        m_bestCost = after;
+    if (m_keepsBest && m_state.cost() < m_bestCost) {
+        m_bestCost = m_state.cost();
         m_atBest = true;
     }
 }

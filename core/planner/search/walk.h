@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/planner/index.h"
+#include "core/planner/search/cooling.h"
 #include "core/planner/search/insertion.h"
 #include "core/planner/search/previous.h"
 #include "core/planner/search/random.h"
@@ -28,8 +29,8 @@ public:
     /// scopes are given. Ends early, with a valid plan, once `stopped` says so.
     template <class Stopped>
     void construct(Stopped stopped, std::span<const Scope* const> scopes = {});
-    /// One round of search at a heat in thousandths.
-    void round(std::int64_t heat);
+    /// One round of search at a heat.
+    void round(Heat heat);
 
     [[nodiscard]] std::int64_t cost() const { return m_state.cost(); }
     [[nodiscard]] const State& state() const { return m_state; }
@@ -53,21 +54,35 @@ public:
 
 private:
     void orderForPlacing(std::vector<int>& batches);
+    /// Fills m_placing with what was taken out, but for what was left out before and still has no room.
+    void choosePlacing();
     /// Lets m_batches begin with what is pinned and what stood somewhere before.
     void keepFirst();
     /// Finds a place for a batch in the first plan, left in m_plan: that in which it stood before, else
     /// another.
     bool placeFirst(int batch);
     void takeOut(const std::vector<int>& batches);
-    void placeAnew(const std::vector<int>& batches, Taste taste);
+    /// Places m_placing where that is cheapest, wishes first; false as soon as the plan is seen to be judged
+    /// dearer than `limit` whatever becomes of the rest.
+    [[nodiscard]] bool placeAnew(Taste taste, std::int64_t limit);
+    /// By how much the plan can be judged cheaper, at most, once the batch is placed.
+    [[nodiscard]] std::int64_t hopeFor(int batch) const;
     void undo();
     /// The zones that what was taken out stood in.
     void noteRoom();
     /// Remembers where an excursion begins.
     void setOut();
     /// Goes back to where the excursion began, unless it is cheap enough by now.
-    void comeBack(std::int64_t heat);
-    [[nodiscard]] bool isAccepted(std::int64_t before, std::int64_t heat);
+    void comeBack();
+    /// The cost, those that are left out counted as firmly as the heat of the moment asks.
+    [[nodiscard]] std::int64_t judged() const {
+        return m_state.cost() + m_state.leftOutCost() * m_heat.firmness / wholeFirmness;
+    }
+    /// What is gone on from after a plan that is judged `before`.
+    [[nodiscard]] std::int64_t limitAfter(std::int64_t before) {
+        return before + ((m_heat.dearer * m_random.exponential()) >> 10);
+    }
+    static constexpr std::int64_t wholeFirmness = 1024;
     void rechooseHeld();
     void saveBest();
     void touch(int batch);
@@ -78,7 +93,9 @@ private:
     State m_state;
     Inserter m_inserter;
     Ruin m_ruin;
+    Heat m_heat; ///< of the moment
     std::vector<int> m_batches;
+    std::vector<int> m_placing;
     std::vector<Wish> m_wishes;
     std::vector<Plan> m_before;    ///< plans of what was taken out, in the order of m_batches
     std::vector<char> m_wasPlaced; ///< by batch: before it was taken out
