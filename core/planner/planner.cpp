@@ -1,7 +1,9 @@
 #include "core/planner/planner.h"
 
 #include "core/planner/bound/bound.h"
+#include "core/planner/bound/bound_beside.h"
 #include "core/planner/bound/cost_step.h"
+#include "core/planner/bound/late_release.h"
 #include "core/planner/bound/share_bound.h"
 #include "core/planner/bound/zone_kinds.h"
 #include "core/planner/horizon.h"
@@ -16,6 +18,7 @@
 #include <atomic>
 #include <chrono>
 #include <condition_variable>
+#include <memory>
 #include <mutex>
 #include <optional>
 #include <thread>
@@ -35,9 +38,9 @@ constexpr std::int64_t mostZoneDays = 20'000'000;
 /// One call of `solve`.
 class Run {
 public:
-    Run(const Problem& problem, const Options& options, std::stop_token stop)
-        : m_problem(problem), m_options(options), m_stop(std::move(stop)),
-          m_model(problem, {options.threads, 0, [this] { return m_stop.stop_requested(); }}) {}
+    Run(std::shared_ptr<const Problem> problem, const Options& options, std::stop_token stop)
+        : m_owned(std::move(problem)), m_options(options), m_stop(std::move(stop)),
+          m_model(m_problem, {options.threads, 0, [this] { return m_stop.stop_requested(); }}) {}
 
     Result<Solved> solve() {
         if (const Outcome refusal = impossible(m_model)) return refusalOf(*refusal);
@@ -262,17 +265,9 @@ private:
     void searchTogether() {
         const double end = searchEnd();
         const search::Stopped stopped = [&] { return isOver(end); };
-        std::stop_source boundEnded;
-        const std::stop_callback passOn(m_stop, [&] { boundEnded.request_stop(); });
         const double boundTime = std::min(longestBound, m_options.seconds * boundPart);
         if (m_options.threads < 2) boundAtOnce(boundTime);
-        std::jthread second;
-        if (m_options.threads > 1)
-            second = std::jthread([&] {
-                improveBound(
-                    m_problem, {}, [&] { return m_total.load(); },
-                    [&](std::int64_t bound) { m_bound = bound; }, boundEnded.get_token());
-            });
+        std::jthread second = m_options.threads < 2 ? std::jthread() : improveBoundBeside(m_owned, m_known);
         const double begun = elapsed();
         const auto along = [&](std::int64_t) { return (elapsed() - begun) / (end - begun); };
         const double leg = std::clamp(m_options.seconds / mostLegs, shortestLeg, longestLeg) / (end - begun);
@@ -284,10 +279,7 @@ private:
         bool planned = false;
         while (!stopped()) {
             const bool isAlone = m_options.threads < 2 || elapsed() < boundTime;
-            if (!isAlone && second.joinable()) {
-                boundEnded.request_stop();
-                second.join();
-            }
+            if (!isAlone && second.joinable()) endLater(std::move(second));
             const double now = along(0);
             if (!planned && now > timeToPlan) {
                 const double rounds = static_cast<double>(m_rounds) * walked(end) / walked(elapsed());
@@ -298,7 +290,7 @@ private:
                          [this] { return m_stop.stop_requested(); });
             publishTeam();
         }
-        boundEnded.request_stop();
+        endLater(std::move(second));
         m_team->finish([&] { return isOver(end + (m_options.seconds - searchEnd()) / 3); });
         publishTeam();
     }
@@ -319,15 +311,17 @@ private:
     }
 
     const std::chrono::steady_clock::time_point m_begin = std::chrono::steady_clock::now();
-    const Problem& m_problem;
+    std::shared_ptr<const Problem> m_owned; ///< the bound's thread may need it a little longer than the run
+    const Problem& m_problem = *m_owned;
     const Options& m_options;
     std::stop_token m_stop;
     search::Model m_model;
     std::array<std::optional<Stream>, streamCount> m_streams; ///< the second once it is needed
     std::optional<Team> m_team;                               ///< of a large house, in place of streams
     std::mutex m_reporting;
-    std::atomic<std::int64_t> m_total = std::numeric_limits<std::int64_t>::max(); ///< of the best answer
-    std::atomic<std::int64_t> m_bound = 0;
+    std::shared_ptr<Known> m_known = std::make_shared<Known>(); ///< as the problem
+    std::atomic<std::int64_t>& m_total = m_known->total;
+    std::atomic<std::int64_t>& m_bound = m_known->bound;
     std::atomic<std::int64_t> m_rounds = 0;
 };
 
@@ -343,8 +337,8 @@ Outcome checkSize(const Problem& problem) {
 
 Result<Solved> solve(const Problem& problem, const Options& options, std::stop_token stop) {
     if (const Outcome refusal = checkSize(problem)) return *refusal;
-    const Problem within = endedAfter(problem, daysInReach(problem));
-    return Run(within, options, std::move(stop)).solve();
+    auto within = std::make_shared<const Problem>(endedAfter(problem, daysInReach(problem)));
+    return Run(std::move(within), options, std::move(stop)).solve();
 }
 
 } // namespace warmbench::planner

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <memory>
+#include <thread>
 
 namespace warmbench::planner {
 
@@ -8,5 +9,9 @@ namespace warmbench::planner {
 /// megabytes back takes longer than somebody who has pressed Stop should wait. Nothing that `what` needs for
 /// its end may go before it.
 void releaseLater(std::shared_ptr<void> what);
+
+/// Asks a thread to stop and does not wait for it: the next call does, or the end of the program. What the
+/// thread works on must be its own; it may call `releaseLater`.
+void endLater(std::jthread thread);
 
 } // namespace warmbench::planner
