@@ -60,7 +60,7 @@ public:
         for (int i = 0; i < static_cast<int>(columns()); ++i) Cbc_setInteger(model.get(), i);
         Cbc_setParameter(model.get(), "seconds", std::to_string(seconds).c_str());
         Cbc_setParameter(model.get(), "timeMode", "elapsed");
-        Cbc_setParameter(model.get(), "logLevel", "0");
+        Cbc_setParameter(model.get(), "logLevel", "1");
         const auto begin = std::chrono::steady_clock::now();
         Cbc_solve(model.get());
         CbcRun run;

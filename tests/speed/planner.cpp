@@ -14,6 +14,7 @@
 #include <fstream>
 #include <map>
 #include <optional>
+#include <regex>
 #include <sstream>
 #include <string>
 #include <type_traits>
@@ -83,14 +84,15 @@ std::string number(const std::optional<double>& value, int decimals) {
     return text;
 }
 
-/// What came of CBC: a run that it ended itself, or how long it was waited for in vain; neither where it was
-/// not begun or refused the problem as too large.
+/// What came of CBC: a run that it ended itself, or how long it was waited for in vain, with the best total
+/// that it had told of by then; none of them where it was not begun or refused the problem as too large.
 struct Cbc {
     std::optional<CbcRun> run;
     std::optional<double> vain; ///< seconds
+    std::optional<double> told; ///< currency units
 
     [[nodiscard]] std::string plan() const {
-        if (vain) return "none in " + number(vain, 0) + " s, ended";
+        if (vain) return (told ? number(told, 3) : "none") + " in " + number(vain, 0) + " s, ended";
         return run ? number(run->total, 3) : "-";
     }
     [[nodiscard]] std::string proven() const {
@@ -99,6 +101,26 @@ struct Cbc {
     }
 };
 
+/// The best of the solutions that CBC tells of in what it prints.
+std::optional<double> bestTold(const fs::path& printed) {
+    static const std::regex solution("olution (?:found )?of ([-+0-9.e]+)");
+    std::ifstream lines(printed);
+    std::optional<double> best;
+    std::smatch match;
+    for (std::string line; std::getline(lines, line);)
+        if (std::regex_search(line, match, solution)) {
+            const double total = std::stod(match[1]);
+            best = std::min(best.value_or(total), total);
+        }
+    return best;
+}
+
+/// Sends what this process prints into a file, line by line.
+void printInto(const fs::path& file) {
+    if (std::freopen(file.c_str(), "w", stdout) == nullptr) _exit(1);
+    std::setvbuf(stdout, nullptr, _IOLBF, BUFSIZ);
+}
+
 /// CBC in a process of its own, which is ended where it overlooks its time: its first linear program can take
 /// far longer.
 Cbc cbcInTime(const planner::Problem& problem, double seconds) {
@@ -106,9 +128,11 @@ Cbc cbcInTime(const planner::Problem& problem, double seconds) {
     int ends[2];
     if (seconds <= 0 || pipe(ends) != 0) return {};
     std::fflush(stdout); // what is not written yet would be written twice
+    const fs::path printed = fs::temp_directory_path() / ("speed_planner_" + std::to_string(getpid()));
     const pid_t child = fork();
     if (child < 0) return {};
     if (child == 0) {
+        printInto(printed);
         const auto solved = solveByCbc(problem, seconds);
         _exit(solved && write(ends[1], &*solved, sizeof *solved) == sizeof *solved ? 0 : 1);
     }
@@ -121,8 +145,11 @@ Cbc cbcInTime(const planner::Problem& problem, double seconds) {
     if (!came) kill(child, SIGKILL);
     close(ends[0]);
     waitpid(child, nullptr, 0);
-    if (came) return {run, {}};
-    return hasSpoken ? Cbc{} : Cbc{{}, most / 1000.0};
+    const std::optional<double> told = bestTold(printed);
+    std::error_code left; // a file left behind does no harm
+    fs::remove(printed, left);
+    if (came) return {run, {}, {}};
+    return hasSpoken ? Cbc{} : Cbc{{}, most / 1000.0, told};
 }
 
 void row(const fs::path& folder, const Known& known, double seconds, double cbcSeconds) {
