@@ -22,6 +22,7 @@
 #include <mutex>
 #include <optional>
 #include <thread>
+#include <utility>
 
 namespace warmbench::planner {
 
@@ -279,7 +280,7 @@ private:
         bool planned = false;
         while (!stopped()) {
             const bool isAlone = m_options.threads < 2 || elapsed() < boundTime;
-            if (!isAlone && second.joinable()) endLater(std::move(second));
+            if (!isAlone && second.joinable()) endLater(std::exchange(second, {}));
             const double now = along(0);
             if (!planned && now > timeToPlan) {
                 const double rounds = static_cast<double>(m_rounds) * walked(end) / walked(elapsed());
@@ -290,7 +291,7 @@ private:
                          [this] { return m_stop.stop_requested(); });
             publishTeam();
         }
-        endLater(std::move(second));
+        endLater(std::exchange(second, {}));
         m_team->finish([&] { return isOver(end + (m_options.seconds - searchEnd()) / 3); });
         publishTeam();
     }
