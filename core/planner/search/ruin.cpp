@@ -5,9 +5,19 @@
 
 namespace warmbench::planner::search {
 
+namespace {
+
+/// Ways to choose; with those beyond the first, room is made for a batch. In a large house that is done more
+/// often: other ways gain as much a round there, and take longer.
+constexpr int waysToChoose = 12;
+constexpr int waysInLarge = 24;
+
+} // namespace
+
 Ruin::Ruin(const Model& model)
-    : m_model(&model), m_scope(&model.whole), m_chosen(model.batches.size(), 0),
-      m_byStock(model.problem->stocks.size()) {
+    : m_model(&model), m_scope(&model.whole),
+      m_ways(model.batches.size() > mostOfSmallHouse ? waysInLarge : waysToChoose),
+      m_chosen(model.batches.size(), 0), m_byStock(model.problem->stocks.size()) {
     for (std::size_t b = 0; b < model.problem->batches.size(); ++b)
         if (const auto& stock = model.problem->batches[b].stock; stock)
             m_byStock[at(*stock)].push_back(static_cast<int>(b));
@@ -34,7 +44,7 @@ void Ruin::choose(const State& state, int size, Random& random, bool run, std::v
     batches.clear();
     wishes.clear();
     const int seed = anyBatch(random);
-    switch (run ? 6 + random.below(3) : random.below(12)) {
+    switch (run ? 6 + random.below(3) : random.below(m_ways)) {
     case 0:
         for (int i = 0; i < size; ++i) add(anyBatch(random), batches);
         break;

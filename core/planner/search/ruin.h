@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/planner/index.h"
+#include "core/planner/search/cooling.h"
 #include "core/planner/search/insertion.h"
 #include "core/planner/search/random.h"
 #include "core/planner/search/state.h"
@@ -43,6 +44,7 @@ private:
 
     const Model* m_model;
     const Scope* m_scope;
+    int m_ways;
     std::vector<unsigned> m_chosen; ///< by batch, the call in which it was chosen last
     unsigned m_call = 0;
     std::vector<int> m_stays;
