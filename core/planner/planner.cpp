@@ -1,6 +1,5 @@
 #include "core/planner/planner.h"
 
-#include "core/planner/bound/bound.h"
 #include "core/planner/bound/bound_beside.h"
 #include "core/planner/bound/cost_step.h"
 #include "core/planner/bound/late_release.h"
@@ -173,9 +172,7 @@ private:
         const std::stop_callback passOn(m_stop, [&] { ended.request_stop(); });
         std::jthread second([&] {
             searchBesides(boundStart());
-            improveBound(
-                m_problem, {}, [&] { return m_total.load(); }, [&](std::int64_t bound) { m_bound = bound; },
-                ended.get_token());
+            improveBound(m_problem, *m_known, ended.get_token());
             searchBesides(searchEnd());
         });
         searchUntil(*m_streams[0], searchEnd());

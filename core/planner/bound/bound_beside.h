@@ -16,7 +16,10 @@ struct Known {
     std::atomic<std::int64_t> bound = 0;
 };
 
-/// `improveBound` in a thread of its own. That shares in what it works with, so that nobody need wait for it
+/// Improves the bound that is known, against the total that is known: see the other `improveBound`.
+void improveBound(const Problem& problem, Known& known, const std::stop_token& stop);
+
+/// The same in a thread of its own. That shares in what it works with, so that nobody need wait for it
 /// once it is asked to stop: see `endLater`.
 [[nodiscard]] std::jthread improveBoundBeside(std::shared_ptr<const Problem> problem,
                                               std::shared_ptr<Known> known);

@@ -167,10 +167,7 @@ bool Inserter::mayBeIn(int zone, const StayOption& option) const {
 }
 
 bool Inserter::nextMayStay(int stay, const StayOption& option) const {
-    if (at(stay) + 1 == m_batch->stays.size()) return false;
-    const std::vector<StayOption>& next = m_batch->stays[at(stay) + 1].options;
-    return std::any_of(next.begin(), next.end(),
-                       [&](const StayOption& o) { return o.zoneClass == option.zoneClass; });
+    return at(stay) + 1 < m_batch->stays.size() && m_batch->stays[at(stay) + 1].suits(option.zoneClass);
 }
 
 int Inserter::gatherStarts(const Look& look, const StayOption& option, bool mayStay) {

@@ -198,10 +198,8 @@ int slotsOf(const Model& model, const Batch& batch) {
 }
 
 bool canFollowInPlace(const StayModel& before, const StayModel& after) {
-    return std::any_of(after.options.begin(), after.options.end(), [&](const StayOption& later) {
-        return std::any_of(before.options.begin(), before.options.end(),
-                           [&](const StayOption& sooner) { return sooner.zoneClass == later.zoneClass; });
-    });
+    return std::any_of(before.options.begin(), before.options.end(),
+                       [&](const StayOption& option) { return after.suits(option.zoneClass); });
 }
 
 /// Off ideal and moves that no way to stand avoids; 0 where there is none.

@@ -3,6 +3,7 @@
 #include "core/planner/problem.h"
 #include "core/planner/search/scope.h"
 
+#include <algorithm>
 #include <cstdint>
 #include <functional>
 #include <limits>
@@ -73,6 +74,11 @@ struct StayModel {
     std::vector<StayOption> options;
     std::vector<StayTerms> allTerms; ///< option by option, day by day
 
+    /// It can stand in zones of the class, on some days at least.
+    [[nodiscard]] bool suits(int zoneClass) const {
+        return std::any_of(options.begin(), options.end(),
+                           [&](const StayOption& option) { return option.zoneClass == zoneClass; });
+    }
     [[nodiscard]] const StayTerms& terms(const StayOption& option, int day) const {
         return allTerms[option.firstTerms + (option.steady ? 0U : static_cast<unsigned>(day - firstStart))];
     }
