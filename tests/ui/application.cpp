@@ -1,4 +1,6 @@
 #define CATCH_CONFIG_EXTERNAL_INTERFACES
+#include "ui/plan/planning.h"
+
 #include <catch2/catch.hpp>
 
 #include <QApplication>
@@ -8,7 +10,9 @@
 
 namespace {
 
-/// One application for the whole run, with no display and in British English.
+constexpr std::int64_t roundsOfSearch = 400;
+
+/// One application for the whole run, with no display and in British English; it plans without a clock.
 class OneApplication : public Catch::TestEventListenerBase {
 public:
     using TestEventListenerBase::TestEventListenerBase;
@@ -16,6 +20,7 @@ public:
     void testRunStarting(const Catch::TestRunInfo&) override {
         qputenv("QT_QPA_PLATFORM", "offscreen");
         QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+        warmbench::ui::Planning::searchByRounds(roundsOfSearch);
         static int argumentCount = 1;
         static char name[] = "tests_ui";
         static char* arguments[] = {name, nullptr};

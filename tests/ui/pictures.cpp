@@ -342,6 +342,7 @@ int main(int argc, char** argv) {
     QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     QApplication::setStyle(new warmbench::ui::FormStyle);
     const QApplication application(argc, argv);
+    warmbench::ui::Planning::searchByRounds(2000);
     if (argc != 2 && argc != 3) {
         std::fputs("ui_pictures: expected one folder, and en or de\n", stderr);
         return 2;

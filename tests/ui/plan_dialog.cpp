@@ -7,7 +7,6 @@
 #include <catch2/catch.hpp>
 
 #include <QCheckBox>
-#include <QDoubleSpinBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QTest>
@@ -24,10 +23,7 @@ namespace {
 struct ShownPlan {
     PlanDialog dialog;
 
-    ShownPlan(const HouseBook& book, Day from) : dialog(book, builtIn(), from, Wording()) {
-        child<QDoubleSpinBox>({})->setValue(0.5);
-        dialog.show();
-    }
+    ShownPlan(const HouseBook& book, Day from) : dialog(book, builtIn(), from, Wording()) { dialog.show(); }
     template <class Widget>
     Widget* child(const QString& name) {
         return dialog.findChild<Widget*>(name);

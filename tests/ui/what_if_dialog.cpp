@@ -32,7 +32,6 @@ TEST_CASE("Trials stand beside the season as it is, and one is kept as one step 
     nursery.want(40, on(12, 20));
     WhatIfDialog dialog(nursery.book, testing::builtIn(), on(8, 2), 28,
                         Wording(QLocale(QLocale::English, QLocale::UnitedKingdom)));
-    dialog.findChild<QDoubleSpinBox*>("whatIfSeconds")->setValue(0.2);
     auto* keep = dialog.findChild<QPushButton*>("whatIfKeep");
     auto* tryIt = dialog.findChild<QPushButton*>("whatIfTry");
     waitForTrial(dialog, 1);

@@ -14,6 +14,7 @@ void Planning::run(const std::stop_token& stop) {
     const season::MonthProblem month = season::monthProblem(m_book, m_library, m_request);
     planner::Options options;
     options.seconds = m_seconds;
+    options.rounds = s_rounds;
     options.progress = [this](const planner::Progress& progress) {
         m_news.post([this, progress] { Q_EMIT progressed(progress); });
     };

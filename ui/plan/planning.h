@@ -3,6 +3,9 @@
 #include "core/season/proposal.h"
 #include "ui/post/postbox.h"
 
+#include <cstdint>
+#include <optional>
+
 #ifndef Q_MOC_RUN // which reads no <stop_token>
 #include "core/planner/planner.h"
 
@@ -20,6 +23,10 @@ public:
     Planning(HouseBook book, const RecipeLibrary& library, season::PlanRequest request, double seconds);
     ~Planning() override;
 
+    /// From now on every run searches so many rounds, whatever its seconds: for tests and pictures, which
+    /// must find the same plan on every machine. Call before any run is made.
+    static void searchByRounds(std::int64_t rounds) { s_rounds = rounds; }
+
     /// The book as it was planned on.
     [[nodiscard]] const HouseBook& book() const { return m_book; }
     /// Ends the search; what it has found so far is still told by `finished`.
@@ -33,6 +40,8 @@ Q_SIGNALS:
 
 private:
     void run(const std::stop_token& stop);
+
+    static inline std::optional<std::int64_t> s_rounds;
 
     HouseBook m_book;
     const RecipeLibrary& m_library;

@@ -110,7 +110,8 @@ int main(int argc, char** argv) {
     (void)opened(book, app::OpenMode::Write);
     std::printf("%-22s %6.1f s\n", "opened", secondsSince(begin));
     good = takes("checked", {"check", book}) && good;
-    good = takes("planned", {"plan", book, "--from", "2010-10-04", "--days", "28", "--seconds", "1"}) && good;
+    good =
+        takes("planned", {"plan", book, "--from", "2010-10-04", "--days", "28", "--rounds", "2000"}) && good;
     good = takes("map drawn", {"map", book, "--day", "2010-09-01", "--out", folder.path("map.pdf")}) && good;
     good = takes("season printed", {"print", "season", book, "--from", "2009-01-01", "--seen", "2010-01-01",
                                     "--out", folder.path("season.pdf")}) &&

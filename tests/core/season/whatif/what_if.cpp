@@ -28,7 +28,7 @@ Tried tryOut(const HouseBook& book, const Variation& variation) {
     request.surenessPermille = tried.book.nursery().surenessPermille;
     const MonthProblem month = monthProblem(tried.book, testing::builtIn(), request);
     planner::Options options;
-    options.seconds = 0.3;
+    options.rounds = 300;
     const auto solved = planner::solve(month.problem, options);
     REQUIRE(solved);
     tried.plan = proposalFrom(tried.book, month, solved->answer);
