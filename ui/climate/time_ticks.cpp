@@ -1,5 +1,7 @@
 #include "ui/climate/time_ticks.h"
 
+#include <QDate>
+
 #include <cmath>
 
 namespace warmbench::ui {

@@ -4,6 +4,8 @@
 #include "ui/round/due_card.h"
 #include "ui/round/round_place.h"
 
+#include <QTreeWidget>
+
 #include <algorithm>
 
 /// The round's cards, with what was typed into them and is not written down yet.

@@ -4,6 +4,7 @@
 #include "ui/setup/refit_dialog.h"
 #include "ui/setup/refit_words.h"
 #include "ui/setup/setup_place.h"
+#include "ui/setup/thing_form.h"
 
 #include <QLabel>
 #include <QPushButton>
