@@ -82,7 +82,7 @@ private:
     static constexpr std::int64_t roundsOfLeg = 500;
     static constexpr double shortestLeg = 0.1;
     static constexpr double longestLeg = 1;
-    static constexpr double boundPart = 0.15;
+    static constexpr double boundPart = 0.05;
     static constexpr double longestBound = 600;
 
     [[nodiscard]] double elapsed() const {

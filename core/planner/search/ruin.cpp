@@ -11,13 +11,15 @@ namespace {
 /// often: other ways gain as much a round there, and take longer.
 constexpr int waysToChoose = 12;
 constexpr int waysInLarge = 24;
+/// Days looked at for one on which a batch that is left out can be struck.
+constexpr int daysTried = 8;
 
 } // namespace
 
 Ruin::Ruin(const Model& model)
-    : m_model(&model), m_scope(&model.whole),
-      m_ways(model.batches.size() > mostOfSmallHouse ? waysInLarge : waysToChoose),
-      m_chosen(model.batches.size(), 0), m_byStock(model.problem->stocks.size()) {
+    : m_model(&model), m_scope(&model.whole), m_isLarge(model.batches.size() > mostOfSmallHouse),
+      m_ways(m_isLarge ? waysInLarge : waysToChoose), m_chosen(model.batches.size(), 0),
+      m_byStock(model.problem->stocks.size()) {
     for (std::size_t b = 0; b < model.problem->batches.size(); ++b)
         if (const auto& stock = model.problem->batches[b].stock; stock)
             m_byStock[at(*stock)].push_back(static_cast<int>(b));
@@ -116,9 +118,15 @@ void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<in
     for (int tries = 0; tries < 16 && state.isPlaced(seed); ++tries) seed = anyBatch(random);
     add(seed, batches);
     const BatchModel& batch = m_model->batches[at(seed)];
-    int day = batch.strikeFirst;
-    if (batch.strikeLast < day) return;
-    day += random.below(batch.strikeLast - day + 1);
+    if (batch.strikeLast < batch.strikeFirst) return;
+    const auto anyDay = [&] {
+        return batch.strikeFirst + random.below(batch.strikeLast - batch.strikeFirst + 1);
+    };
+    int day = anyDay();
+    if (m_isLarge && !state.isPlaced(seed)) {
+        for (int tries = 0; tries < daysTried && !state.canStrike(seed, day); ++tries) day = anyDay();
+        freeStock(state, seed, day, random, batches);
+    }
     for (const StayModel& stay : batch.stays) {
         const StayOption& option = stay.options[at(random.below(static_cast<int>(stay.options.size())))];
         const StayTerms& terms = stay.terms(option, day);
@@ -143,6 +151,20 @@ void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<in
             add(owner, batches);
         }
         day += terms.length();
+    }
+}
+
+void Ruin::freeStock(const State& state, int batch, int day, Random& random, std::vector<int>& batches) {
+    const Batch& wanted = m_model->problem->batches[at(batch)];
+    if (!wanted.stock) return;
+    std::int64_t lacking = wanted.cuttings - state.stockLeft(*wanted.stock, day);
+    const std::vector<int>& sharing = m_byStock[at(*wanted.stock)];
+    const std::size_t start = at(random.below(static_cast<int>(sharing.size())));
+    for (std::size_t i = 0; i < sharing.size() && lacking > 0; ++i) {
+        const int other = sharing[(i + start) % sharing.size()];
+        if (!state.isPlaced(other) || m_scope->holds[at(other)] == 0) continue;
+        lacking -= m_model->problem->batches[at(other)].cuttings;
+        add(other, batches);
     }
 }
 

@@ -35,6 +35,9 @@ private:
     void addAlike(const State& state, int seed, int size, Random& random, std::vector<int>& batches);
     void makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches,
                   std::vector<Wish>& wishes);
+    /// Adds others of its stock, by chance, until a batch that is left out could be struck on a day: of those
+    /// that are left out in a large house, most are held back by that.
+    void freeStock(const State& state, int batch, int day, Random& random, std::vector<int>& batches);
     void makeRun(const State& state, int size, Random& random, std::vector<int>& batches,
                  std::vector<Wish>& wishes);
     void exchangeRuns(const State& state, int seed, Random& random, std::vector<int>& batches,
@@ -44,6 +47,7 @@ private:
 
     const Model* m_model;
     const Scope* m_scope;
+    bool m_isLarge;
     int m_ways;
     std::vector<unsigned> m_chosen; ///< by batch, the call in which it was chosen last
     unsigned m_call = 0;
