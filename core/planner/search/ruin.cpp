@@ -23,6 +23,13 @@ Ruin::Ruin(const Model& model)
     for (std::size_t b = 0; b < model.problem->batches.size(); ++b)
         if (const auto& stock = model.problem->batches[b].stock; stock)
             m_byStock[at(*stock)].push_back(static_cast<int>(b));
+    const State empty(model);
+    for (std::size_t b = 0; b < model.batches.size(); ++b) {
+        m_firstDay.push_back(model.batches[b].strikeFirst);
+        while (m_firstDay[b] <= model.batches[b].strikeLast &&
+               !empty.canStrike(static_cast<int>(b), m_firstDay[b]))
+            ++m_firstDay[b];
+    }
 }
 
 int Ruin::anyBatch(Random& random) const {
@@ -32,6 +39,10 @@ int Ruin::anyBatch(Random& random) const {
 int Ruin::anyZone(int zoneClass, Random& random) const {
     const std::vector<int>& zones = m_scope->zonesOfClass[at(zoneClass)];
     return zones.empty() ? -1 : zones[at(random.below(static_cast<int>(zones.size())))];
+}
+
+bool Ruin::canEverStand(int batch) const {
+    return m_firstDay[at(batch)] <= m_model->batches[at(batch)].strikeLast;
 }
 
 void Ruin::add(int batch, std::vector<int>& batches) {
@@ -115,12 +126,14 @@ void Ruin::addAlike(const State& state, int seed, int size, Random& random, std:
 void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches,
                     std::vector<Wish>& wishes) {
     // Rather for one that is left out.
-    for (int tries = 0; tries < 16 && state.isPlaced(seed); ++tries) seed = anyBatch(random);
+    for (int tries = 0; tries < 16 && (state.isPlaced(seed) || !canEverStand(seed)); ++tries)
+        seed = anyBatch(random);
     add(seed, batches);
     const BatchModel& batch = m_model->batches[at(seed)];
-    if (batch.strikeLast < batch.strikeFirst) return;
+    if (!canEverStand(seed)) return;
     const auto anyDay = [&] {
-        return batch.strikeFirst + random.below(batch.strikeLast - batch.strikeFirst + 1);
+        const int first = m_firstDay[at(seed)];
+        return first + random.below(batch.strikeLast - first + 1);
     };
     int day = anyDay();
     if (m_isLarge && !state.isPlaced(seed)) {
@@ -157,12 +170,19 @@ void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<in
 void Ruin::freeStock(const State& state, int batch, int day, Random& random, std::vector<int>& batches) {
     const Batch& wanted = m_model->problem->batches[at(batch)];
     if (!wanted.stock) return;
-    std::int64_t lacking = wanted.cuttings - state.stockLeft(*wanted.stock, day);
-    const std::vector<int>& sharing = m_byStock[at(*wanted.stock)];
+    const int stock = *wanted.stock;
+    std::int64_t lacking = wanted.cuttings - state.stockLeft(stock, day);
+    // What is struck after the first day that is short of cuttings gives nothing to that day.
+    int scarce = day;
+    while (scarce + 1 < m_model->days &&
+           m_model->yield[at(stock)][at(scarce)] - state.struck(stock, scarce) >= wanted.cuttings)
+        ++scarce;
+    const std::vector<int>& sharing = m_byStock[at(stock)];
     const std::size_t start = at(random.below(static_cast<int>(sharing.size())));
     for (std::size_t i = 0; i < sharing.size() && lacking > 0; ++i) {
         const int other = sharing[(i + start) % sharing.size()];
         if (!state.isPlaced(other) || m_scope->holds[at(other)] == 0) continue;
+        if (state.plan(other).strike > scarce) continue;
         lacking -= m_model->problem->batches[at(other)].cuttings;
         add(other, batches);
     }
@@ -244,7 +264,7 @@ void Ruin::addLeftOut(const State& state, int size, Random& random, std::vector<
     for (int i = 0; i < looks && size > 0; ++i) {
         const int batch = m_scope->batches[at((start + i) % count)];
         if (state.isPlaced(batch) || m_chosen[at(batch)] == m_call) continue;
-        if (m_model->batches[at(batch)].strikeLast < m_model->batches[at(batch)].strikeFirst) continue;
+        if (!canEverStand(batch)) continue;
         add(batch, batches);
         --size;
     }

@@ -29,6 +29,8 @@ private:
     [[nodiscard]] int anyBatch(Random& random) const;
     /// One of the zones of a class, -1 where there is none.
     [[nodiscard]] int anyZone(int zoneClass, Random& random) const;
+    /// There is a day on which hands and stock would do for it, were it alone.
+    [[nodiscard]] bool canEverStand(int batch) const;
     void add(int batch, std::vector<int>& batches);
     void addStaysIn(const State& state, int zone, int from, int to, int size, Random& random,
                     std::vector<int>& batches);
@@ -53,6 +55,7 @@ private:
     unsigned m_call = 0;
     std::vector<int> m_stays;
     std::vector<std::vector<int>> m_byStock;
+    std::vector<int> m_firstDay; ///< by batch: on which hands and stock would do for it, were it alone
 };
 
 } // namespace warmbench::planner::search
