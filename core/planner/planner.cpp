@@ -83,6 +83,8 @@ private:
     static constexpr double shortestLeg = 0.1;
     static constexpr double longestLeg = 1;
     static constexpr double boundPart = 0.05;
+    static constexpr double mostBoundPart = 0.15; ///< where that is less than `shortestBound`
+    static constexpr double shortestBound = 3;    ///< seconds
     static constexpr double longestBound = 600;
 
     [[nodiscard]] double elapsed() const {
@@ -263,20 +265,23 @@ private:
     void searchTogether() {
         const double end = searchEnd();
         const search::Stopped stopped = [&] { return isOver(end); };
-        const double boundTime = std::min(longestBound, m_options.seconds * boundPart);
+        const double boundTime =
+            std::min(longestBound, std::max(m_options.seconds * boundPart,
+                                            std::min(shortestBound, m_options.seconds * mostBoundPart)));
         if (m_options.threads < 2) boundAtOnce(boundTime);
-        std::jthread second = m_options.threads < 2 ? std::jthread() : improveBoundBeside(m_owned, m_known);
         const double begun = elapsed();
+        const double boundEnd = begun + boundTime;
+        std::jthread second = m_options.threads < 2 ? std::jthread() : improveBoundBeside(m_owned, m_known);
         const auto along = [&](std::int64_t) { return (elapsed() - begun) / (end - begun); };
         const double leg = std::clamp(m_options.seconds / mostLegs, shortestLeg, longestLeg) / (end - begun);
-        // Seconds of one walk.
+        // Seconds of all walks together.
         const auto walked = [&](double until) {
-            return until - begun + (m_options.threads < 2 ? 0 : std::max(0.0, until - boundTime));
+            return until - begun + (m_options.threads < 2 ? 0 : std::max(0.0, until - boundEnd));
         };
         Cooling cooling;
         bool planned = false;
         while (!stopped()) {
-            const bool isAlone = m_options.threads < 2 || elapsed() < boundTime;
+            const bool isAlone = m_options.threads < 2 || elapsed() < boundEnd;
             if (!isAlone && second.joinable()) endLater(std::exchange(second, {}));
             const double now = along(0);
             if (!planned && now > timeToPlan) {

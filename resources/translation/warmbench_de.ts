@@ -4873,6 +4873,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>am besten Tag mit freien Stellplätzen (%2) fehlt Arbeitskraft für %1</translation>
     </message>
     <message>
+        <source>hands are short by %1 on %2, when they lack least</source>
+        <translation>am günstigsten Tag (%2) fehlt Arbeitskraft für %1</translation>
+    </message>
+    <message>
         <source>hands are short by %1 on its best strike day, %2: %3 to strike, %4 can be struck</source>
         <translation>Arbeitskraft fehlt für %1 am besten Stecktag (%2): %3 zu stecken, %4 können gesteckt werden</translation>
     </message>
@@ -6040,6 +6044,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>stock %1 is short by %2 on %3, the best day that has slots for it</source>
         <translation>am besten Tag mit freien Stellplätzen (%3) fehlen den Mutterpflanzen %1 %2</translation>
+    </message>
+    <message>
+        <source>stock %1 is short by %2 on %3, when it lacks least</source>
+        <translation>den Mutterpflanzen %1 fehlen %2 am günstigsten Tag (%3)</translation>
     </message>
     <message>
         <source>stock is short by %1 %2 cutting by %3</source>

@@ -10,6 +10,7 @@
 #include <limits>
 #include <numeric>
 #include <optional>
+#include <utility>
 
 namespace warmbench::planner {
 
@@ -140,6 +141,33 @@ public:
         return "; " + way.text();
     }
 
+    /// Stock or hands that a batch lacks beside the others on every day on which it may be struck; empty
+    /// where there is a day that has both.
+    [[nodiscard]] std::string shortOnAllDays(const Batch& batch) const {
+        const search::State& finished = m_house.finished;
+        const int last = std::min(batch.strikeLast, m_house.model.days - 1);
+        const auto leastLacking = [&](const auto& left) {
+            std::pair<std::int64_t, int> least{std::numeric_limits<std::int64_t>::max(), batch.strikeFirst};
+            for (int day = batch.strikeFirst; day <= last; ++day)
+                least = std::min(least, {batch.cuttings - left(day), day});
+            return least;
+        };
+        if (batch.stock) {
+            const auto [lacking, day] =
+                leastLacking([&](int d) { return finished.stockLeft(*batch.stock, d); });
+            if (lacking > 0 && day <= last)
+                return phrase("stock %1 is short by %2 on %3, when it lacks least",
+                              m_house.problem.stocks[at(*batch.stock)].id, counted(lacking, "cutting"),
+                              dayRange(day, day))
+                    .text();
+        }
+        const auto [lacking, day] = leastLacking([&](int d) { return finished.handsLeft(d); });
+        if (lacking <= 0 || day > last) return {};
+        return phrase("hands are short by %1 on %2, when they lack least", counted(lacking, "cutting"),
+                      dayRange(day, day))
+            .text();
+    }
+
 private:
     /// Of the cheapest way to place a form.
     std::int64_t cost(const search::State& into, int form) { return m_house.cost(into, m_first + form); }
@@ -240,6 +268,7 @@ void giveReasons(const Problem& problem, const std::vector<Plan>& plans, const s
     const std::vector<std::size_t> dearest = dearestFirst(problem, answer);
     std::optional<Trial> trial;
     if (!dearest.empty() && !stopped()) trial.emplace(problem, plans, held, stopped, answer, dearest);
+    const bool stands = trial && !stopped(); // else it may be that not all stands there
     const auto write = [&](std::size_t unplaced, std::string reason) {
         if (!stopped()) answer.unplaced[unplaced].reason = std::move(reason);
     };
@@ -250,8 +279,12 @@ void giveReasons(const Problem& problem, const std::vector<Plan>& plans, const s
     }
     for (std::size_t i = 0; i < answer.unplaced.size() && !stopped(); ++i)
         if (answer.unplaced[i].reason.empty()) write(i, ruledOut(problem, batchOf(problem, answer, i)));
-    for (UnplacedBatch& unplaced : answer.unplaced)
-        if (unplaced.reason.empty()) unplaced.reason = namedOnly(problem.batches[at(unplaced.batch)]);
+    // What there was no time for: whether it could be struck at all is soon seen.
+    for (UnplacedBatch& unplaced : answer.unplaced) {
+        const Batch& batch = problem.batches[at(unplaced.batch)];
+        if (unplaced.reason.empty() && stands) unplaced.reason = trial->shortOnAllDays(batch);
+        if (unplaced.reason.empty()) unplaced.reason = namedOnly(batch);
+    }
     for (std::size_t i = 0; i < dearest.size() && !stopped(); ++i)
         write(dearest[i], answer.unplaced[dearest[i]].reason +
                               trial->wayOut(static_cast<int>(i), batchOf(problem, answer, dearest[i])));

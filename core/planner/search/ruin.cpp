@@ -7,8 +7,8 @@ namespace warmbench::planner::search {
 
 namespace {
 
-/// Ways to choose; with those beyond the first, room is made for a batch. In a large house that is done more
-/// often: other ways gain as much a round there, and take longer.
+/// Ways to choose; with the tenth and those after it, room is made for a batch. In a house that is not small
+/// that is done more often: other ways gain as much a round there, and take longer.
 constexpr int waysToChoose = 12;
 constexpr int waysInLarge = 24;
 /// Days looked at for one on which a batch that is left out can be struck.
@@ -16,14 +16,14 @@ constexpr int daysTried = 8;
 
 } // namespace
 
-Ruin::Ruin(const Model& model)
-    : m_model(&model), m_scope(&model.whole), m_isLarge(model.batches.size() > mostOfSmallHouse),
-      m_ways(m_isLarge ? waysInLarge : waysToChoose), m_chosen(model.batches.size(), 0),
-      m_byStock(model.problem->stocks.size()) {
+Ruin::Ruin(const State& empty)
+    : m_model(&empty.model()), m_scope(&m_model->whole),
+      m_isLarge(m_model->batches.size() > mostOfSmallHouse), m_ways(m_isLarge ? waysInLarge : waysToChoose),
+      m_chosen(m_model->batches.size(), 0), m_byStock(m_model->problem->stocks.size()) {
+    const Model& model = *m_model;
     for (std::size_t b = 0; b < model.problem->batches.size(); ++b)
         if (const auto& stock = model.problem->batches[b].stock; stock)
             m_byStock[at(*stock)].push_back(static_cast<int>(b));
-    const State empty(model);
     for (std::size_t b = 0; b < model.batches.size(); ++b) {
         m_firstDay.push_back(model.batches[b].strikeFirst);
         while (m_firstDay[b] <= model.batches[b].strikeLast &&
@@ -41,7 +41,7 @@ int Ruin::anyZone(int zoneClass, Random& random) const {
     return zones.empty() ? -1 : zones[at(random.below(static_cast<int>(zones.size())))];
 }
 
-bool Ruin::canEverStand(int batch) const {
+bool Ruin::canEverBeStruck(int batch) const {
     return m_firstDay[at(batch)] <= m_model->batches[at(batch)].strikeLast;
 }
 
@@ -126,11 +126,11 @@ void Ruin::addAlike(const State& state, int seed, int size, Random& random, std:
 void Ruin::makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches,
                     std::vector<Wish>& wishes) {
     // Rather for one that is left out.
-    for (int tries = 0; tries < 16 && (state.isPlaced(seed) || !canEverStand(seed)); ++tries)
+    for (int tries = 0; tries < 16 && (state.isPlaced(seed) || !canEverBeStruck(seed)); ++tries)
         seed = anyBatch(random);
     add(seed, batches);
     const BatchModel& batch = m_model->batches[at(seed)];
-    if (!canEverStand(seed)) return;
+    if (!canEverBeStruck(seed)) return;
     const auto anyDay = [&] {
         const int first = m_firstDay[at(seed)];
         return first + random.below(batch.strikeLast - first + 1);
@@ -175,7 +175,7 @@ void Ruin::freeStock(const State& state, int batch, int day, Random& random, std
     // What is struck after the first day that is short of cuttings gives nothing to that day.
     int scarce = day;
     while (scarce + 1 < m_model->days &&
-           m_model->yield[at(stock)][at(scarce)] - state.struck(stock, scarce) >= wanted.cuttings)
+           state.stockLimit(stock, scarce) - state.struck(stock, scarce) >= wanted.cuttings)
         ++scarce;
     const std::vector<int>& sharing = m_byStock[at(stock)];
     const std::size_t start = at(random.below(static_cast<int>(sharing.size())));
@@ -264,7 +264,7 @@ void Ruin::addLeftOut(const State& state, int size, Random& random, std::vector<
     for (int i = 0; i < looks && size > 0; ++i) {
         const int batch = m_scope->batches[at((start + i) % count)];
         if (state.isPlaced(batch) || m_chosen[at(batch)] == m_call) continue;
-        if (!canEverStand(batch)) continue;
+        if (!canEverBeStruck(batch)) continue;
         add(batch, batches);
         --size;
     }

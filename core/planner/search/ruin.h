@@ -14,7 +14,8 @@ namespace warmbench::planner::search {
 /// working memory.
 class Ruin {
 public:
-    explicit Ruin(const Model& model);
+    /// `empty` is a state in which nothing is placed yet.
+    explicit Ruin(const State& empty);
 
     /// Takes out only what a scope, which must live, holds, from now on; it must hold a batch.
     void keepTo(const Scope& scope) { m_scope = &scope; }
@@ -29,16 +30,16 @@ private:
     [[nodiscard]] int anyBatch(Random& random) const;
     /// One of the zones of a class, -1 where there is none.
     [[nodiscard]] int anyZone(int zoneClass, Random& random) const;
-    /// There is a day on which hands and stock would do for it, were it alone.
-    [[nodiscard]] bool canEverStand(int batch) const;
+    /// There is a day on which hands and stock would do for striking it, were it alone.
+    [[nodiscard]] bool canEverBeStruck(int batch) const;
     void add(int batch, std::vector<int>& batches);
     void addStaysIn(const State& state, int zone, int from, int to, int size, Random& random,
                     std::vector<int>& batches);
     void addAlike(const State& state, int seed, int size, Random& random, std::vector<int>& batches);
     void makeRoom(const State& state, int seed, Random& random, std::vector<int>& batches,
                   std::vector<Wish>& wishes);
-    /// Adds others of its stock, by chance, until a batch that is left out could be struck on a day: of those
-    /// that are left out in a large house, most are held back by that.
+    /// Adds others of its stock, by chance, until that would do for striking a batch that is left out on a
+    /// day: most of those that are left out are held back by their stock.
     void freeStock(const State& state, int batch, int day, Random& random, std::vector<int>& batches);
     void makeRun(const State& state, int size, Random& random, std::vector<int>& batches,
                  std::vector<Wish>& wishes);
@@ -55,7 +56,8 @@ private:
     unsigned m_call = 0;
     std::vector<int> m_stays;
     std::vector<std::vector<int>> m_byStock;
-    std::vector<int> m_firstDay; ///< by batch: on which hands and stock would do for it, were it alone
+    std::vector<int>
+        m_firstDay; ///< by batch, on which it could be struck, were it alone; after its last for none
 };
 
 } // namespace warmbench::planner::search

@@ -66,6 +66,8 @@ public:
     /// Cuttings that can still be struck on a day, of all stocks or of one.
     [[nodiscard]] std::int64_t handsLeft(int day) const { return m_hands[at(day)]; }
     [[nodiscard]] std::int64_t stockLeft(int stock, int day) const { return m_left[at(stock)][at(day)]; }
+    /// Cuttings of a stock that may be struck up to a day, but for what is set aside.
+    [[nodiscard]] std::int64_t stockLimit(int stock, int day) const { return m_limit[at(stock)][at(day)]; }
     /// Cuttings of a stock struck up to a day.
     [[nodiscard]] std::int64_t struck(int stock, int day) const { return m_used[at(stock)][at(day)]; }
     /// Hands and stock allow striking the batch, which is not placed, on a day.

@@ -29,7 +29,7 @@ bool standsAlike(const Plan& a, const Plan& b) {
 
 Walk::Walk(const Model& model, std::uint64_t seed)
     : m_model(&model), m_scope(&model.whole), m_random(seed), m_state(model), m_inserter(model),
-      m_ruin(model), m_bestCost(m_state.cost()), m_best(model.batches.size()),
+      m_ruin(m_state), m_bestCost(m_state.cost()), m_best(model.batches.size()),
       m_bestHeld(model.zones.size(), 0), m_isTouched(model.batches.size(), 0) {
     m_mayRoam = model.batches.size() <= mostOfSmallHouse;
     m_order.resize(model.batches.size());

@@ -1,6 +1,10 @@
+#include "core/planner/reasons/reasons.h"
 #include "core/planner/planner.h"
+#include "core/planner/search/walk.h"
 
 #include <catch2/catch.hpp>
+
+#include <map>
 
 using namespace warmbench::planner;
 using Catch::Contains;
@@ -62,6 +66,22 @@ std::string reasonOfSecond(const Problem& problem) {
     const Answer answer = solved(problem);
     REQUIRE(answer.unplaced.size() == 1);
     REQUIRE(answer.unplaced[0].batch == 1);
+    return answer.unplaced[0].reason;
+}
+
+/// Why the second batch is left out where time is up once that was asked so often.
+std::string hastyReasonOfSecond(const Problem& problem, int timesAsked) {
+    const search::Model model(problem);
+    search::Walk walk(model, 1);
+    walk.construct([] { return false; });
+    REQUIRE(walk.state().isPlaced(0));
+    REQUIRE_FALSE(walk.state().isPlaced(1));
+    Answer answer;
+    answer.unplaced = {{}};
+    answer.unplaced[0].batch = 1;
+    // The plan is stood in its house again, which asks often; then time is up.
+    giveReasons(
+        problem, walk.best(), walk.bestHeld(), [&] { return timesAsked-- <= 0; }, answer);
     return answer.unplaced[0].reason;
 }
 
@@ -188,4 +208,19 @@ TEST_CASE("A batch off its ideal heat is told what its ideal would cost, or that
           "is off its ideal heat, for 0.30: nearer to its ideal it would cost 0.20 more");
     problem.zones[1].setPoints[0].costPerDay = 29;
     CHECK(solve(problem, options)->compromises.empty());
+}
+
+TEST_CASE("Where there is no time for more, what stock and hands lack is still told") {
+    Problem problem = amplePair();
+    problem.stocks[0].steps = {{0, 13}};
+    // Once for the trial, once for each batch while the plan is stood in it, once for whether all stands.
+    std::map<std::string, int> told;
+    for (int times = 0; times < 200; ++times) ++told[hastyReasonOfSecond(problem, times)];
+    CHECK(told.count("stock row is short by 7 cuttings on day 1, when it lacks least") == 1);
+    problem.stocks[0].steps = {{0, 20}};
+    problem.strikeCapacity = {13};
+    told.clear();
+    for (int times = 0; times < 200; ++times) ++told[hastyReasonOfSecond(problem, times)];
+    CHECK(told.count("hands are short by 7 cuttings on day 1, when they lack least") == 1);
+    for (const auto& [reason, times] : told) CHECK_FALSE(reason.empty());
 }

@@ -28,7 +28,7 @@ Freed roomMade(const Problem& problem, int rounds) {
     const Model model(problem);
     Walk walk(model, 3);
     walk.construct([] { return false; });
-    Ruin ruin(model);
+    Ruin ruin{State(model)};
     Random random(11);
     std::vector<int> batches;
     std::vector<Wish> wishes;
