@@ -223,9 +223,11 @@ void addSolve(CLI::App& program, Work& work) {
     call.add_flag("--progress", asked->progress, "tell of progress on standard error");
     call.add_flag("--why", asked->why,
                   "tell why each batch that is left out, late or off its ideal heat is so");
-    call.add_flag("--worth", asked->worth,
-                  "tell what one more unit of each zone, stock and working day would save, and what each mat "
-                  "costs and saves; each is solved again in a quarter of --seconds");
+    call.add_flag(
+        "--worth", asked->worth,
+        "tell what one more unit of each zone, stock and working day would save, and what each mat "
+        "costs and saves; zones, mats and the five dearest stocks and days are solved again, each in "
+        "a quarter of --seconds");
     call.add_flag("--json", asked->json, "print JSON");
     call.callback([asked, &work] { work = [asked] { return runSolve(*asked); }; });
 }

@@ -70,14 +70,16 @@ private:
 };
 
 std::string unitRemark(const UnitWorth& unit) {
+    if (!unit.saved) return "by its price alone";
     if (unit.exact) return "exactly";
-    return unit.saved > 0 ? "as far as was searched" : "nothing was found";
+    return *unit.saved > 0 ? "as far as was searched" : "nothing was found";
 }
 
 std::string matRemark(const MatWorth& mat) {
     if (!mat.saves) return "needed for what is held or pinned";
-    if (mat.like) return *mat.saves > 0 ? "worth having, at that a season" : "not worth having";
-    return *mat.saves > 0 ? "keep it" : "leave it off";
+    const char* remark = *mat.saves > 0 ? "keep it" : "leave it off";
+    if (mat.like) remark = *mat.saves > 0 ? "worth having, at that a season" : "not worth having";
+    return std::string(remark) + (mat.exact ? "" : ", as far as was searched");
 }
 
 } // namespace
@@ -86,8 +88,8 @@ std::string worthTable(const Problem& problem, const Worth& worth) {
     std::string text;
     Table units({"One unit more of", "dual price", "saves", ""});
     for (const UnitWorth& unit : worth.units)
-        units.add({unitWords(problem, unit), decimalText(unit.price, 3), decimalText(unit.saved, 3),
-                   unitRemark(unit)});
+        units.add({unitWords(problem, unit), decimalText(unit.price, 3),
+                   unit.saved ? decimalText(*unit.saved, 3) : "-", unitRemark(unit)});
     if (!worth.priced)
         text += "What one more unit is worth is not known: the problem is too large to price it.\n";
     else if (worth.units.empty())
@@ -112,7 +114,7 @@ nlohmann::ordered_json worthJson(const Problem& problem, const Worth& worth) {
         if (unit.of == UnitWorth::Of::Day) json["day"] = unit.index;
         json["alike"] = unit.alike;
         json["price"] = unitsJson(unit.price);
-        json["saved"] = unitsJson(unit.saved);
+        json["saved"] = unit.saved ? unitsJson(*unit.saved) : nullptr;
         json["exact"] = unit.exact;
         units.push_back(std::move(json));
     }
@@ -122,7 +124,8 @@ nlohmann::ordered_json worthJson(const Problem& problem, const Worth& worth) {
                         {"alike", mat.alike},
                         {"like", mat.like ? nlohmann::ordered_json(zoneName(problem, *mat.like)) : nullptr},
                         {"cost", unitsJson(mat.cost)},
-                        {"saves", mat.saves ? unitsJson(*mat.saves) : nullptr}});
+                        {"saves", mat.saves ? unitsJson(*mat.saves) : nullptr},
+                        {"exact", mat.exact}});
     return {{"total", unitsJson(worth.total)},
             {"units", worth.priced ? units : nlohmann::ordered_json(nullptr)},
             {"mats", mats}};

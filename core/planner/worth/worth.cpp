@@ -74,23 +74,24 @@ std::int64_t matCost(const Problem& problem, const Answer& answer, int zone) {
     return cost;
 }
 
-/// The units with a price, of stocks and of days the few dearest.
+/// The units with a price, of each kind of thing the dearest first; those that are to be solved again have
+/// something in `saved`.
 std::vector<UnitWorth> pricedUnits(const Problem& problem, const ZoneKinds& zones, const UnitPrices& prices) {
     std::vector<UnitWorth> units;
     for (const ZoneKind& kind : zones.kinds)
         if (const std::int64_t price = prices.zones[at(kind.zone)]; price > 0)
-            units.push_back({UnitWorth::Of::Zone, kind.zone, kind.count, price});
-    const auto addDearest = [&](UnitWorth::Of of, const std::vector<std::int64_t>& all, std::size_t most) {
-        std::vector<UnitWorth> dearest;
+            units.push_back({UnitWorth::Of::Zone, kind.zone, kind.count, price, 0});
+    const auto add = [&](UnitWorth::Of of, const std::vector<std::int64_t>& all, std::size_t most) {
+        const auto first = static_cast<std::ptrdiff_t>(units.size());
         for (std::size_t i = 0; i < all.size(); ++i)
-            if (all[i] > 0) dearest.push_back({of, static_cast<int>(i), 1, all[i]});
-        std::stable_sort(dearest.begin(), dearest.end(),
+            if (all[i] > 0) units.push_back({of, static_cast<int>(i), 1, all[i], {}});
+        std::stable_sort(units.begin() + first, units.end(),
                          [](const UnitWorth& a, const UnitWorth& b) { return a.price > b.price; });
-        dearest.resize(std::min(most, dearest.size()));
-        units.insert(units.end(), dearest.begin(), dearest.end());
+        for (std::size_t i = at(static_cast<int>(first)); i < units.size() && most > 0; ++i, --most)
+            units[i].saved = 0;
     };
-    addDearest(UnitWorth::Of::Stock, prices.stocks, mostStocks);
-    if (!problem.strikeCapacity.empty()) addDearest(UnitWorth::Of::Day, prices.days, mostDays);
+    add(UnitWorth::Of::Stock, prices.stocks, mostStocks);
+    if (!problem.strikeCapacity.empty()) add(UnitWorth::Of::Day, prices.days, mostDays);
     return units;
 }
 
@@ -116,6 +117,7 @@ public:
         const auto again = solve(withMat(m_problem, mat.zone, {}), m_options, m_stop);
         if (!again) return;
         mat.saves = again->answer.cost.total();
+        mat.exact = again->ending == Ending::Proven;
         m_best = std::min(m_best, *mat.saves);
     }
 
@@ -124,6 +126,7 @@ public:
         const auto again = solve(problem, m_options, m_stop);
         if (!again) return;
         mat.saves = again->answer.cost.total();
+        mat.exact = again->ending == Ending::Proven;
         mat.cost = matCost(problem, again->answer, mat.zone);
         if (mat.cost == 0) m_best = std::min(m_best, *mat.saves);
     }
@@ -153,7 +156,8 @@ Worth worth(const Problem& problem, const Solved& base, const Options& options, 
     result.priced = priced.has_value();
     if (priced) result.units = pricedUnits(problem, zones, *priced);
     Reckoner reckoner(problem, base, options, stop);
-    for (UnitWorth& unit : result.units) reckoner.solveWith(unit);
+    for (UnitWorth& unit : result.units)
+        if (unit.saved) reckoner.solveWith(unit);
     const auto heated = std::find_if(problem.zones.begin(), problem.zones.end(),
                                      [](const Zone& zone) { return zone.hasMat; });
     for (const ZoneKind& kind : zones.kinds) {
@@ -171,13 +175,15 @@ Worth worth(const Problem& problem, const Solved& base, const Options& options, 
     result.total = reckoner.best();
     const bool proven = base.ending == Ending::Proven && result.total == base.answer.cost.total();
     for (UnitWorth& unit : result.units) {
-        unit.saved = std::max<std::int64_t>(0, result.total - unit.saved);
+        if (unit.saved) unit.saved = std::max<std::int64_t>(0, result.total - *unit.saved);
         unit.exact = unit.exact && proven;
     }
-    for (MatWorth& mat : result.mats)
+    for (MatWorth& mat : result.mats) {
+        mat.exact = mat.exact && proven;
         if (mat.saves)
             mat.saves = mat.like ? std::max<std::int64_t>(0, result.total - *mat.saves)
                                  : std::max<std::int64_t>(0, *mat.saves - result.total);
+    }
     return result;
 }
 

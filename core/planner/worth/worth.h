@@ -23,8 +23,10 @@ struct UnitWorth {
     int index = 0;          ///< of the zone, the stock or the day
     int alike = 1;          ///< zones of which it is said
     std::int64_t price = 0; ///< thousandths, by the dual prices of the relaxation
-    std::int64_t saved = 0; ///< thousandths that solving again with it saved; 0 where nothing was found
-    bool exact = false;     ///< both plans are proven to be the best
+    /// Thousandths that solving again with it saved, 0 where nothing was found; absent: it was not solved
+    /// again.
+    std::optional<std::int64_t> saved;
+    bool exact = false; ///< both plans are proven to be the best
 };
 
 /// The mat of a zone, or one that it does not have.
@@ -35,6 +37,7 @@ struct MatWorth {
     std::int64_t cost = 0;             ///< thousandths that running it costs in the plan (with it)
     std::optional<std::int64_t> saves; ///< thousandths that the plan costs less with it, running costs paid;
                                        ///< absent: what is held or pinned cannot do without it
+    bool exact = false;                ///< both plans are proven to be the best
 };
 
 struct Worth {
@@ -46,9 +49,9 @@ struct Worth {
 
 /// Reckons what units and mats are worth beside `base`, a solution of `problem`: dual prices first, then each
 /// is checked by solving again with one unit more, or without the mat, with `options`. Zones alike are looked
-/// at once; of stocks and of days the few with the highest prices. A better plan of the problem itself that
-/// is met on the way counts as the plan from which is saved. `prices` limits the memory that the dual prices
-/// take.
+/// at once; of stocks and of days the few with the highest prices are solved again. A better plan of the
+/// problem itself that is met on the way counts as the plan from which is saved. `prices` limits the memory
+/// that the dual prices take.
 [[nodiscard]] Worth worth(const Problem& problem, const Solved& base, const Options& options,
                           const std::stop_token& stop = {}, const BoundOptions& prices = {});
 

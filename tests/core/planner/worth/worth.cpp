@@ -108,6 +108,35 @@ TEST_CASE("A mat is worth what its batches are, less what it costs to run") {
     CHECK(found.mats[1].like == 0);
     CHECK(found.mats[1].cost == 500);
     CHECK(found.mats[1].saves == 2500);
+    for (const MatWorth& mat : found.mats) CHECK(mat.exact);
+}
+
+TEST_CASE("Every scarce stock has its price, and the five dearest are solved again") {
+    Problem problem = amplePair();
+    problem.zones = {zoneOf("a", 14, 150)};
+    problem.strikeCapacity = {140};
+    problem.stocks.clear();
+    problem.batches.clear();
+    for (int stock = 0; stock < 7; ++stock) {
+        problem.stocks.push_back({"row " + std::to_string(stock), {{0, 10}}});
+        for (const int value : {10 * stock + 5, 10 * stock + 3}) {
+            Batch batch = batchOf("batch " + std::to_string(value), value);
+            batch.stock = stock;
+            problem.batches.push_back(batch);
+        }
+    }
+    const Worth found = worthOf(problem);
+    REQUIRE(found.units.size() == 7);
+    for (std::size_t i = 0; i < found.units.size(); ++i) {
+        const UnitWorth& unit = found.units[i];
+        CHECK(unit.of == UnitWorth::Of::Stock);
+        CHECK(unit.index == 6 - static_cast<int>(i));
+        CHECK(unit.price >= 1000 * (10 * unit.index + 3));
+        CHECK(unit.price <= 1000 * (10 * unit.index + 5));
+        CHECK(unit.saved ==
+              (i < 5 ? std::optional<std::int64_t>(1000 * (10 * unit.index + 3)) : std::nullopt));
+        CHECK(unit.exact == (i < 5));
+    }
 }
 
 TEST_CASE("A mat that what is held needs cannot be done without") {
