@@ -10,6 +10,7 @@
 #include <cstdlib>
 #include <limits>
 #include <optional>
+#include <span>
 
 namespace warmbench::planner {
 
@@ -21,6 +22,7 @@ using search::Plan;
 /// Forms of one batch, added to the problem: as it is; with what it lacks made dear; the same with hands and
 /// stock enough.
 enum Wish : int { AsItIs, Better, BetterSupplied };
+constexpr std::size_t formsOfCase = 3;
 
 enum class Lack : std::uint8_t { Late, OffIdeal };
 
@@ -44,20 +46,44 @@ std::int64_t loss(const Problem& problem, const Batch& batch, const Plan& plan, 
     return sum;
 }
 
-class Retrial {
-public:
-    Retrial(const Problem& problem, const Batch& batch, int index, Lack lack, const std::vector<Plan>& plans,
-            const std::vector<int>& held, const search::Stopped& stopped)
-        : m_house(withForms(problem, batch, lack), plans, held, stopped, index), m_batch(batch), m_lack(lack),
-          m_first(static_cast<int>(problem.batches.size())),
-          m_loss(loss(problem, batch, plans[at(index)], lack)),
-          m_change(search::standsAsBefore(m_house.model, plans[at(index)]) ? 10 * problem.changeCost : 0) {}
+/// What one batch lacks.
+struct Case {
+    int batch = 0;
+    Lack lack = Lack::Late;
+};
 
-    std::string why() {
+/// Cases that are tried in one finished plan: to make it takes longer than a trial in it.
+constexpr std::size_t mostTogether = 64;
+
+/// Tries whether batches could lack less elsewhere in the finished plan.
+class Retrials {
+public:
+    Retrials(const Problem& problem, std::span<const Case> cases, const std::vector<Plan>& plans,
+             const std::vector<int>& held, const search::Stopped& stopped)
+        : m_house(withForms(problem, cases), plans, held, stopped), m_cases(cases), m_plans(plans),
+          m_problem(problem) {}
+
+    /// Why the batch of one of the cases, which is not pinned, stands as it does.
+    std::string why(std::size_t index) {
+        const Case& one = m_cases[index];
+        const Plan& plan = m_plans[at(one.batch)];
+        m_batch = &m_problem.batches[at(one.batch)];
+        m_lack = one.lack;
+        m_first = static_cast<int>(m_problem.batches.size() + index * formsOfCase);
+        m_loss = loss(m_problem, *m_batch, plan, m_lack);
+        m_change = search::standsAsBefore(m_house.model, plan) ? 10 * m_problem.changeCost : 0;
+        m_house.finished.remove(one.batch);
+        std::string why = whyNotBetter();
+        m_house.finished.place(plan);
+        return why;
+    }
+
+private:
+    std::string whyNotBetter() {
         const std::int64_t now = cost(m_house.finished, AsItIs);
         if (const std::int64_t better = cost(m_house.finished, Better);
             better != never && m_newLoss < m_loss) {
-            const std::int64_t more = better - (dearnessFor(m_batch) - 1) * m_newLoss - now + m_change;
+            const std::int64_t more = better - (dearnessFor(*m_batch) - 1) * m_newLoss - now + m_change;
             return phrase(wish(), money(std::max<std::int64_t>(0, more))).text();
         }
         if (cost(m_house.empty, Better) == never || m_newLoss >= m_loss)
@@ -68,35 +94,37 @@ public:
         return pattern("the slots and set-points that would suit it better are taken");
     }
 
-private:
     static std::int64_t dearnessFor(const Batch& batch) {
         std::int64_t rate = batch.latePerDay;
         for (const StayRule& stay : batch.stays) rate = std::max(rate, stay.offIdeal);
         return rate > dearEnough ? 1 : mostDearness;
     }
 
-    static Problem withForms(const Problem& problem, const Batch& batch, Lack lack) {
+    static Problem withForms(const Problem& problem, std::span<const Case> cases) {
         Problem wider = problem;
-        Batch form = batch;
-        form.value = std::numeric_limits<std::int64_t>::max() / 10'000; // beyond all that a plan costs
-        form.pin.reset();
-        form.previous.reset();
-        wider.batches.push_back(form);
-        const std::int64_t dearness = dearnessFor(batch);
-        if (lack == Lack::Late) form.latePerDay *= dearness;
-        for (StayRule& stay : form.stays)
-            if (lack == Lack::OffIdeal) stay.offIdeal *= dearness;
-        wider.batches.push_back(form);
-        form.cuttings = 0;
-        form.stock.reset();
-        wider.batches.push_back(form);
+        for (const Case& one : cases) {
+            const Batch& batch = problem.batches[at(one.batch)];
+            Batch form = batch;
+            form.value = std::numeric_limits<std::int64_t>::max() / 10'000; // beyond all that a plan costs
+            form.pin.reset();
+            form.previous.reset();
+            wider.batches.push_back(form);
+            const std::int64_t dearness = dearnessFor(batch);
+            if (one.lack == Lack::Late) form.latePerDay *= dearness;
+            for (StayRule& stay : form.stays)
+                if (one.lack == Lack::OffIdeal) stay.offIdeal *= dearness;
+            wider.batches.push_back(form);
+            form.cuttings = 0;
+            form.stock.reset();
+            wider.batches.push_back(form);
+        }
         return wider;
     }
 
     /// Of the cheapest way to place a form; leaves what is lost by it, at the true price, in m_newLoss.
     std::int64_t cost(const search::State& into, Wish form) {
         const std::int64_t cost = m_house.cost(into, m_first + form);
-        if (cost != never) m_newLoss = loss(m_house.problem, m_batch, m_house.plan, m_lack);
+        if (cost != never) m_newLoss = loss(m_house.problem, *m_batch, m_house.plan, m_lack);
         return cost;
     }
 
@@ -107,38 +135,59 @@ private:
     }
 
     Rehearsal m_house;
-    const Batch& m_batch;
-    Lack m_lack;
-    int m_first; ///< form
-    std::int64_t m_loss;
-    std::int64_t m_change; ///< what any other place would cost for the change
+    std::span<const Case> m_cases;
+    const std::vector<Plan>& m_plans;
+    const Problem& m_problem;
+    // Of the case that is looked at.
+    const Batch* m_batch = nullptr;
+    Lack m_lack = Lack::Late;
+    int m_first = 0; ///< form
+    std::int64_t m_loss = 0;
+    std::int64_t m_change = 0; ///< what any other place would cost for the change
     std::int64_t m_newLoss = 0;
 };
+
+/// What the batches of a plan lack, batch by batch; not all of it once `stopped`.
+std::vector<Case> casesOf(const Problem& problem, const std::vector<Plan>& plans,
+                          const search::Stopped& stopped) {
+    std::vector<Case> cases;
+    for (const Plan& plan : plans) {
+        if (stopped()) break;
+        if (plan.strike < 0) continue;
+        for (const Lack lack : {Lack::Late, Lack::OffIdeal})
+            if (loss(problem, problem.batches[at(plan.batch)], plan, lack) > 0)
+                cases.push_back({plan.batch, lack});
+    }
+    return cases;
+}
+
+std::string lackWords(const Problem& problem, const Plan& plan, Lack lack, const std::string& why) {
+    const Batch& batch = problem.batches[at(plan.batch)];
+    const std::string lost = money(loss(problem, batch, plan, lack));
+    return (lack == Lack::Late ? phrase("ends %1 late, for %2: %3",
+                                        counted(plan.stands.back().to - *batch.due, "day"), lost, why)
+                               : phrase("is off its ideal heat, for %1: %2", lost, why))
+        .text();
+}
 
 } // namespace
 
 std::vector<Compromise> compromises(const Problem& problem, const std::vector<Plan>& plans,
                                     const std::vector<int>& held, const std::function<bool()>& stopped) {
     std::vector<Compromise> found;
-    for (const Plan& plan : plans) {
-        if (plan.strike < 0) continue;
-        const Batch& batch = problem.batches[at(plan.batch)];
-        for (const Lack lack : {Lack::Late, Lack::OffIdeal}) {
-            if (stopped()) return found;
-            const std::int64_t lost = loss(problem, batch, plan, lack);
-            if (lost == 0) continue;
-            const std::string why =
-                batch.pin ? pattern("it is pinned")
-                          : Retrial(problem, batch, plan.batch, lack, plans, held, stopped).why();
-            std::string text =
-                (lack == Lack::Late
-                     ? phrase("ends %1 late, for %2: %3", counted(plan.stands.back().to - *batch.due, "day"),
-                              money(lost), why)
-                     : phrase("is off its ideal heat, for %1: %2", money(lost), why))
-                    .text();
-            if (stopped()) return found;
-            found.push_back({plan.batch, std::move(text)});
-        }
+    const std::vector<Case> cases = casesOf(problem, plans, stopped);
+    std::optional<Retrials> retrials;
+    for (std::size_t i = 0; i < cases.size() && !stopped(); ++i) {
+        const std::size_t among = i % mostTogether;
+        if (among == 0)
+            retrials.emplace(problem, std::span(cases).subspan(i, std::min(mostTogether, cases.size() - i)),
+                             plans, held, stopped);
+        if (stopped()) break; // not all may stand in it
+        const Case& one = cases[i];
+        const std::string why =
+            problem.batches[at(one.batch)].pin ? pattern("it is pinned") : retrials->why(among);
+        std::string text = lackWords(problem, plans[at(one.batch)], one.lack, why);
+        if (!stopped()) found.push_back({one.batch, std::move(text)});
     }
     return found;
 }

@@ -9,13 +9,13 @@ namespace warmbench::planner {
 using search::Plan;
 
 Rehearsal::Rehearsal(Problem wider, const std::vector<Plan>& plans, const std::vector<int>& held,
-                     const search::Stopped& stopped, int without)
+                     const search::Stopped& stopped)
     : problem(std::move(wider)), model(problem, {1, static_cast<int>(plans.size()), stopped}),
       finished(model), empty(model), m_stopped(stopped), m_inserter(model) {
     for (int zone = 0; zone < static_cast<int>(held.size()); ++zone)
         if (held[at(zone)] != finished.heldChoice(zone)) finished.chooseHeld(zone, held[at(zone)]);
     for (const Plan& one : plans)
-        if (!stopped() && one.strike >= 0 && one.batch != without) finished.place(one);
+        if (!stopped() && one.strike >= 0) finished.place(one);
 }
 
 std::int64_t Rehearsal::cost(const search::State& into, int batch) {

@@ -9,10 +9,10 @@ namespace warmbench::planner {
 /// The finished plan of a house, into which forms of a batch, added to its problem behind all others, are
 /// placed by way of trial.
 struct Rehearsal {
-    /// `wider` is the planned problem with the forms; `plans` and `held` are those of the answer. The batch
-    /// `without` (none for -1) is left out. Once `stopped`, what is found is of no use.
+    /// `wider` is the planned problem with the forms; `plans` and `held` are those of the answer. Once
+    /// `stopped`, what is found is of no use, and not all may stand.
     Rehearsal(Problem wider, const std::vector<search::Plan>& plans, const std::vector<int>& held,
-              const search::Stopped& stopped, int without = -1);
+              const search::Stopped& stopped);
     Rehearsal(const Rehearsal&) = delete;
     Rehearsal& operator=(const Rehearsal&) = delete;
 
