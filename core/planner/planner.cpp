@@ -293,7 +293,7 @@ private:
                          [this] { return m_stop.stop_requested(); });
             publishTeam();
         }
-        endLater(std::exchange(second, {}));
+        if (second.joinable()) endLater(std::exchange(second, {}));
         m_team->finish([&] { return isOver(end + (m_options.seconds - searchEnd()) / 3); });
         publishTeam();
     }

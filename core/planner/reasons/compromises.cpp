@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <iterator>
 #include <limits>
 #include <optional>
 #include <span>
@@ -176,18 +177,22 @@ std::vector<Compromise> compromises(const Problem& problem, const std::vector<Pl
                                     const std::vector<int>& held, const std::function<bool()>& stopped) {
     std::vector<Compromise> found;
     const std::vector<Case> cases = casesOf(problem, plans, stopped);
+    std::vector<Case> free; // of batches that are not pinned
+    std::copy_if(cases.begin(), cases.end(), std::back_inserter(free),
+                 [&](const Case& one) { return !problem.batches[at(one.batch)].pin; });
     std::optional<Retrials> retrials;
-    for (std::size_t i = 0; i < cases.size() && !stopped(); ++i) {
-        const std::size_t among = i % mostTogether;
-        if (among == 0)
-            retrials.emplace(problem, std::span(cases).subspan(i, std::min(mostTogether, cases.size() - i)),
+    std::size_t tried = 0;
+    for (const Case& one : cases) {
+        const bool pinned = problem.batches[at(one.batch)].pin.has_value();
+        if (!pinned && tried % mostTogether == 0)
+            retrials.emplace(problem,
+                             std::span(free).subspan(tried, std::min(mostTogether, free.size() - tried)),
                              plans, held, stopped);
         if (stopped()) break; // not all may stand in it
-        const Case& one = cases[i];
-        const std::string why =
-            problem.batches[at(one.batch)].pin ? pattern("it is pinned") : retrials->why(among);
+        const std::string why = pinned ? pattern("it is pinned") : retrials->why(tried++ % mostTogether);
         std::string text = lackWords(problem, plans[at(one.batch)], one.lack, why);
-        if (!stopped()) found.push_back({one.batch, std::move(text)});
+        if (stopped()) break;
+        found.push_back({one.batch, std::move(text)});
     }
     return found;
 }

@@ -10,7 +10,6 @@
 #include <limits>
 #include <numeric>
 #include <optional>
-#include <utility>
 
 namespace warmbench::planner {
 
@@ -141,31 +140,28 @@ public:
         return "; " + way.text();
     }
 
-    /// Stock or hands that a batch lacks beside the others on every day on which it may be struck; empty
-    /// where there is a day that has both.
+    /// Stock or hands that a batch lacks beside the others on the day on which it lacks least; empty where
+    /// there is a day that has both.
     [[nodiscard]] std::string shortOnAllDays(const Batch& batch) const {
         const search::State& finished = m_house.finished;
-        const int last = std::min(batch.strikeLast, m_house.model.days - 1);
-        const auto leastLacking = [&](const auto& left) {
-            std::pair<std::int64_t, int> least{std::numeric_limits<std::int64_t>::max(), batch.strikeFirst};
-            for (int day = batch.strikeFirst; day <= last; ++day)
-                least = std::min(least, {batch.cuttings - left(day), day});
-            return least;
-        };
-        if (batch.stock) {
-            const auto [lacking, day] =
-                leastLacking([&](int d) { return finished.stockLeft(*batch.stock, d); });
-            if (lacking > 0 && day <= last)
-                return phrase("stock %1 is short by %2 on %3, when it lacks least",
-                              m_house.problem.stocks[at(*batch.stock)].id, counted(lacking, "cutting"),
-                              dayRange(day, day))
-                    .text();
+        std::int64_t least = std::numeric_limits<std::int64_t>::max();
+        std::string text;
+        for (int day = batch.strikeFirst; day <= std::min(batch.strikeLast, m_house.model.days - 1); ++day) {
+            const std::int64_t hands = batch.cuttings - finished.handsLeft(day);
+            const std::int64_t stock =
+                batch.stock ? batch.cuttings - finished.stockLeft(*batch.stock, day) : 0;
+            const std::int64_t lacking = std::max(hands, stock);
+            if (lacking <= 0) return {};
+            if (lacking >= least) continue;
+            least = lacking;
+            text = (stock > 0 ? phrase("stock %1 is short by %2 on %3, when it lacks least",
+                                       m_house.problem.stocks[at(*batch.stock)].id, counted(stock, "cutting"),
+                                       dayRange(day, day))
+                              : phrase("hands are short by %1 on %2, when they lack least",
+                                       counted(hands, "cutting"), dayRange(day, day)))
+                       .text();
         }
-        const auto [lacking, day] = leastLacking([&](int d) { return finished.handsLeft(d); });
-        if (lacking <= 0 || day > last) return {};
-        return phrase("hands are short by %1 on %2, when they lack least", counted(lacking, "cutting"),
-                      dayRange(day, day))
-            .text();
+        return text;
     }
 
 private:

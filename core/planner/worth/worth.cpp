@@ -74,8 +74,8 @@ std::int64_t matCost(const Problem& problem, const Answer& answer, int zone) {
     return cost;
 }
 
-/// The units with a price, of each kind of thing the dearest first; those that are to be solved again have
-/// something in `saved`.
+/// The units with a price: zones kind by kind, then stocks and then days, the dearest first; those that are
+/// to be solved again have something in `saved`.
 std::vector<UnitWorth> pricedUnits(const Problem& problem, const ZoneKinds& zones, const UnitPrices& prices) {
     std::vector<UnitWorth> units;
     for (const ZoneKind& kind : zones.kinds)

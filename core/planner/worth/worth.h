@@ -43,8 +43,9 @@ struct MatWorth {
 struct Worth {
     std::int64_t total = 0; ///< thousandths: of the best plan that is known after all of the solving
     bool priced = true;     ///< false: the prices would have taken too much memory, and no unit is known
-    std::vector<UnitWorth> units; ///< those with a price, the most worth first within each kind of thing
-    std::vector<MatWorth> mats;   ///< in the order of the zones, one of each kind
+    std::vector<UnitWorth>
+        units; ///< those with a price: zones, stocks and days, of the latter two the dearest first
+    std::vector<MatWorth> mats; ///< in the order of the zones, one of each kind
 };
 
 /// Reckons what units and mats are worth beside `base`, a solution of `problem`: dual prices first, then each

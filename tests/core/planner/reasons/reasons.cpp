@@ -210,6 +210,42 @@ TEST_CASE("A batch off its ideal heat is told what its ideal would cost, or that
     CHECK(solve(problem, options)->compromises.empty());
 }
 
+TEST_CASE("Each of many batches off their ideal heat is told why, pinned ones with them") {
+    Problem problem = amplePair();
+    problem.batches.clear();
+    problem.zones = {zoneOf("bench", 150), zoneOf("warm", 1)};
+    problem.zones[1].hasMat = true;
+    problem.zones[1].setPoints = {{180, 5000}};
+    problem.stocks.clear();
+    problem.strikeCapacity = {2000};
+    for (int i = 0; i < 150; ++i) {
+        Batch batch = batchOf("batch " + std::to_string(i), 60);
+        batch.stays[0].ideal = 180;
+        batch.stays[0].offIdeal = 10;
+        if (i % 2 == 1) batch.stays[0].high = 170; // too warm on the mat
+        if (i == 30) {
+            batch.pin.emplace();
+            batch.pin->zone = 0;
+        }
+        problem.batches.push_back(batch);
+    }
+    Options options;
+    options.rounds = 200;
+    options.threads = 1;
+    const auto found = solve(problem, options);
+    REQUIRE(found);
+    REQUIRE(found->answer.unplaced.empty());
+    REQUIRE(found->compromises.size() == 150);
+    for (int i = 0; i < 150; ++i) {
+        const std::string reason = found->compromises[static_cast<std::size_t>(i)].reason;
+        INFO(i);
+        CHECK(found->compromises[static_cast<std::size_t>(i)].batch == i);
+        CHECK_THAT(reason, Contains(i == 30      ? "it is pinned"
+                                    : i % 2 == 1 ? "no zone offers it anything nearer to its ideal"
+                                                 : "nearer to its ideal it would cost 49.70 more"));
+    }
+}
+
 TEST_CASE("Where there is no time for more, what stock and hands lack is still told") {
     Problem problem = amplePair();
     problem.stocks[0].steps = {{0, 13}};
