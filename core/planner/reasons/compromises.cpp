@@ -51,6 +51,7 @@ std::int64_t loss(const Problem& problem, const Batch& batch, const Plan& plan, 
 struct Case {
     int batch = 0;
     Lack lack = Lack::Late;
+    std::int64_t loss = 0; ///< thousandths, by that
 };
 
 /// Cases that are tried in one finished plan: to make it takes longer than a trial in it.
@@ -71,7 +72,7 @@ public:
         m_batch = &m_problem.batches[at(one.batch)];
         m_lack = one.lack;
         m_first = static_cast<int>(m_problem.batches.size() + index * formsOfCase);
-        m_loss = loss(m_problem, *m_batch, plan, m_lack);
+        m_loss = one.loss;
         m_change = search::standsAsBefore(m_house.model, plan) ? 10 * m_problem.changeCost : 0;
         m_house.finished.remove(one.batch);
         std::string why = whyNotBetter();
@@ -156,19 +157,18 @@ std::vector<Case> casesOf(const Problem& problem, const std::vector<Plan>& plans
         if (stopped()) break;
         if (plan.strike < 0) continue;
         for (const Lack lack : {Lack::Late, Lack::OffIdeal})
-            if (loss(problem, problem.batches[at(plan.batch)], plan, lack) > 0)
-                cases.push_back({plan.batch, lack});
+            if (const std::int64_t lost = loss(problem, problem.batches[at(plan.batch)], plan, lack);
+                lost > 0)
+                cases.push_back({plan.batch, lack, lost});
     }
     return cases;
 }
 
-std::string lackWords(const Problem& problem, const Plan& plan, Lack lack, const std::string& why) {
-    const Batch& batch = problem.batches[at(plan.batch)];
-    const std::string lost = money(loss(problem, batch, plan, lack));
-    return (lack == Lack::Late ? phrase("ends %1 late, for %2: %3",
-                                        counted(plan.stands.back().to - *batch.due, "day"), lost, why)
-                               : phrase("is off its ideal heat, for %1: %2", lost, why))
-        .text();
+std::string lackWords(const Problem& problem, const Plan& plan, const Case& one, const std::string& why) {
+    const std::string lost = money(one.loss);
+    if (one.lack == Lack::OffIdeal) return phrase("is off its ideal heat, for %1: %2", lost, why).text();
+    const std::int64_t days = plan.stands.back().to - *problem.batches[at(one.batch)].due;
+    return phrase("ends %1 late, for %2: %3", counted(days, "day"), lost, why).text();
 }
 
 } // namespace
@@ -190,7 +190,7 @@ std::vector<Compromise> compromises(const Problem& problem, const std::vector<Pl
                              plans, held, stopped);
         if (stopped()) break; // not all may stand in it
         const std::string why = pinned ? pattern("it is pinned") : retrials->why(tried++ % mostTogether);
-        std::string text = lackWords(problem, plans[at(one.batch)], one.lack, why);
+        std::string text = lackWords(problem, plans[at(one.batch)], one, why);
         if (stopped()) break;
         found.push_back({one.batch, std::move(text)});
     }

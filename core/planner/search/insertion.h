@@ -4,9 +4,11 @@
 #include "core/planner/packing/placement.h"
 #include "core/planner/search/day_bits.h"
 #include "core/planner/search/random.h"
+#include "core/planner/search/refit.h"
 #include "core/planner/search/state.h"
 
 #include <cstdint>
+#include <limits>
 #include <span>
 #include <vector>
 
@@ -17,6 +19,7 @@ struct Taste {
     int matWeight = 16; ///< of mat costs, in sixteenths: less looks ahead to batches that will share the mat
     int blink = 0;      ///< once in so many a zone is overlooked; 0: never
     bool isDoubtful = false; ///< it may well stand nowhere: then that is seen soon
+    bool refits = false;     ///< where slots are free but not together, what stands there may get others
     int looks = 100;         ///< about so many zones, each at each state, are looked at for a stay
     std::span<const int> alwaysLooked =
         {}; ///< zones that are looked at besides where not all are: those with new room
@@ -49,6 +52,9 @@ public:
     /// The same among the ways that keep a wish.
     std::int64_t best(const State& state, const Wish& wish, const Taste& taste, Random& random, Plan& plan);
 
+    /// Other batches with the slots that they must get for the plan that `best` found last to have its own.
+    [[nodiscard]] const std::vector<Plan>& moved() const { return m_moved; }
+
     /// False where a glance tells that the batch, which is not placed, can stand nowhere.
     [[nodiscard]] bool mayPlace(const State& state, int batch, Random& random);
 
@@ -59,6 +65,8 @@ public:
                       const std::vector<int>* agreed = nullptr);
 
 private:
+    static constexpr int none = std::numeric_limits<int>::max(); ///< days
+
     struct Rest {
         std::int64_t cost = never;
         Stand stand;
@@ -141,6 +149,10 @@ private:
     void computeDirect(Plan& plan) const;
     /// Finds slots for all stays in zones that need them; else bars the stay that found none.
     bool placeSlots(Plan& plan);
+    /// Slots for a stay as it is pinned or as the zone has them free, into m_slots.
+    [[nodiscard]] bool findSlots(const Plan& plan, std::size_t stay);
+    /// What m_movedNow costs more with its other slots.
+    [[nodiscard]] std::int64_t dearerMoved() const;
 
     const Model* m_model;
     const Scope* m_scope;
@@ -165,6 +177,10 @@ private:
     std::vector<SlotRect> m_slots;
     std::vector<SlotRect> m_before;
     Plan m_tried;
+    Refit m_refit;
+    std::vector<Plan> m_movedNow; ///< others with the slots that m_tried asks them to have
+    std::vector<Plan> m_moved;    ///< the same for the best plan
+    std::vector<int> m_refitted;  ///< zones in which m_tried has slots by that
 };
 
 /// Off ideal, late, moves, scatter and change of a plan whose stands (and slots, in placed zones) are filled

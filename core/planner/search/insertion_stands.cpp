@@ -103,38 +103,51 @@ void Inserter::computeDirect(Plan& plan) const {
     }
 }
 
-bool Inserter::placeSlots(Plan& plan) {
+bool Inserter::findSlots(const Plan& plan, std::size_t stay) {
     const Batch& batch = m_model->problem->batches[at(m_index)];
-    const std::size_t containers = at(batch.containers);
+    const Stand& stand = plan.stands[stay];
+    const packing::Occupancy& zone = m_state->occupancy(stand.zone);
+    if (stay == 0 && batch.pin && !batch.pin->slots.empty()) {
+        m_slots = batch.pin->slots;
+        return std::all_of(m_slots.begin(), m_slots.end(),
+                           [&](const SlotRect& slot) { return zone.isFree(slot, stand.from, stand.to); });
+    }
+    packing::Stay wanted{stand.from, stand.to, batch.containers, batch.footprint, batch.turn, {}};
+    if (stay > 0 && stand.zone == plan.stands[stay - 1].zone) wanted.prefer = m_before;
+    return m_placer.placeQuickly(zone, wanted, m_slots);
+}
+
+bool Inserter::placeSlots(Plan& plan) {
+    const std::size_t containers = at(m_model->problem->batches[at(m_index)].containers);
     plan.slots.assign(containers * plan.stands.size(), {});
     m_before.clear();
-    int zoneBefore = -1;
+    m_movedNow.clear();
+    m_refitted.clear();
     for (std::size_t k = 0; k < plan.stands.size(); ++k) {
         const Stand& stand = plan.stands[k];
-        if (m_model->zones[at(stand.zone)].placed) {
-            if (k == 0 && batch.pin && !batch.pin->slots.empty()) {
-                m_slots = batch.pin->slots;
-                for (const SlotRect& slot : m_slots)
-                    if (!m_state->occupancy(stand.zone).isFree(slot, stand.from, stand.to)) {
-                        m_barred.push_back(stand);
-                        return false;
-                    }
-            } else {
-                packing::Stay wanted{stand.from, stand.to, batch.containers, batch.footprint, batch.turn, {}};
-                if (stand.zone == zoneBefore) wanted.prefer = m_before;
-                if (!m_placer.placeQuickly(m_state->occupancy(stand.zone), wanted, m_slots)) {
-                    m_barred.push_back(stand);
-                    return false;
-                }
+        if (!m_model->zones[at(stand.zone)].placed) continue;
+        const auto slots = plan.slots.begin() + static_cast<std::ptrdiff_t>(k * containers);
+        const bool isRefitted =
+            std::find(m_refitted.begin(), m_refitted.end(), stand.zone) != m_refitted.end();
+        if (!isRefitted && findSlots(plan, k)) {
+            std::copy(m_slots.begin(), m_slots.end(), slots);
+        } else if (!isRefitted) {
+            if (!m_taste.refits || !m_refit.makeRoom(*m_state, *m_scope, stand.zone, plan, m_movedNow)) {
+                m_barred.push_back(stand);
+                return false;
             }
-            std::copy(m_slots.begin(), m_slots.end(),
-                      plan.slots.begin() + static_cast<std::ptrdiff_t>(k * containers));
-            m_before = m_slots;
+            m_refitted.push_back(stand.zone);
         }
-        zoneBefore = stand.zone;
+        m_before.assign(slots, slots + static_cast<std::ptrdiff_t>(containers));
     }
     plan.direct = directCost(*m_model, plan);
     return true;
+}
+
+std::int64_t Inserter::dearerMoved() const {
+    std::int64_t dearer = 0;
+    for (const Plan& plan : m_movedNow) dearer += plan.direct - m_state->plan(plan.batch).direct;
+    return dearer;
 }
 
 } // namespace warmbench::planner::search

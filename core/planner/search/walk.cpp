@@ -15,6 +15,10 @@ constexpr int leastRoundsOut = 5;
 constexpr int spreadOfRoundsOut = 80;
 constexpr int coolerOut = 4;
 
+/// Zones are packed anew for what finds no slots in one of so many rounds: a packing takes as long as several
+/// rounds.
+constexpr int roundsToRefit = 32;
+
 bool standsAlike(const Plan& a, const Plan& b) {
     if (a.strike != b.strike || a.strike < 0) return a.strike == b.strike;
     const auto alike = [](const Stand& one, const Stand& other) {
@@ -166,7 +170,7 @@ bool Walk::placeAnew(Taste taste, std::int64_t limit) {
         const auto batch = std::find(m_placing.begin(), m_placing.end(), wish.batch);
         if (batch == m_placing.end() || m_inserter.best(m_state, wish, taste, m_random, m_plan) == never)
             continue;
-        m_state.place(m_plan);
+        placeFound();
         hope -= hopeFor(wish.batch);
         m_placing.erase(batch);
     }
@@ -174,9 +178,22 @@ bool Walk::placeAnew(Taste taste, std::int64_t limit) {
         if (judged() - hope > limit) return false;
         hope -= hopeFor(batch);
         taste.isDoubtful = m_wasPlaced[at(batch)] == 0;
-        if (m_inserter.best(m_state, batch, taste, m_random, m_plan) != never) m_state.place(m_plan);
+        if (m_inserter.best(m_state, batch, taste, m_random, m_plan) != never) placeFound();
     }
     return judged() <= limit;
+}
+
+void Walk::placeFound() {
+    for (const Plan& other : m_inserter.moved()) {
+        if (std::find(m_batches.begin(), m_batches.end(), other.batch) == m_batches.end()) {
+            if (m_before.size() == m_batches.size()) m_before.emplace_back();
+            m_before[m_batches.size()] = m_state.plan(other.batch);
+            m_batches.push_back(other.batch);
+        }
+        m_state.remove(other.batch);
+    }
+    for (const Plan& other : m_inserter.moved()) m_state.place(other);
+    m_state.place(m_plan);
 }
 
 void Walk::undo() {
@@ -270,6 +287,7 @@ void Walk::round(Heat heat) {
     taste.blink = m_random.onceIn(3) ? 0 : 30;
     noteRoom();
     taste.alwaysLooked = m_withRoom;
+    if (m_model->anyPlaced) taste.refits = m_random.onceIn(roundsToRefit);
     if (m_random.onceIn(2)) taste.spacePrice = m_random.below(m_dearestSpace);
     if (!placeAnew(taste, limit)) return undo();
     for (const int batch : m_batches) touch(batch);

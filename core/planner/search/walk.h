@@ -67,6 +67,8 @@ private:
     [[nodiscard]] bool placeAnew(Taste taste, std::int64_t limit);
     /// By how much the plan can be judged cheaper, at most, once the batch is placed.
     [[nodiscard]] std::int64_t hopeFor(int batch) const;
+    /// Places what the inserter found last, in m_plan, and gives others the slots that it asks them to have.
+    void placeFound();
     void undo();
     /// The zones that what was taken out stood in.
     void noteRoom();
