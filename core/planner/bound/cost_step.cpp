@@ -13,6 +13,7 @@ std::int64_t costStep(const Problem& problem) {
     for (const Batch& batch : problem.batches) {
         for (const std::int64_t cost : {batch.value, batch.latePerDay, batch.moveCost})
             hundredths = std::gcd(hundredths, cost);
+        if (batch.previous) hundredths = std::gcd(hundredths, problem.changeCost);
         for (const StayRule& stay : batch.stays) thousandths = std::gcd(thousandths, stay.offIdeal);
     }
     return std::gcd(thousandths, 10 * hundredths);

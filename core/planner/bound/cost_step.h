@@ -6,9 +6,8 @@
 
 namespace warmbench::planner {
 
-/// Thousandths of which every plan's total without changes is a multiple: the greatest common divisor of all
-/// that such a total is added up from. 0 where it is always 0. A bound counts no changes, so that one of the
-/// total without them holds for the total.
+/// Thousandths of which every plan's total is a multiple: the greatest common divisor of all that such a
+/// total is added up from. 0 where it is always 0.
 [[nodiscard]] std::int64_t costStep(const Problem& problem);
 
 /// The least total at or above `bound` that is a multiple of `step`: a bound rounded up to what can be had.

@@ -134,7 +134,7 @@ public:
     void addBatch(int index, const StayChoices& stays) {
         const Batch& batch = m_problem.batches[static_cast<std::size_t>(index)];
         BatchChains chains;
-        chains.value = units(valueOf(batch));
+        chains.value = units(valueOf(m_problem, batch));
         chains.mayStayOut = !batch.pin;
         chains.cuttings = std::min(static_cast<double>(batch.cuttings), highestAmount);
         const auto laneOf = addLanes(index, stays);

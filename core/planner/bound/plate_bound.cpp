@@ -40,11 +40,12 @@ std::optional<Bound> boundTo(const StayChoices& stays, const ZoneKinds& zones) {
 /// out.
 class Plate {
 public:
-    void add(const Batch& batch, const std::vector<StayChoice>& choices) {
+    /// With what is lost, thousandths, where it is not placed.
+    void add(const Batch& batch, std::int64_t lost, const std::vector<StayChoice>& choices) {
         std::map<std::pair<int, int>, std::int64_t> worth;
         for (const StayChoice& choice : choices) {
             std::int64_t& most = worth[{choice.from, choice.to}];
-            most = std::max(most, valueOf(batch) - choice.cost);
+            most = std::max(most, lost - choice.cost);
         }
         for (const auto& [time, most] : worth) {
             const auto better = [&, mine = time, value = most](const auto& other) {
@@ -55,7 +56,7 @@ public:
             m_candidates.push_back(
                 {time.first, time.second, batch.containers, batch.footprint, batch.turn, most, m_batches});
         }
-        m_value += valueOf(batch);
+        m_value += lost;
         ++m_batches;
     }
 
@@ -89,7 +90,7 @@ std::int64_t plateBound(const Problem& problem, const ZoneKinds& zones, const st
         const auto stays = stayChoices(problem, zones, index);
         const auto bound = stays && !batch.pin ? boundTo(*stays, zones) : std::nullopt;
         if (bound)
-            plates[bound->kind].add(batch, (*stays)[bound->stay]);
+            plates[bound->kind].add(batch, valueOf(problem, batch), (*stays)[bound->stay]);
         else
             total += leastCost(problem, zones, index);
     }

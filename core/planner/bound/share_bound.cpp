@@ -55,7 +55,7 @@ std::int64_t cheapestChain(const Problem& problem, const ZoneKinds& zones, int i
 std::int64_t leastCost(const Problem& problem, const ZoneKinds& zones, int index) {
     const Batch& batch = problem.batches[static_cast<std::size_t>(index)];
     const std::int64_t chain = cheapestChain(problem, zones, index);
-    if (!batch.pin) return std::min(chain, valueOf(batch));
+    if (!batch.pin) return std::min(chain, valueOf(problem, batch));
     return chain == std::numeric_limits<std::int64_t>::max() ? 0 : chain;
 }
 

@@ -84,6 +84,28 @@ std::vector<StayChoice> choicesOfStay(const Problem& problem, const ZoneKinds& z
     return choices;
 }
 
+/// A choice that may be the one of the plan made before: its slots are not known.
+bool isAsBefore(const StayChoice& choice, std::size_t stay, const std::vector<PlacedStay>& before,
+                const ZoneKinds& zones) {
+    return choice.from == before[stay].from &&
+           choice.kind == zones.ofZone[static_cast<std::size_t>(before[stay].zone)] &&
+           (stay + 1 == before.size() || choice.to == before[stay + 1].from);
+}
+
+/// Adds the change to the first stay of all chains that are surely not the one of the plan made before.
+void addChanges(const Problem& problem, const ZoneKinds& zones, const Batch& batch, StayChoices& stays) {
+    if (!batch.previous || problem.changeCost == 0) return;
+    const std::vector<PlacedStay>& before = *batch.previous;
+    bool canBeKept = before.size() == stays.size();
+    for (std::size_t stay = 0; stay < stays.size() && canBeKept; ++stay)
+        canBeKept = std::any_of(stays[stay].begin(), stays[stay].end(), [&](const StayChoice& choice) {
+            return isAsBefore(choice, stay, before, zones);
+        });
+    for (StayChoice& choice : stays.front())
+        if (!canBeKept || !isAsBefore(choice, 0, before, zones))
+            choice.cost = clamped(Wide{choice.cost} + Wide{10} * problem.changeCost);
+}
+
 /// Drops what no chain of at most `limit` thousandths uses.
 void keepChains(StayChoices& stays, std::int64_t limit) {
     // least[k]: by day, least cost of stays 0..k-1 that end (for k = 0: that may begin) then.
@@ -138,8 +160,8 @@ std::int64_t slotsOf(const Batch& batch) {
     return clamped(slots);
 }
 
-std::int64_t valueOf(const Batch& batch) {
-    return clamped(Wide{10} * batch.value);
+std::int64_t valueOf(const Problem& problem, const Batch& batch) {
+    return clamped(Wide{10} * batch.value + (batch.previous ? Wide{10} * problem.changeCost : Wide{0}));
 }
 
 std::optional<StayChoices> stayChoices(const Problem& problem, const ZoneKinds& zones, int index) {
@@ -162,7 +184,8 @@ std::optional<StayChoices> stayChoices(const Problem& problem, const ZoneKinds& 
             before.emplace(choice.to, choice.kind);
         }
     }
-    keepChains(stays, batch.pin ? unreachable - 1 : valueOf(batch));
+    addChanges(problem, zones, batch, stays);
+    keepChains(stays, batch.pin ? unreachable - 1 : valueOf(problem, batch));
     return stays;
 }
 

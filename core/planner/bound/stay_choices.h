@@ -14,9 +14,10 @@ struct StayChoice {
     int kind = 0;      ///< of zone
     int setPoint = -1; ///< index of the zone's set-points, -1 is off
     int from = 0;
-    int to = 0;            ///< first day after
-    bool kept = false;     ///< stands where the stay before stood, so that no move is paid
-    std::int64_t cost = 0; ///< thousandths: off ideal, late and move; never more than the true cost
+    int to = 0;        ///< first day after
+    bool kept = false; ///< stands where the stay before stood, so that no move is paid
+    /// Thousandths: off ideal, late, move, and of a first stay the change; never more than the true cost.
+    std::int64_t cost = 0;
 };
 
 /// Costs above this are taken as this, which keeps every bound valid and every sum of a few within int64.
@@ -31,8 +32,8 @@ inline constexpr std::int64_t highestCost = 10'000'000'000'000'000;
 /// Slots that all containers of `batch` cover together.
 [[nodiscard]] std::int64_t slotsOf(const Batch& batch);
 
-/// Thousandths, what is lost if `batch` is not placed.
-[[nodiscard]] std::int64_t valueOf(const Batch& batch);
+/// Thousandths, what is lost if `batch` is not placed: its value, and the change where it was placed before.
+[[nodiscard]] std::int64_t valueOf(const Problem& problem, const Batch& batch);
 
 /// For each stay of a batch, in order, its choices.
 using StayChoices = std::vector<std::vector<StayChoice>>;

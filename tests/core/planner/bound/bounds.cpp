@@ -112,6 +112,7 @@ TEST_CASE("No bound of a tiny problem asked again is above the least total with 
     std::mt19937 random(20261125);
     int solvable = 0;
     int dearer = 0; // than without changes
+    int tight = 0;
     for (int i = 0; i < 300; ++i) {
         const Problem first = tinyProblem(random);
         const Problem problem = askedAgain(first, random);
@@ -124,10 +125,12 @@ TEST_CASE("No bound of a tiny problem asked again is above the least total with 
             const auto bounds = boundsOf(problem, incumbent);
             requireRising(bounds);
             if (!bounds.empty()) REQUIRE(bounds.back() <= *least);
+            if (incumbent == *least && (bounds.empty() ? 0 : bounds.back()) == *least) ++tight;
         }
     }
     CHECK(solvable > 200);
     CHECK(dearer > solvable / 2);
+    CHECK(tight > solvable / 2);
 }
 
 TEST_CASE("No bound of a known problem is above its optimum, and every one is above the one before") {
@@ -205,6 +208,12 @@ TEST_CASE("Totals are multiples of what they are added up from") {
     Problem problem = problemOf("p01-tiny.json");
     // value 500, 2000, 300; late 100; move 30; mats 50 and 100 hundredths; off ideal 5 hundredths a degree
     CHECK(costStep(problem) == 5);
+    for (Batch& batch : problem.batches)
+        for (StayRule& stay : batch.stays) stay.offIdeal = 0;
+    problem.changeCost = 7;
+    CHECK(costStep(problem) == 100);
+    problem.batches[0].previous = std::vector<PlacedStay>{};
+    CHECK(costStep(problem) == 10);
     problem.batches.clear();
     CHECK(costStep(problem) == 500);
     problem.zones.clear();
