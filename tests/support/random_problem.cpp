@@ -72,7 +72,8 @@ private:
         held.id = "held-" + std::to_string(zone);
         held.zone = zone;
         const int columns = number(1, place.cols - 1);
-        for (int col = 0; col < columns; ++col) held.slots.push_back({place.rows - 1, col, 1, 1});
+        const int step = chance(3) ? 2 : 1; // connected or not
+        for (int col = 0; col < columns; col += step) held.slots.push_back({place.rows - 1, col, 1, 1});
         held.low = number(60, 100);
         held.high = number(150, 260);
         held.duration = duration(2, 7);

@@ -118,7 +118,7 @@ private:
             return;
         }
         keep();
-        if (m_found.cost > 0)
+        if (m_found.cost > 0 && !m_units.empty())
             std::swap(m_units[random() % m_units.size()], m_units[random() % m_units.size()]);
     }
 
@@ -158,6 +158,7 @@ private:
 
     [[nodiscard]] std::int64_t costOf(std::size_t index) const {
         const Load& load = m_loads[index];
+        if (!load.fixed.empty()) return 0;
         const std::int64_t scatter = m_scatterCost == 0 ? 0 : m_scatterCost * (groups(m_slots[index]) - 1);
         return scatter + (load.moveCost > 0 && moves(index) ? load.moveCost : 0);
     }

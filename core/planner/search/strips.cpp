@@ -8,9 +8,12 @@ namespace warmbench::planner::search {
 
 namespace {
 
-std::int64_t scatterOf(const std::vector<std::vector<SlotRect>>& slots) {
+/// Groups beyond the first of each load that is not fixed.
+std::int64_t scatterOf(std::span<const packing::Load> loads,
+                       const std::vector<std::vector<SlotRect>>& slots) {
     std::int64_t groups = 0;
-    for (const auto& load : slots) groups += packing::groups(load) - 1;
+    for (std::size_t i = 0; i < loads.size(); ++i)
+        if (loads[i].fixed.empty()) groups += packing::groups(slots[i]) - 1;
     return groups;
 }
 
@@ -21,11 +24,11 @@ std::int64_t Strips::pack(const Zone& zone, int days, std::span<const packing::L
     layLine(zone, false);
     packLine(days, loads, slots);
     if (scatterCost == 0) return 0;
-    const std::int64_t scatter = scatterOf(slots);
+    const std::int64_t scatter = scatterOf(loads, slots);
     if (scatter == 0) return 0;
     layLine(zone, true);
     packLine(days, loads, m_other);
-    const std::int64_t other = scatterOf(m_other);
+    const std::int64_t other = scatterOf(loads, m_other);
     if (other < scatter) slots.swap(m_other);
     return std::min(scatter, other) * scatterCost;
 }

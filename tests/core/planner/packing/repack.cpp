@@ -87,3 +87,14 @@ TEST_CASE("Fixed loads that share a slot cannot be packed") {
     loads[1].fixed = {{0, 0, 1, 1}};
     CHECK(repack(test::zoneOf(1, 2), 5, loads, 0).verdict == Verdict::Cannot);
 }
+
+TEST_CASE("What is fixed apart costs nothing, alone in a zone or not") {
+    Load apart{0, 10, 2, {1, 1}, false, {{0, 0, 1, 1}, {1, 3, 1, 1}}, {}, -1, 0};
+    const Load other{0, 10, 3, {1, 1}, false, {}, {}, -1, 0};
+    for (const auto& loads : {std::vector{apart}, std::vector{apart, other}}) {
+        const Packing packing = repack(test::zoneOf(2, 4), 10, loads, 50);
+        CHECK(packing.verdict == Verdict::Packed);
+        CHECK(packing.cost == 0);
+        CHECK(packing.slots[0] == apart.fixed);
+    }
+}
