@@ -1,6 +1,7 @@
 #include "core/planner/reasons/reasons.h"
 
 #include "core/planner/index.h"
+#include "core/planner/reasons/lacking_room.h"
 #include "core/planner/reasons/rehearsal.h"
 #include "core/planner/reasons/ruled_out.h"
 #include "core/planner/reasons/words.h"
@@ -17,7 +18,6 @@ namespace {
 
 using search::never;
 using search::Plan;
-using search::Stand;
 
 /// Every zone is looked at for every batch: in a large house so many of both together, those of the dearest.
 constexpr std::size_t mostLooks = 100'000;
@@ -82,7 +82,7 @@ class Trial {
 public:
     Trial(const Problem& problem, const std::vector<Plan>& plans, const std::vector<int>& held,
           const search::Stopped& stopped, const Answer& answer, const std::vector<std::size_t>& unplaced)
-        : m_house(withForms(problem, answer, unplaced), plans, held, stopped),
+        : m_house(withForms(problem, answer, unplaced), plans, held, stopped), m_stopped(stopped),
           m_batches(static_cast<int>(problem.batches.size())) {}
 
     /// The reason for the `index`-th of the batches that it was made with.
@@ -106,7 +106,10 @@ public:
             return phrase("placing it beside the others costs %1, and its value is %2", money(now),
                           money(value))
                 .text();
-        return cost(m_house.finished, WithHandsAndStock) != never ? shortSupply(batch) : shortSpace(batch);
+        if (cost(m_house.finished, WithHandsAndStock) != never) return shortSupply(batch);
+        const std::string space = shortSpace(batch);
+        const std::string supply = shortOnAllDays(batch);
+        return supply.empty() ? space : phrase("%1; %2 besides", space, supply).text();
     }
 
     /// Of the last reason, what it would cost where its value was too little; else 0.
@@ -189,53 +192,54 @@ private:
             .text();
     }
 
-    /// How many of the containers find slots, and where the others lack them.
+    /// How many of the containers find slots, and what the others lack.
     std::string shortSpace(const Batch& batch) {
         const int each = batch.footprint.height * batch.footprint.width;
         int fit = 0;
-        std::optional<Plan> best;
         for (int low = 1, high = batch.containers - 1; low <= high;) {
             const int middle = (low + high) / 2;
             setContainers(middle, each);
             if (cost(m_house.finished, WithHandsAndStock) != never) {
                 fit = middle;
-                best = m_house.plan;
                 low = middle + 1;
             } else {
                 high = middle - 1;
             }
         }
         setContainers(batch.containers, each);
-        const StayRule& rule = batch.stays.front();
-        if (!best)
-            return phrase(
-                       "every %1 zone that could stand at %2 is full or stands at another set-point when it "
-                       "is struck on %3, or what it needs afterwards is full",
-                       coverNamesOf(rule), warmth(rule.low, rule.high),
-                       dayRange(batch.strikeFirst, batch.strikeLast))
-                .text();
         const std::string containers = counted(batch.containers, "container");
-        for (const Stand& stand : best->stands) {
-            int least = std::numeric_limits<int>::max();
-            for (int day = stand.from; day < std::min(stand.to, m_house.model.days); ++day)
-                least = std::min(least, m_house.finished.freeSlots(stand.zone, day));
-            if (least >= batch.containers * each) continue;
-            const Zone& zone = m_house.problem.zones[at(stand.zone)];
-            const int more = batch.containers * each - least;
-            return phrase(more == 1
-                              ? pattern("there is room for only %1 of its %2: %3 more %4 slot would be "
-                                        "needed in %5 on %6")
-                              : pattern("there is room for only %1 of its %2: %3 more %4 slots would be "
-                                        "needed in %5 on %6"),
-                          fit, containers, more, coverNames[at(static_cast<int>(zone.cover))], zone.id,
-                          dayRange(stand.from, stand.to - 1))
+        const auto lacking = fewestLacking(m_house.finished, m_first + WithHandsAndStock, m_stopped);
+        if (lacking && !lacking->empty()) return lackingWords(*lacking, fit, containers);
+        if (lacking && fit == 0)
+            return phrase("there are slots enough for its %1, but not side by side", containers).text();
+        if (lacking)
+            return phrase("there is room for only %1 of its %2: there are slots enough, but not side by side",
+                          fit, containers)
                 .text();
-        }
-        return phrase(
-                   "there is room for only %1 of its %2: there are slots enough, but not in the shape of its "
-                   "containers",
-                   fit, containers)
+        const StayRule& rule = batch.stays.front();
+        return phrase("every %1 zone that could stand at %2 stands at another set-point when it is struck on "
+                      "%3, "
+                      "or so does what it needs afterwards",
+                      coverNamesOf(rule), warmth(rule.low, rule.high),
+                      dayRange(batch.strikeFirst, batch.strikeLast))
             .text();
+    }
+
+    [[nodiscard]] std::string lackingWords(const std::vector<LackingRoom>& lacking, int fit,
+                                           const std::string& containers) const {
+        std::string slots;
+        for (const LackingRoom& one : lacking) {
+            const Zone& zone = m_house.problem.zones[at(one.zone)];
+            const std::string more = phrase(one.slots == 1 ? pattern("%1 more %2 slot in %3 on %4")
+                                                           : pattern("%1 more %2 slots in %3 on %4"),
+                                            one.slots, coverNames[at(static_cast<int>(zone.cover))], zone.id,
+                                            dayRange(one.from, one.to - 1))
+                                         .text();
+            slots = slots.empty() ? more : phrase("%1, and %2", slots, more).text();
+        }
+        if (fit == 0)
+            return phrase("there is no room for its %1: it would take %2", containers, slots).text();
+        return phrase("there is room for only %1 of its %2: it would take %3", fit, containers, slots).text();
     }
 
     void setContainers(int containers, int each) {
@@ -251,6 +255,7 @@ private:
     }
 
     Rehearsal m_house;
+    const search::Stopped& m_stopped;
     int m_batches; ///< of the problem; forms come after them
     int m_first = 0;
     std::int64_t m_cost = 0;

@@ -54,6 +54,8 @@ std::int64_t missing(const StayRule& rule, std::int64_t warm) {
     return warm > rule.high ? warm - rule.high : 0;
 }
 
+/// Where one of the stays can never be: no zone has its cover, its room, or on any day from the first strike
+/// day on its warmth.
 std::string noZone(const Problem& problem, const Batch& batch, const StayRule& rule) {
     const std::string covers = coverNamesOf(rule);
     const std::int64_t slots =
@@ -68,13 +70,15 @@ std::string noZone(const Problem& problem, const Batch& batch, const StayRule& r
         covered = true;
         largest = std::max(largest, openSlots(zone));
         if (openSlots(zone) < slots) continue;
-        for (int state = -1; state < static_cast<int>(zone.setPoints.size()); ++state) {
-            const std::int64_t warm = rootZone(zone, state, batch.strikeFirst);
-            if (missing(rule, warm) >= nearest) continue;
-            nearest = missing(rule, warm);
-            nearestWarmth = warm;
-            nearestZone = &zone;
-        }
+        const int lastFloor = std::max(batch.strikeFirst, static_cast<int>(zone.floor.size()) - 1);
+        for (int state = -1; state < static_cast<int>(zone.setPoints.size()); ++state)
+            for (int day = batch.strikeFirst; day <= lastFloor; ++day) {
+                const std::int64_t warm = rootZone(zone, state, day);
+                if (missing(rule, warm) >= nearest) continue;
+                nearest = missing(rule, warm);
+                nearestWarmth = warm;
+                nearestZone = &zone;
+            }
     }
     if (!covered) return phrase("no zone has the cover that it needs: %1", covers).text();
     if (nearestZone == nullptr)

@@ -121,10 +121,84 @@ TEST_CASE("Short space is told by how many slots of which cover and when, and so
     // No other day helps: hands are there on day 1 only.
     problem.strikeCapacity = {0, 20, 0};
     CHECK_THAT(reasonOfSecond(problem), Contains("there is room for only 1 of its 3 containers") &&
-                                            Contains("2 more open slots would be needed in bench on day 1"));
+                                            Contains("it would take 2 more open slots in bench on day 1"));
     problem.zones = {zoneOf("bench", 5)};
     CHECK_FALSE(allPlaced(problem));
     problem.zones = {zoneOf("bench", 6)};
+    CHECK(allPlaced(problem));
+}
+
+TEST_CASE("Where not one container fits, the fewest slots are told, wherever and whenever that is") {
+    Problem problem = amplePair();
+    problem.batches = {batchOf("first", 9, 4), batchOf("second", 3, 2)};
+    problem.batches[0].stays[0].duration.days = 2; // days 1 and 2
+    problem.batches[1].strikeLast = 2;
+    problem.batches[1].stays[0].duration.days = 2; // days 1 and 2, or 2 and beyond
+    CHECK_THAT(reasonOfSecond(problem),
+               Contains("there is no room for its 2 containers: it would take 2 more open slots in bench on "
+                        "days 1 to 2"));
+    problem.zones.push_back(zoneOf("shelf", 1)); // too small for it, whatever stands there
+    CHECK_THAT(reasonOfSecond(problem), Contains("2 more open slots in bench"));
+    problem.zones[1] = zoneOf("shelf", 5); // the first goes there or to the bench; one of the two has room
+    CHECK(allPlaced(problem));
+}
+
+TEST_CASE("Slots that later stays lack are told with those of the first") {
+    Problem problem = amplePair();
+    problem.days = 6;
+    problem.zones = {zoneOf("bench", 4), zoneOf("mist", 4)};
+    problem.zones[1].cover = warmbench::Cover::Mist;
+    problem.batches = {batchOf("first", 9, 3), batchOf("second", 3, 3)};
+    for (Batch& batch : problem.batches) {
+        batch.stays.push_back(batch.stays[0]);
+        batch.stays[0].covers = 1U << static_cast<unsigned>(warmbench::Cover::Mist);
+        batch.stays[0].duration.days = 2;
+        batch.stays[1].duration.days = 2;
+    }
+    CHECK_THAT(reasonOfSecond(problem),
+               Contains("2 more mist slots in mist on days 1 to 2, and 2 more open slots "
+                        "in bench on days 3 to 4"));
+    problem.zones[1] = zoneOf("mist", 6);
+    problem.zones[1].cover = warmbench::Cover::Mist;
+    CHECK_FALSE(allPlaced(problem));
+    problem.zones[0] = zoneOf("bench", 6);
+    CHECK(allPlaced(problem));
+}
+
+TEST_CASE("A mat that others need at another set-point is told, not slots") {
+    Problem problem = amplePair();
+    problem.zones[0].floor = {100};
+    problem.zones[0].hasMat = true;
+    problem.zones[0].setPoints = {{150, 0}, {220, 0}};
+    problem.batches[0].stays[0].high = 180;
+    problem.batches[1].stays[0].low = 200;
+    problem.batches[1].stays[0].ideal = 200;
+    CHECK_THAT(reasonOfSecond(problem), Contains("stands at another set-point"));
+    problem.batches[1].stays[0].low = problem.batches[1].stays[0].ideal = 150;
+    CHECK(allPlaced(problem));
+}
+
+TEST_CASE("Hands that are short on all its days are told besides what room it lacks") {
+    Problem problem = amplePair();
+    problem.batches = {batchOf("first", 9, 4), batchOf("second", 3, 1)};
+    problem.strikeCapacity = {0, 14, 0};
+    CHECK_THAT(reasonOfSecond(problem), Contains("1 more open slot in bench on day 1") &&
+                                            Contains("hands are short by 6 cuttings on day 1"));
+}
+
+TEST_CASE("A zone that is warm enough on a later day is not said to offer nothing") {
+    Problem problem = amplePair();
+    problem.batches[1].strikeLast = 2;
+    problem.batches[1].stays[0].low = problem.batches[1].stays[0].ideal = 180;
+    problem.batches[1].stays[0].high = 250;
+    problem.zones[0].floor = {150, 150, 200};
+    problem.strikeCapacity = {20, 20, 5};
+    CHECK_THAT(reasonOfSecond(problem), !Contains("no open zone offers"));
+    problem.zones[0].floor = {150, 150, 170};
+    CHECK_THAT(reasonOfSecond(problem),
+               Contains("no open zone offers 18 to 25 °C; the nearest is 17 °C in bench"));
+    problem.zones[0].floor = {150, 150, 200};
+    problem.strikeCapacity = {20, 20, 10};
     CHECK(allPlaced(problem));
 }
 
