@@ -101,6 +101,11 @@ private:
         for (const auto& stream : m_streams) sum += stream ? stream->rounds() : 0;
         return sum;
     }
+    [[nodiscard]] Cooling coolingOf(const Stream& stream, double rounds) const {
+        Cooling cooling = stream.coolingFor(rounds);
+        cooling.goesOn = m_options.goesOn;
+        return cooling;
+    }
     void begin(std::optional<Stream>& stream) {
         const auto index = static_cast<unsigned>(&stream - m_streams.data());
         stream.emplace(m_model, m_options.seed * streamCount + index);
@@ -133,7 +138,7 @@ private:
         for (std::int64_t done = 0, part = 1; part <= exchanges; ++part) {
             const std::int64_t until = rounds * part / exchanges;
             onAll([&](Stream& stream) {
-                Cooling cooling = stream.coolingFor(static_cast<double>(rounds));
+                Cooling cooling = coolingOf(stream, static_cast<double>(rounds));
                 for (std::int64_t r = done; r < until && !stopped(); r += step) {
                     cooling.progress = static_cast<double>(r) / static_cast<double>(rounds);
                     stream.run(std::min(step, until - r), cooling, stopped);
@@ -222,7 +227,7 @@ private:
             const double progress = (elapsed() - begun) / (end - begun);
             // Once it is known how fast it goes.
             if (!planned && progress > timeToPlan) {
-                cooling = stream.coolingFor(static_cast<double>(stream.rounds() - before) / progress);
+                cooling = coolingOf(stream, static_cast<double>(stream.rounds() - before) / progress);
                 planned = true;
             }
             cooling.progress = progress;

@@ -24,6 +24,9 @@ struct Options {
     std::optional<std::int64_t> rounds; ///< same answer on every machine and thread count for one seed
     std::uint64_t seed = 1;
     int threads = 2;
+    /// The plans in `previous` are good and the world has changed a little only: a cool search goes on from
+    /// them.
+    bool goesOn = false;
     std::function<void(const Progress&)> progress; ///< called from one thread at a time
 };
 

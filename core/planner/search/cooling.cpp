@@ -40,7 +40,8 @@ int Cooling::cycle() const {
 Heat Cooling::heat(double meanCost) const {
     constexpr double whole = 1024;
     const double left = 1 - (along() - cycle());
-    const double first = (cycle() % 2 == 1 ? laterHeat : firstHeat * warmth) * meanCost;
+    const double anew = goesOn ? laterHeat : firstHeat;
+    const double first = (cycle() % 2 == 1 ? laterHeat : anew * warmth) * meanCost;
     const double dearer = first * left * left * left;
     if (!isOfLarge) return {static_cast<std::int64_t>(dearer), 0};
     return {static_cast<std::int64_t>(hotterInLarge * dearer),

@@ -21,6 +21,7 @@ struct Cooling {
     int cycles = 1;
     double warmth = 0.15;   ///< of the first heat, 0 to 1: less when there is little time to cool down again
     bool isOfLarge = false; ///< of a house that is not small
+    bool goesOn = false;    ///< from a good plan: no cooling begins anew
 
     /// The cooling that suits so many rounds for a number of batches, at its beginning.
     [[nodiscard]] static Cooling forRounds(double rounds, std::size_t batches);

@@ -5,6 +5,7 @@
 #include "core/planner/bound/zone_kinds.h"
 #include "core/planner/format/answer_format.h"
 #include "core/planner/index.h"
+#include "core/planner/previous_plan.h"
 #include "core/planner/verify/verify.h"
 
 #include <algorithm>
@@ -98,12 +99,24 @@ std::vector<UnitWorth> pricedUnits(const Problem& problem, const ZoneKinds& zone
 class Reckoner {
 public:
     Reckoner(const Problem& problem, const Solved& base, const Options& options, const std::stop_token& stop)
-        : m_problem(problem), m_options(options), m_stop(stop), m_best(base.answer.cost.total()) {}
+        : m_problem(problem), m_base(base.answer), m_options(options), m_stop(stop),
+          m_best(base.answer.cost.total()) {
+        const auto staysClose = [](const Batch& batch) { return batch.previous.has_value(); };
+        m_options.goesOn = problem.changeCost == 0 ||
+                           std::none_of(problem.batches.begin(), problem.batches.end(), staysClose);
+    }
+
+    /// Looks once more for a better plan of the problem itself: with what is solved again after it, no
+    /// longer search is mistaken for more room.
+    void solveAsItIs() {
+        const auto again = solveAgain(m_problem);
+        if (again) m_best = std::min(m_best, again->answer.cost.total());
+    }
 
     /// Into `saved`: the total, until the total to compare with is known.
     void solveWith(UnitWorth& unit) {
         unit.saved = std::numeric_limits<std::int64_t>::max();
-        const auto again = solve(withUnit(m_problem, unit), m_options, m_stop);
+        const auto again = solveAgain(withUnit(m_problem, unit));
         if (!again) return;
         const std::int64_t total = again->answer.cost.total();
         // A plan that does without the unit saves nothing by it.
@@ -114,7 +127,7 @@ public:
 
     void solveWithout(MatWorth& mat, const Answer& base) {
         mat.cost = matCost(m_problem, base, mat.zone);
-        const auto again = solve(withMat(m_problem, mat.zone, {}), m_options, m_stop);
+        const auto again = solveAgain(withMat(m_problem, mat.zone, {}));
         if (!again) return;
         mat.saves = again->answer.cost.total();
         mat.exact = again->ending == Ending::Proven;
@@ -123,7 +136,7 @@ public:
 
     void solveWithAnother(MatWorth& mat) {
         const Problem problem = withMat(m_problem, mat.zone, mat.like);
-        const auto again = solve(problem, m_options, m_stop);
+        const auto again = solveAgain(problem);
         if (!again) return;
         mat.saves = again->answer.cost.total();
         mat.exact = again->ending == Ending::Proven;
@@ -134,6 +147,15 @@ public:
     [[nodiscard]] std::int64_t best() const { return m_best; }
 
 private:
+    /// From the plan that is known on, unless the problem is to stay close to another.
+    [[nodiscard]] Result<Solved> solveAgain(Problem problem) const {
+        if (m_options.goesOn) {
+            problem.changeCost = 0;
+            recallPlan(problem, m_base);
+        }
+        return solve(problem, m_options, m_stop);
+    }
+
     [[nodiscard]] bool isPlan(const Answer& answer) const {
         Answer unbounded = answer;
         unbounded.bound = 0;
@@ -141,7 +163,8 @@ private:
     }
 
     const Problem& m_problem;
-    const Options& m_options;
+    const Answer& m_base;
+    Options m_options;
     const std::stop_token& m_stop;
     std::int64_t m_best; ///< thousandths, total of the best plan of the problem
 };
@@ -153,11 +176,16 @@ Worth worth(const Problem& problem, const Solved& base, const Options& options, 
     const ZoneKinds zones = zoneKinds(problem);
     Worth result;
     const auto priced = unitPrices(problem, cuttingsOfUnit, prices, stop);
-    result.priced = priced.has_value();
+    result.priced = priced.has_value() || stop.stop_requested();
     if (priced) result.units = pricedUnits(problem, zones, *priced);
     Reckoner reckoner(problem, base, options, stop);
-    for (UnitWorth& unit : result.units)
-        if (unit.saved) reckoner.solveWith(unit);
+    if (base.ending != Ending::Proven && !stop.stop_requested()) reckoner.solveAsItIs();
+    for (UnitWorth& unit : result.units) {
+        if (unit.saved && !stop.stop_requested()) reckoner.solveWith(unit);
+        if (!stop.stop_requested()) continue;
+        unit.saved.reset();
+        unit.exact = false;
+    }
     const auto heated = std::find_if(problem.zones.begin(), problem.zones.end(),
                                      [](const Zone& zone) { return zone.hasMat; });
     for (const ZoneKind& kind : zones.kinds) {
@@ -170,6 +198,7 @@ Worth worth(const Problem& problem, const Solved& base, const Options& options, 
         } else {
             continue;
         }
+        if (stop.stop_requested()) break;
         result.mats.push_back(mat);
     }
     result.total = reckoner.best();

@@ -89,6 +89,20 @@ TEST_CASE("a plan that is made again over a plan of the same world changes nothi
     }
 }
 
+TEST_CASE("a search that goes on from a good plan keeps it or betters it, where a new one has no time to") {
+    Problem problem = problemOf("p09-trays-tight.json");
+    const Answer good = solved(problem, 6'000, 1, 2).answer;
+    CHECK(solved(problem, 300, 2, 2).answer.cost.total() > good.cost.total());
+    recallPlan(problem, good);
+    for (const std::uint64_t seed : {1U, 2U, 3U}) {
+        Options options;
+        options.rounds = 300;
+        options.seed = seed;
+        options.goesOn = true;
+        CHECK(solve(problem, options)->answer.cost.total() <= good.cost.total());
+    }
+}
+
 TEST_CASE("a batch that must go elsewhere, and nothing else, changes when changes are dear") {
     Problem problem = problemOf("p02-small.json");
     const Solved first = solved(problem, 2000, 1, 2);

@@ -139,6 +139,26 @@ TEST_CASE("Every scarce stock has its price, and the five dearest are solved aga
     }
 }
 
+TEST_CASE("Once it is asked to stop, no unit and no mat is said to have been solved again") {
+    Problem problem = amplePair();
+    problem.zones[0].cols = 1;
+    problem.zones[0].blocked.resize(1);
+    problem.zones[0].hasMat = true;
+    problem.zones[0].setPoints = {{200, 10}};
+    Options options;
+    options.seconds = 60;
+    const auto solved = solve(problem, options);
+    REQUIRE(solved.ok());
+    std::stop_source stop;
+    options.progress = [&](const Progress&) { stop.request_stop(); }; // amid the first that is solved again
+    const Worth found = worth(problem, *solved, options, stop.get_token());
+    CHECK(found.priced);
+    REQUIRE_FALSE(found.units.empty());
+    for (const UnitWorth& unit : found.units) CHECK_FALSE((unit.saved || unit.exact));
+    CHECK(found.mats.empty());
+    CHECK(found.total == solved->answer.cost.total());
+}
+
 TEST_CASE("A mat that what is held needs cannot be done without") {
     Problem problem = amplePair();
     problem.zones = {zoneOf("warm", 2, 100)};
