@@ -19,7 +19,6 @@ struct Taste {
     int matWeight = 16; ///< of mat costs, in sixteenths: less looks ahead to batches that will share the mat
     int blink = 0;      ///< once in so many a zone is overlooked; 0: never
     bool isDoubtful = false; ///< it may well stand nowhere: then that is seen soon
-    bool refits = false;     ///< where slots are free but not together, what stands there may get others
     int looks = 100;         ///< about so many zones, each at each state, are looked at for a stay
     std::span<const int> alwaysLooked =
         {}; ///< zones that are looked at besides where not all are: those with new room
@@ -52,6 +51,8 @@ public:
     /// The same among the ways that keep a wish.
     std::int64_t best(const State& state, const Wish& wish, const Taste& taste, Random& random, Plan& plan);
 
+    /// Where slots are free but not together, what stands there may get others, so many times from now on.
+    void mayRefit(int times) { m_refitsLeft = times; }
     /// Other batches with the slots that they must get for the plan that `best` found last to have its own.
     [[nodiscard]] const std::vector<Plan>& moved() const { return m_moved; }
 
@@ -149,6 +150,8 @@ private:
     void computeDirect(Plan& plan) const;
     /// Finds slots for all stays in zones that need them; else bars the stay that found none.
     bool placeSlots(Plan& plan);
+    /// Slots for all stays in a zone, and others for what stands there, where that may be tried.
+    [[nodiscard]] bool refit(int zone, Plan& plan);
     /// Slots for a stay as it is pinned or as the zone has them free, into m_slots.
     [[nodiscard]] bool findSlots(const Plan& plan, std::size_t stay);
     /// What m_movedNow costs more with its other slots.
@@ -178,6 +181,7 @@ private:
     std::vector<SlotRect> m_before;
     Plan m_tried;
     Refit m_refit;
+    int m_refitsLeft = 0;
     std::vector<Plan> m_movedNow; ///< others with the slots that m_tried asks them to have
     std::vector<Plan> m_moved;    ///< the same for the best plan
     std::vector<int> m_refitted;  ///< zones in which m_tried has slots by that

@@ -117,6 +117,14 @@ bool Inserter::findSlots(const Plan& plan, std::size_t stay) {
     return m_placer.placeQuickly(zone, wanted, m_slots);
 }
 
+bool Inserter::refit(int zone, Plan& plan) {
+    if (m_refitsLeft == 0) return false;
+    --m_refitsLeft;
+    if (!m_refit.makeRoom(*m_state, *m_scope, zone, plan, m_movedNow)) return false;
+    m_refitted.push_back(zone);
+    return true;
+}
+
 bool Inserter::placeSlots(Plan& plan) {
     const std::size_t containers = at(m_model->problem->batches[at(m_index)].containers);
     plan.slots.assign(containers * plan.stands.size(), {});
@@ -131,12 +139,9 @@ bool Inserter::placeSlots(Plan& plan) {
             std::find(m_refitted.begin(), m_refitted.end(), stand.zone) != m_refitted.end();
         if (!isRefitted && findSlots(plan, k)) {
             std::copy(m_slots.begin(), m_slots.end(), slots);
-        } else if (!isRefitted) {
-            if (!m_taste.refits || !m_refit.makeRoom(*m_state, *m_scope, stand.zone, plan, m_movedNow)) {
-                m_barred.push_back(stand);
-                return false;
-            }
-            m_refitted.push_back(stand.zone);
+        } else if (!isRefitted && !refit(stand.zone, plan)) {
+            m_barred.push_back(stand);
+            return false;
         }
         m_before.assign(slots, slots + static_cast<std::ptrdiff_t>(containers));
     }

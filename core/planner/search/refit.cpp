@@ -3,6 +3,7 @@
 #include "core/planner/index.h"
 #include "core/planner/packing/hash.h"
 #include "core/planner/search/insertion.h"
+#include "core/planner/search/previous.h"
 
 #include <algorithm>
 
@@ -10,9 +11,11 @@ namespace warmbench::planner::search {
 
 namespace {
 
-constexpr long packRounds = 8;
-/// Exact packing is for zones of up to so many slots, and ends after so many nodes.
+/// Larger zones, and those in which more containers stand in all, take too long for a search that is asked to
+/// stop.
 constexpr int mostSlots = 128;
+constexpr int mostContainers = 96;
+constexpr long packRounds = 8;
 constexpr long exactNodes = 200;
 constexpr std::size_t mostFailed = 100'000; ///< are remembered
 
@@ -61,8 +64,9 @@ void Refit::gather(const State& state, const Scope& scope, int zone, const Plan&
     for (const int batch : batches) {
         const auto other =
             std::find_if(moved.begin(), moved.end(), [&](const Plan& one) { return one.batch == batch; });
-        const bool isFixed = scope.holds[at(batch)] == 0 || m_model->batches[at(batch)].previous != nullptr;
-        add(other == moved.end() ? state.plan(batch) : *other, zone, isFixed);
+        const Plan& stands = other == moved.end() ? state.plan(batch) : *other;
+        const bool isKept = m_model->batches[at(batch)].changeCost > 0 && standsAsBefore(*m_model, stands);
+        add(stands, zone, scope.holds[at(batch)] == 0 || isKept);
     }
     add(plan, zone, false);
 }
@@ -75,7 +79,10 @@ std::uint64_t Refit::hashOf(const State& state, int zone) const {
         const packing::Load& load = m_loads[i];
         hash.mix(static_cast<std::uint64_t>(m_stayers[i].batch) * 64 + m_stayers[i].stay);
         hash.mix(at(load.from) * 65536 + at(load.to));
-        for (const SlotRect& slot : load.fixed) hash.mix(at(slot.row) * 65536 + at(slot.col));
+        for (const SlotRect& slot : load.fixed) {
+            hash.mix(at(slot.row) * 65536 + at(slot.col));
+            hash.mix(at(slot.height) * 65536 + at(slot.width));
+        }
     }
     return hash.value();
 }
@@ -85,7 +92,7 @@ bool Refit::pack(const State& state, int zone) {
     if (m_failed.count(hash) != 0) return false;
     packing::PackLimits limits;
     limits.steps = packRounds;
-    limits.exactSteps = m_model->zones[at(zone)].slots <= mostSlots ? exactNodes : 0;
+    limits.exactSteps = exactNodes;
     limits.improve = false;
     m_packing = packing::repack(m_model->problem->zones[at(zone)], m_model->days, m_loads,
                                 m_model->scatterCost, limits);
@@ -96,7 +103,11 @@ bool Refit::pack(const State& state, int zone) {
 }
 
 bool Refit::makeRoom(const State& state, const Scope& scope, int zone, Plan& plan, std::vector<Plan>& moved) {
+    if (m_model->zones[at(zone)].slots > mostSlots) return false;
     gather(state, scope, zone, plan, moved);
+    int containers = 0;
+    for (const packing::Load& load : m_loads) containers += load.containers;
+    if (containers > mostContainers) return false;
     if (!pack(state, zone)) return false;
     for (std::size_t i = 0; i < m_stayers.size(); ++i) {
         const Stayer& stayer = m_stayers[i];

@@ -10,9 +10,9 @@
 namespace warmbench::planner::search {
 
 /// Makes room in a zone by giving what stands there other slots: enough are free on each day, but not where
-/// containers of their shape can stand. Packs the zone anew, in small ones exactly where that fails, and
-/// remembers what did not fit together. What is held, pinned to slots or outside the scope is never moved,
-/// nor what stands as in the plan made before.
+/// containers of their shape can stand. Packs the zone anew, exactly where that fails, and remembers what did
+/// not fit together; large zones are let be. What is held, pinned to slots or outside the scope is never
+/// moved, nor what stands as in the plan made before.
 class Refit {
 public:
     explicit Refit(const Model& model) : m_model(&model) {}

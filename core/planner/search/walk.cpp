@@ -15,9 +15,10 @@ constexpr int leastRoundsOut = 5;
 constexpr int spreadOfRoundsOut = 80;
 constexpr int coolerOut = 4;
 
-/// Zones are packed anew for what finds no slots in one of so many rounds: a packing takes as long as several
-/// rounds.
+/// Zones are packed anew for what finds no slots in one of so many rounds, so many times: a packing takes as
+/// long as several rounds.
 constexpr int roundsToRefit = 32;
+constexpr int refitsOfRound = 2;
 
 bool standsAlike(const Plan& a, const Plan& b) {
     if (a.strike != b.strike || a.strike < 0) return a.strike == b.strike;
@@ -287,7 +288,7 @@ void Walk::round(Heat heat) {
     taste.blink = m_random.onceIn(3) ? 0 : 30;
     noteRoom();
     taste.alwaysLooked = m_withRoom;
-    if (m_model->anyPlaced) taste.refits = m_random.onceIn(roundsToRefit);
+    if (m_model->anyPlaced) m_inserter.mayRefit(m_random.onceIn(roundsToRefit) ? refitsOfRound : 0);
     if (m_random.onceIn(2)) taste.spacePrice = m_random.below(m_dearestSpace);
     if (!placeAnew(taste, limit)) return undo();
     for (const int batch : m_batches) touch(batch);
