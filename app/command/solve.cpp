@@ -2,6 +2,7 @@
 #include "app/command/call.h"
 #include "app/command/cost_json.h"
 #include "app/command/figures.h"
+#include "app/command/interrupt.h"
 #include "app/command/number_option.h"
 #include "app/command/worth_table.h"
 
@@ -126,12 +127,13 @@ std::string costWords(const Problem& problem, const planner::Cost& cost) {
 }
 
 /// What more room, stock, hands and mats are worth, if that is asked for.
-std::optional<planner::Worth> worthOf(const SolveAsked& asked, const Problem& problem, const Solved& solved) {
-    if (!asked.worth) return std::nullopt;
+std::optional<planner::Worth> worthOf(const SolveAsked& asked, const Problem& problem, const Solved& solved,
+                                      const std::stop_token& stop) {
+    if (!asked.worth || solved.ending == Ending::Stopped) return std::nullopt;
     planner::Options options = optionsOf(asked);
     options.seconds /= 4;
     options.progress = nullptr;
-    return planner::worth(problem, solved, options);
+    return planner::worth(problem, solved, options, stop);
 }
 
 /// A line for each batch that is left out, late or off its ideal heat.
@@ -160,9 +162,10 @@ nlohmann::ordered_json whyJson(const Problem& problem, const Solved& solved) {
     return list;
 }
 
-void report(const SolveAsked& asked, const Problem& problem, const Solved& solved, double seconds) {
+void report(const SolveAsked& asked, const Problem& problem, const Solved& solved, double seconds,
+            const std::stop_token& stop) {
     const planner::Answer& answer = solved.answer;
-    const auto worth = worthOf(asked, problem, solved);
+    const auto worth = worthOf(asked, problem, solved, stop);
     if (asked.json) {
         const auto gap = greatestGap(answer);
         nlohmann::ordered_json json{
@@ -181,7 +184,7 @@ void report(const SolveAsked& asked, const Problem& problem, const Solved& solve
     }
     std::cout << answer.placed.size() << " of " << counted(problem.batches.size(), "batch", "batches")
               << " placed, " << costWords(problem, answer.cost) << "; " << gapWords(answer) << "; "
-              << fixedText(seconds, 1) << " s\n";
+              << fixedText(seconds, 1) << (solved.ending == Ending::Stopped ? " s, stopped\n" : " s\n");
     if (asked.why) printWhy(problem, solved);
     if (worth) std::cout << worthTable(problem, *worth);
 }
@@ -193,7 +196,8 @@ int runSolve(const SolveAsked& asked) {
     if (const auto refusal = planner::checkSize(*problem))
         return refuseFile({asked.problem + ": /days", refusal->what});
     const auto begin = std::chrono::steady_clock::now();
-    const auto solved = planner::solve(*problem, optionsOf(asked));
+    const Interrupt interrupt;
+    const auto solved = planner::solve(*problem, optionsOf(asked), interrupt.token());
     const std::chrono::duration<double> spent = std::chrono::steady_clock::now() - begin;
     if (!solved) {
         refuseFile({asked.problem, solved.refusal().text()});
@@ -203,7 +207,7 @@ int runSolve(const SolveAsked& asked) {
         refuseFile(*refusal);
         return storageFailed;
     }
-    report(asked, *problem, *solved, spent.count());
+    report(asked, *problem, *solved, spent.count(), interrupt.token());
     return done;
 }
 
@@ -215,7 +219,8 @@ void addSolve(CLI::App& program, Work& work) {
     call.add_option("problem", asked->problem, "the planning problem, as JSON")->required();
     call.add_option("--out", asked->answer, "file for the answer, replaced only when it is complete")
         ->required();
-    addNumber(call, "--seconds", asked->seconds, atLeast(0), "time for the search; ignored beside --rounds");
+    addNumber(call, "--seconds", asked->seconds, atLeast(0),
+              "time for the search; ignored beside --rounds. Ctrl-C ends it with the best plan by then");
     addWholeNumber(call, "--seed", asked->seed, atLeast(0), "another seed searches another way");
     addWholeNumber(call, "--threads", asked->threads, between(1, 256), "threads that search");
     addWholeNumber(call, "--rounds", asked->rounds, atLeast(1),
