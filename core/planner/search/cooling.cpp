@@ -7,10 +7,11 @@ namespace warmbench::planner::search {
 
 namespace {
 
-/// Heat at the beginning of a cooling, as a part of the mean cost of a batch: of one that begins anew, and of
-/// one that goes on from the best.
+/// Heat at the beginning of a cooling, as a part of the mean cost of a batch: of one that begins anew, of one
+/// that goes on from the best, and of all where the search goes on from a good plan.
 constexpr double firstHeat = 4;
 constexpr double laterHeat = 0.5;
+constexpr double heatOfGoingOn = 0.15;
 /// In a large house what stands is moved more freely, for mats and days, than a batch is left out: it is so
 /// many times as hot, and leaving out counts for so many times more at first.
 constexpr double hotterInLarge = 2;
@@ -40,8 +41,8 @@ int Cooling::cycle() const {
 Heat Cooling::heat(double meanCost) const {
     constexpr double whole = 1024;
     const double left = 1 - (along() - cycle());
-    const double anew = goesOn ? laterHeat : firstHeat;
-    const double first = (cycle() % 2 == 1 ? laterHeat : anew * warmth) * meanCost;
+    const double anew = goesOn ? heatOfGoingOn : firstHeat * warmth;
+    const double first = (cycle() % 2 == 1 && !goesOn ? laterHeat : anew) * meanCost;
     const double dearer = first * left * left * left;
     if (!isOfLarge) return {static_cast<std::int64_t>(dearer), 0};
     return {static_cast<std::int64_t>(hotterInLarge * dearer),

@@ -31,36 +31,64 @@ bool keepsPin(const Pin& pin, const PlacedStay& first) {
            (pin.slots.empty() || sorted(pin.slots) == sorted(first.slots));
 }
 
-/// Something that stood in a zone before, or is held there, and the states at which it can stand again.
+/// A state at which something that stood before, or is held, can stand again.
+struct Again {
+    int state = off;
+    int to = 0;                ///< first day after
+    std::int64_t offIdeal = 0; ///< thousandths
+    int inTheWay = 0;          ///< so many others of the zone begin to stand on its slots before it is gone
+};
+
+/// Something that stood in a zone before, or is held there.
 struct Tenant {
     int stay = -1; ///< -1: all that is held
     int from = 0;
-    int to = 0;
-    std::vector<int> states;
+    std::vector<Again> states;
 };
+
+/// Others that begin to stand on some of the slots on days from `from` to before `to`.
+int othersOn(const std::vector<SlotRect>& slots, int from, int to,
+             const std::vector<const PlacedStay*>& all) {
+    return static_cast<int>(std::count_if(all.begin(), all.end(), [&](const PlacedStay* other) {
+        return &other->slots != &slots && other->from >= from && other->from < to &&
+               std::any_of(other->slots.begin(), other->slots.end(), [&](const SlotRect& theirs) {
+                   return std::any_of(slots.begin(), slots.end(),
+                                      [&](const SlotRect& own) { return own.overlaps(theirs); });
+               });
+    }));
+}
 
 std::vector<std::vector<Tenant>> tenants(const Model& model) {
     std::vector<std::vector<Tenant>> byZone(model.zones.size());
+    std::vector<std::vector<const PlacedStay*>> stood(model.zones.size());
+    for (const BatchModel& batch : model.batches)
+        if (batch.isKeepable)
+            for (const PlacedStay& before : *batch.previous) stood[at(before.zone)].push_back(&before);
     for (std::size_t zone = 0; zone < model.zones.size(); ++zone) {
+        const ZoneModel& place = model.zones[zone];
         Tenant held;
-        for (const HeldChoice& choice : model.zones[zone].heldChoices) {
-            held.states.push_back(choice.state);
-            held.to = std::max(held.to, choice.days);
+        for (const HeldChoice& choice : place.heldChoices) {
+            held.states.push_back({choice.state, choice.days, 0, 0});
+            for (std::size_t i = 0; i < place.held.size(); ++i)
+                held.states.back().inTheWay +=
+                    othersOn(model.problem->held[at(place.held[i])].slots, 0, choice.until[i], stood[zone]);
         }
-        if (held.to > 0) byZone[zone].push_back(std::move(held));
+        if (!held.states.empty()) byZone[zone].push_back(std::move(held));
     }
     for (std::size_t b = 0; b < model.batches.size(); ++b) {
         const BatchModel& batch = model.batches[b];
         if (!batch.isKeepable) continue;
         for (std::size_t k = 0; k < batch.stays.size(); ++k) {
-            const PlacedStay& before = (*model.problem->batches[b].previous)[k];
-            Tenant tenant{batch.firstStay + static_cast<int>(k), before.from, 0, {}};
+            const PlacedStay& before = (*batch.previous)[k];
+            Tenant tenant{batch.firstStay + static_cast<int>(k), before.from, {}};
             for (const StayOption& option : batch.stays[k].options) {
                 if (option.zoneClass != model.zones[at(before.zone)].zoneClass) continue;
                 const int length = keptLength(batch, k, option);
                 if (length == 0) continue;
-                tenant.states.push_back(option.state);
-                tenant.to = std::max(tenant.to, before.from + length);
+                const int to = before.from + length;
+                tenant.states.push_back({option.state, to,
+                                         batch.stays[k].terms(option, before.from).offIdeal(),
+                                         othersOn(before.slots, before.from, to, stood[at(before.zone)])});
             }
             if (!tenant.states.empty()) byZone[at(before.zone)].push_back(std::move(tenant));
         }
@@ -68,45 +96,95 @@ std::vector<std::vector<Tenant>> tenants(const Model& model) {
     return byZone;
 }
 
-/// The states at which both can stand.
-std::vector<int> common(const std::vector<int>& a, const std::vector<int>& b) {
-    std::vector<int> both;
-    for (const int state : a)
-        if (std::find(b.begin(), b.end(), state) != b.end()) both.push_back(state);
-    return both;
-}
+/// What is known once some tenants, in the order of their days, have a state or are passed over.
+struct Step {
+    int state = off; ///< at which the zone stands up to `end`
+    int end = 0;
+    int passedOver = 0;    ///< or in the way of what is not
+    std::int64_t cost = 0; ///< of the mat and off ideal
+    std::size_t before = 0;
+    bool stands = false; ///< the last tenant does, at `state`
+
+    [[nodiscard]] bool isBetterThan(const Step& other) const {
+        return std::pair(passedOver, cost) < std::pair(other.passedOver, other.cost);
+    }
+};
+
+/// States for the tenants of one zone, sorted by their first days: as many as can stand do, and that as
+/// cheaply as can be. Found tenant by tenant; of the steps that leave the zone alike the best is kept.
+class Agreement {
+public:
+    Agreement(const ZoneClass& kind, int days, const std::vector<Tenant>& all) : m_kind(kind), m_days(days) {
+        m_steps.push_back({Step{}});
+        for (const Tenant& tenant : all) {
+            m_steps.emplace_back();
+            const std::vector<Step>& known = m_steps[m_steps.size() - 2];
+            for (std::size_t i = 0; i < known.size(); ++i) {
+                Step without = known[i];
+                ++without.passedOver;
+                without.before = i;
+                without.stands = false;
+                keep(without);
+                for (const Again& again : tenant.states) stand(known[i], i, tenant.from, again);
+            }
+        }
+    }
+
+    /// By tenant; `KeptStates::any` where it is passed over.
+    [[nodiscard]] std::vector<int> states() const {
+        std::vector<int> states(m_steps.size() - 1, KeptStates::any);
+        const std::vector<Step>& last = m_steps.back();
+        auto step = static_cast<std::size_t>(
+            std::min_element(last.begin(), last.end(),
+                             [](const Step& a, const Step& b) { return a.isBetterThan(b); }) -
+            last.begin());
+        for (std::size_t tenant = states.size(); tenant-- > 0;) {
+            const Step& now = m_steps[tenant + 1][step];
+            if (now.stands) states[tenant] = now.state;
+            step = now.before;
+        }
+        return states;
+    }
+
+private:
+    void stand(const Step& known, std::size_t index, int from, const Again& again) {
+        // Beyond the horizon the state of its last day goes on.
+        const bool meets = std::min(from, m_days - 1) < std::min(known.end, m_days);
+        if (meets && again.state != known.state) return;
+        const int first = meets ? std::max(from, known.end) : from;
+        const int more = std::max(0, std::min(again.to, m_days) - std::min(first, m_days));
+        keep({again.state, meets ? std::max(known.end, again.to) : again.to,
+              known.passedOver + again.inTheWay,
+              known.cost + m_kind.costAt(again.state) * more + again.offIdeal, index, true});
+    }
+
+    void keep(const Step& step) {
+        std::vector<Step>& steps = m_steps.back();
+        const auto alike = std::find_if(steps.begin(), steps.end(), [&](const Step& other) {
+            return other.state == step.state && other.end == step.end;
+        });
+        if (alike == steps.end())
+            steps.push_back(step);
+        else if (step.isBetterThan(*alike))
+            *alike = step;
+    }
+
+    const ZoneClass& m_kind;
+    int m_days;
+    std::vector<std::vector<Step>> m_steps; ///< after so many tenants
+};
 
 void agree(const Model& model, int zone, std::vector<Tenant>& all, KeptStates& kept) {
     std::stable_sort(all.begin(), all.end(),
                      [](const Tenant& a, const Tenant& b) { return a.from < b.from; });
     const ZoneModel& place = model.zones[at(zone)];
-    const ZoneClass& kind = model.classes[at(place.zoneClass)];
-    for (std::size_t first = 0; first < all.size();) {
-        // Those whose days touch each other in a chain; one that agrees with none of the states is passed
-        // over.
-        std::vector<int> states = all[first].states;
-        int end = all[first].to;
-        std::vector<const Tenant*> chain{&all[first]};
-        std::size_t next = first + 1;
-        for (; next < all.size() && std::min(all[next].from, model.days - 1) < end; ++next) {
-            std::vector<int> both = common(states, all[next].states);
-            if (both.empty()) continue;
-            states = std::move(both);
-            chain.push_back(&all[next]);
-            end = std::max(end, all[next].to);
-        }
-        const int state = *std::min_element(states.begin(), states.end(),
-                                            [&](int a, int b) { return kind.costAt(a) < kind.costAt(b); });
-        for (const Tenant* tenant : chain) {
-            if (tenant->stay >= 0) {
-                kept.ofStay[at(tenant->stay)] = state;
-                continue;
-            }
-            for (std::size_t choice = 0; choice < place.heldChoices.size(); ++choice)
-                if (place.heldChoices[choice].state == state)
-                    kept.heldChoice[at(zone)] = static_cast<int>(choice);
-        }
-        first = next;
+    const std::vector<int> states = Agreement(model.classes[at(place.zoneClass)], model.days, all).states();
+    for (std::size_t tenant = 0; tenant < all.size(); ++tenant) {
+        if (states[tenant] == KeptStates::any) continue;
+        if (all[tenant].stay >= 0) kept.ofStay[at(all[tenant].stay)] = states[tenant];
+        for (std::size_t choice = 0; all[tenant].stay < 0 && choice < place.heldChoices.size(); ++choice)
+            if (place.heldChoices[choice].state == states[tenant])
+                kept.heldChoice[at(zone)] = static_cast<int>(choice);
     }
 }
 

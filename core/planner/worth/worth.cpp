@@ -99,8 +99,7 @@ std::vector<UnitWorth> pricedUnits(const Problem& problem, const ZoneKinds& zone
 class Reckoner {
 public:
     Reckoner(const Problem& problem, const Solved& base, const Options& options, const std::stop_token& stop)
-        : m_problem(problem), m_base(base.answer), m_options(options), m_stop(stop),
-          m_best(base.answer.cost.total()) {
+        : m_problem(problem), m_options(options), m_stop(stop), m_best(base.answer) {
         const auto staysClose = [](const Batch& batch) { return batch.previous.has_value(); };
         m_options.goesOn = problem.changeCost == 0 ||
                            std::none_of(problem.batches.begin(), problem.batches.end(), staysClose);
@@ -109,8 +108,7 @@ public:
     /// Looks once more for a better plan of the problem itself: with what is solved again after it, no
     /// longer search is mistaken for more room.
     void solveAsItIs() {
-        const auto again = solveAgain(m_problem);
-        if (again) m_best = std::min(m_best, again->answer.cost.total());
+        if (const auto again = solveAgain(m_problem)) takeBetter(again->answer);
     }
 
     /// Into `saved`: the total, until the total to compare with is known.
@@ -118,10 +116,9 @@ public:
         unit.saved = std::numeric_limits<std::int64_t>::max();
         const auto again = solveAgain(withUnit(m_problem, unit));
         if (!again) return;
-        const std::int64_t total = again->answer.cost.total();
+        unit.saved = again->answer.cost.total();
         // A plan that does without the unit saves nothing by it.
-        if (total < m_best && isPlan(again->answer)) m_best = total;
-        unit.saved = total;
+        if (isPlan(again->answer)) takeBetter(again->answer);
         unit.exact = again->ending == Ending::Proven;
     }
 
@@ -131,7 +128,7 @@ public:
         if (!again) return;
         mat.saves = again->answer.cost.total();
         mat.exact = again->ending == Ending::Proven;
-        m_best = std::min(m_best, *mat.saves);
+        takeBetter(again->answer);
     }
 
     void solveWithAnother(MatWorth& mat) {
@@ -141,19 +138,23 @@ public:
         mat.saves = again->answer.cost.total();
         mat.exact = again->ending == Ending::Proven;
         mat.cost = matCost(problem, again->answer, mat.zone);
-        if (mat.cost == 0) m_best = std::min(m_best, *mat.saves);
+        if (mat.cost == 0) takeBetter(again->answer);
     }
 
-    [[nodiscard]] std::int64_t best() const { return m_best; }
+    [[nodiscard]] std::int64_t best() const { return m_best.cost.total(); }
 
 private:
     /// From the plan that is known on, unless the problem is to stay close to another.
     [[nodiscard]] Result<Solved> solveAgain(Problem problem) const {
         if (m_options.goesOn) {
             problem.changeCost = 0;
-            recallPlan(problem, m_base);
+            recallPlan(problem, m_best);
         }
         return solve(problem, m_options, m_stop);
+    }
+
+    void takeBetter(const Answer& plan) {
+        if (plan.cost.total() < m_best.cost.total()) m_best = plan;
     }
 
     [[nodiscard]] bool isPlan(const Answer& answer) const {
@@ -163,10 +164,9 @@ private:
     }
 
     const Problem& m_problem;
-    const Answer& m_base;
     Options m_options;
     const std::stop_token& m_stop;
-    std::int64_t m_best; ///< thousandths, total of the best plan of the problem
+    Answer m_best; ///< of the problem itself, that is known by now
 };
 
 } // namespace

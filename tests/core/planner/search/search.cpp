@@ -89,6 +89,16 @@ TEST_CASE("a plan that is made again over a plan of the same world changes nothi
     }
 }
 
+TEST_CASE("a month that is planned again over its own plan keeps it, though no set-points are told") {
+    Problem problem = problemOf("p10-month.json");
+    for (const std::uint64_t seed : {1U, 2U, 3U}) {
+        Problem again = problem;
+        recallPlan(again, solved(problem, 20'000, seed, 2).answer);
+        again.changeCost = 100'000;
+        CHECK(solved(again, 50, 1, 2).answer.cost.changes == 0);
+    }
+}
+
 TEST_CASE("a search that goes on from a good plan keeps it or betters it, where a new one has no time to") {
     Problem problem = problemOf("p09-trays-tight.json");
     const Answer good = solved(problem, 6'000, 1, 2).answer;
