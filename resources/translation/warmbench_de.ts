@@ -316,6 +316,14 @@
         <translation>%1 mehr</translation>
     </message>
     <message>
+        <source>%1 more %2 slot in %3 on %4</source>
+        <translation>%1 Stellplatz (%2) mehr in %3, %4</translation>
+    </message>
+    <message>
+        <source>%1 more %2 slots in %3 on %4</source>
+        <translation>%1 Stellplätze (%2) mehr in %3, %4</translation>
+    </message>
+    <message>
         <source>%1 node</source>
         <translation>%1 Knoten</translation>
     </message>
@@ -641,6 +649,10 @@
         <translation>%1, %2: zu stecken am %3</translation>
     </message>
     <message>
+        <source>%1, and %2</source>
+        <translation>%1, und %2</translation>
+    </message>
+    <message>
         <source>%1, and set its mat</source>
         <translation>%1 und Heizmatte stellen</translation>
     </message>
@@ -796,6 +808,10 @@
     <message>
         <source>%1: too much for its power</source>
         <translation>%1: zu viel für ihre Leistung</translation>
+    </message>
+    <message>
+        <source>%1; %2 besides</source>
+        <translation>%1; außerdem %2</translation>
     </message>
     <message>
         <source>%1; expected -50 to 60 °C</source>
@@ -4673,8 +4689,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ausgereift, immergrün</translation>
     </message>
     <message>
-        <source>every %1 zone that could stand at %2 is full or stands at another set-point when it is struck on %3, or what it needs afterwards is full</source>
-        <translation>jede Zone (%1), die auf %2 stehen könnte, ist voll oder anders gestellt, wenn gesteckt wird (%3), oder was sie danach braucht, ist voll</translation>
+        <source>every %1 zone that could stand at %2 stands at another set-point when it is struck on %3, or so does what it needs afterwards</source>
+        <translation>jeder Bereich (%1), der auf %2 stehen könnte, steht auf einem anderen Sollwert, wenn am %3 gesteckt wird, oder der danach nötige tut es</translation>
     </message>
     <message>
         <source>fewer than %1 batches have ended</source>
@@ -6370,6 +6386,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>die besser passenden Stellplätze und Sollwerte sind vergeben</translation>
     </message>
     <message>
+        <source>there are slots enough for its %1, but not side by side</source>
+        <translation>Stellplätze für %1 gibt es genug, aber nicht beieinander</translation>
+    </message>
+    <message>
         <source>there is a file of this name already; choose another</source>
         <translation>eine Datei dieses Namens gibt es schon; wählen Sie einen anderen</translation>
     </message>
@@ -6398,6 +6418,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Nummer %1 gibt es in diesem Buch nicht; vielleicht wurde sie inzwischen entfernt</translation>
     </message>
     <message>
+        <source>there is no room for its %1: it would take %2</source>
+        <translation>für %1 ist kein Platz: nötig wären %2</translation>
+    </message>
+    <message>
         <source>there is no such batch in this book</source>
         <translation>diese Partie gibt es im Buch nicht</translation>
     </message>
@@ -6414,16 +6438,12 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>es gibt nichts zurückzunehmen</translation>
     </message>
     <message>
-        <source>there is room for only %1 of its %2: %3 more %4 slot would be needed in %5 on %6</source>
-        <translation>Platz ist nur für %1 von insgesamt %2: es fehlt noch %3 Stellplatz (%4) in %5, %6</translation>
+        <source>there is room for only %1 of its %2: it would take %3</source>
+        <translation>Platz ist nur für %1, verlangt sind %2: nötig wären %3</translation>
     </message>
     <message>
-        <source>there is room for only %1 of its %2: %3 more %4 slots would be needed in %5 on %6</source>
-        <translation>Platz ist nur für %1 von insgesamt %2: es fehlen noch %3 Stellplätze (%4) in %5, %6</translation>
-    </message>
-    <message>
-        <source>there is room for only %1 of its %2: there are slots enough, but not in the shape of its containers</source>
-        <translation>Platz ist nur für %1 von insgesamt %2: Stellplätze gibt es genug, aber nicht in der Form der Gefäße</translation>
+        <source>there is room for only %1 of its %2: there are slots enough, but not side by side</source>
+        <translation>Platz ist nur für %1, verlangt sind %2: Stellplätze gibt es genug, aber nicht beieinander</translation>
     </message>
     <message>
         <source>they are not in order of time</source>
