@@ -1,5 +1,6 @@
 #include "core/season/list/thing_list.h"
 
+#include "core/book/query.h"
 #include "core/take/take_table.h"
 #include "tests/core/season/season_book.h"
 
