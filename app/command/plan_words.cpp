@@ -47,6 +47,7 @@ std::string movedWords(const HouseBook& book, const season::StrikeLine& line) {
     if (stays.empty()) return words + ": it had no place";
     if (stays.front()->zone != line.stays.front().zone)
         words += ", before in " + placeWords(book, stays.front()->zone);
+    if (!line.moved.empty()) words += ", as " + line.moved.text();
     return words;
 }
 

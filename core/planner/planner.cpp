@@ -6,6 +6,7 @@
 #include "core/planner/bound/share_bound.h"
 #include "core/planner/bound/zone_kinds.h"
 #include "core/planner/horizon.h"
+#include "core/planner/in_time.h"
 #include "core/planner/reasons/compromises.h"
 #include "core/planner/reasons/reasons.h"
 #include "core/planner/refusals.h"
@@ -16,7 +17,6 @@
 #include <array>
 #include <atomic>
 #include <chrono>
-#include <condition_variable>
 #include <memory>
 #include <mutex>
 #include <optional>
@@ -74,6 +74,7 @@ private:
     static constexpr double secondsToCool = 0.02; ///< a batch
     static constexpr double mostBesides = 0.4;    ///< of the time: search in the thread of the bound,
     static constexpr double longestBesides = 1;   ///< and at most so many seconds
+    static constexpr double searchAlone = 0.75;   ///< of the time of one thread, before it turns to the bound
     static constexpr double timeToPlan = 0.02;    ///< of the time: then it is known how fast the search goes
     static constexpr int exchanges = 16;          ///< times at which streams by rounds look at each other
     static constexpr std::int64_t step = 16;      ///< rounds between two looks at the clock
@@ -172,7 +173,9 @@ private:
     void searchByTime() {
         if (m_options.threads < 2) {
             boundAtOnce(m_options.seconds / 10);
-            searchUntil(*m_streams[0], searchEnd());
+            searchUntil(*m_streams[0], searchEnd() * searchAlone);
+            inTime(searchEnd() - elapsed(), m_stop,
+                   [&](const std::stop_token& late) { improveBound(m_problem, *m_known, late); });
             return;
         }
         std::stop_source ended;
@@ -188,17 +191,9 @@ private:
 
     /// The bound that is had soonest, or the part of it that is had within `seconds`.
     void boundAtOnce(double seconds) {
-        std::stop_source late;
-        const std::stop_callback passOn(m_stop, [&] { late.request_stop(); });
-        std::mutex waiting;
-        std::condition_variable_any done;
-        const std::jthread clock([&](const std::stop_token& ended) {
-            std::unique_lock lock(waiting);
-            done.wait_for(lock, ended, std::chrono::duration<double>(seconds), [] { return false; });
-            late.request_stop();
+        inTime(seconds, m_stop, [&](const std::stop_token& late) {
+            m_bound = roundedUp(shareBound(m_problem, zoneKinds(m_problem), late), costStep(m_problem));
         });
-        m_bound =
-            roundedUp(shareBound(m_problem, zoneKinds(m_problem), late.get_token()), costStep(m_problem));
     }
 
     /// When the second stream leaves its thread to the bound: once it has cooled, where there is time for

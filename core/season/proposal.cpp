@@ -87,6 +87,20 @@ Batch batchOf(const HouseBook& book, const BatchPart& part, Day strikeDay) {
     return batch;
 }
 
+/// Why a batch does not stand where it was planned to.
+Phrase whyMoved(const HouseBook& book, const MonthProblem& month, const planner::Batch& planned, BatchId id) {
+    if (staysInOrder(book, id).empty()) return {};
+    const auto& previous = planned.previous;
+    if (!previous || previous->empty() || previous->front().from < planned.strikeFirst ||
+        previous->front().from > planned.strikeLast)
+        return phrase("it can no longer be struck or stand as it was planned");
+    const int day = previous->front().from;
+    const std::vector<std::int64_t>& hands = month.problem.strikeCapacity;
+    if (!hands.empty() && hands[static_cast<std::size_t>(day) % hands.size()] < planned.cuttings)
+        return phrase("hands are short on %1", month.from + day);
+    return phrase("that costs less than where it was");
+}
+
 StrikeLine lineFrom(const HouseBook& book, const MonthProblem& month, const planner::Answer& answer,
                     const planner::PlacedBatch& placed) {
     const BatchPart& part = month.partOf(placed.batch);
@@ -98,6 +112,9 @@ StrikeLine lineFrom(const HouseBook& book, const MonthProblem& month, const plan
     if (part.again)
         line.change =
             keepPlaces(line.stays, staysInOrder(book, *part.again)) ? LineChange::Kept : LineChange::Moved;
+    if (line.change == LineChange::Moved)
+        line.moved =
+            whyMoved(book, month, month.problem.batches[static_cast<std::size_t>(placed.batch)], *part.again);
     line.setPoint = setPointOf(month.problem, answer, placed.stays.front().zone, placed.strikeDay);
     line.late = part.target && line.stays.back().to > book.get<Target>(*part.target).due;
     return line;
@@ -114,6 +131,28 @@ Phrase worthHint(const HouseBook& book, const MonthProblem& month, const planner
     const std::int64_t worth = target.worth.parts * unplaced.dearerThanValue / value + 1;
     return phrase("it would have a place if “One is worth” of target %1 were %2 in place of %3", target.name,
                   decimalText(worth, 2), decimal(target.worth));
+}
+
+/// Says once what holds for several batches of one target: their cuttings together, and of how many it is.
+std::vector<NotPlaced> saidOnce(const std::vector<NotPlaced>& all) {
+    std::vector<NotPlaced> said;
+    std::vector<std::int64_t> batches;
+    for (const NotPlaced& one : all) {
+        const auto same = std::find_if(said.begin(), said.end(), [&](const NotPlaced& other) {
+            return !one.planned && !other.planned && one.target == other.target && one.why == other.why &&
+                   one.hint == other.hint;
+        });
+        if (same == said.end()) {
+            said.push_back(one);
+            batches.push_back(1);
+            continue;
+        }
+        same->cuttings += one.cuttings;
+        ++batches[static_cast<std::size_t>(same - said.begin())];
+    }
+    for (std::size_t i = 0; i < said.size(); ++i)
+        if (batches[i] > 1) said[i].why = phrase("each of %1 batches: %2", batches[i], said[i].why.text());
+    return said;
 }
 
 } // namespace
@@ -146,6 +185,7 @@ Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const pl
         proposal.notPlaced.push_back(
             {part.target, planned, part.cuttings, unplaced.reason, worthHint(book, month, unplaced)});
     }
+    proposal.notPlaced = saidOnce(proposal.notPlaced);
     for (const Shortfall& shortfall : month.shortfalls)
         proposal.notPlaced.push_back({shortfall.target, {}, shortfall.cuttings, shortfall.why, {}});
     for (const TargetNeed& need : month.needs)

@@ -25,13 +25,14 @@ struct StrikeLine {
     std::optional<Celsius> setPoint; ///< of the zone in which it roots; nothing when its mat is off
     bool late = false;               ///< potted on after the target's date
     std::vector<std::string> why;    ///< what it loses by being late or off its ideal heat, and why, in words
+    Phrase moved;                    ///< of one that is moved: why
 };
 
 /// Something that was wanted, or planned before, and has no place in the plan.
 struct NotPlaced {
     std::optional<TargetId> target;
     std::optional<Batch> planned; ///< the batch of the book, which loses its places and stays planned
-    std::int64_t cuttings = 0;
+    std::int64_t cuttings = 0;    ///< of all batches of which the same is to be said
     Phrase why;
     Phrase hint; ///< what would bring it in, where it is its target's worth; else empty
 };

@@ -4481,6 +4481,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Tische</translation>
     </message>
     <message>
+        <source>beside what stands in the house already there is no room for its %1: it would take %2</source>
+        <translation>neben dem, was schon im Haus steht, ist für %1 kein Platz: nötig wären %2</translation>
+    </message>
+    <message>
         <source>blocked</source>
         <translation>gesperrt</translation>
     </message>
@@ -4655,6 +4659,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>decimal point</source>
         <translation>Dezimalpunkt</translation>
+    </message>
+    <message>
+        <source>each of %1 batches: %2</source>
+        <translation>jede von %1 Partien: %2</translation>
     </message>
     <message>
         <source>empty</source>
@@ -4897,6 +4905,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Arbeitskraft fehlt für %1 am besten Stecktag (%2): %3 zu stecken, %4 können gesteckt werden</translation>
     </message>
     <message>
+        <source>hands are short on %1</source>
+        <translation>am %1 fehlt Arbeitskraft</translation>
+    </message>
+    <message>
         <source>hands for fewer than 0 cuttings</source>
         <translation>Arbeitskraft für weniger als 0 Stecklinge</translation>
     </message>
@@ -4971,6 +4983,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>is off its ideal heat, for %1: %2</source>
         <translation>steht neben der idealen Wärme, für %1: %2</translation>
+    </message>
+    <message>
+        <source>it can no longer be struck or stand as it was planned</source>
+        <translation>wie geplant lässt sie sich nicht mehr stecken oder aufstellen</translation>
     </message>
     <message>
         <source>it can't be brought up to date: %1</source>
@@ -5345,10 +5361,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>die Stellplätze ragen über %1 hinaus</translation>
     </message>
     <message>
-        <source>its stays cannot follow one another on any of %1, even in an empty house</source>
-        <translation>die Stände können nie aufeinander folgen (%1), selbst in einem leeren Haus</translation>
-    </message>
-    <message>
         <source>its stock gives %1 %2 cutting of %3</source>
         <translation>die Mutterpflanzen geben %1 Steckling (%2) von %3</translation>
     </message>
@@ -5507,6 +5519,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>more than a year</source>
         <translation>mehr als ein Jahr</translation>
+    </message>
+    <message>
+        <source>moved, as %1</source>
+        <translation>verlegt, weil: %1</translation>
     </message>
     <message>
         <source>name</source>
@@ -6234,6 +6250,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Folienzelt</translation>
     </message>
     <message>
+        <source>that costs less than where it was</source>
+        <translation>es kostet dort weniger als am bisherigen Platz</translation>
+    </message>
+    <message>
         <source>that is %1 more than stood in it</source>
         <translation>das sind %1 mehr, als darin standen</translation>
     </message>
@@ -6606,8 +6626,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>was am %1 abgehärtet wurde, kann nicht ab %2 wurzeln</translation>
     </message>
     <message>
-        <source>which costs less than where it was</source>
-        <translation>was weniger kostet als dort, wo sie war</translation>
+        <source>when it is struck on %1, no zones offer one after the other what it needs</source>
+        <translation>wenn am %1 gesteckt wird, bietet kein Bereich nach dem anderen, was gebraucht wird</translation>
     </message>
     <message>
         <source>with American daylight saving time</source>

@@ -102,3 +102,19 @@ TEST_CASE("What a file or a logger's line refuses is told in German, kept in Eng
               .starts_with("die Datei ist beschädigt: 27-046-A: wurde am 4. Feb"));
     CHECK(said(told(std::string("Plan 1 cutting of Abelia"), wording)) == "1 Steckling von Abelia planen");
 }
+
+TEST_CASE("Days of a plan that count from its first are told as dates, the first day too") {
+    const auto told = [](const char* words) {
+        return withDates(readKeptWords(words), fourthOfFebruary).text();
+    };
+    const std::string first = fourthOfFebruary.iso();
+    CHECK(
+        told(
+            "there is no room for its 2 containers: it would take 1 more mist slot in A / B on days 0 to 27, "
+            "and 3 more open slots in C on day 60") ==
+        "there is no room for its 2 containers: it would take 1 more mist slot in A / B on " + first +
+            " to " + (fourthOfFebruary + 27).iso() + ", and 3 more open slots in C on " +
+            (fourthOfFebruary + 60).iso());
+    CHECK(told("each of 3 batches: hands are short by 4 cuttings on day 0, when they lack least") ==
+          "each of 3 batches: hands are short by 4 cuttings on " + first + ", when they lack least");
+}

@@ -236,7 +236,7 @@ QString PlanDialog::noteOf(const HouseBook& book, const season::StrikeLine& line
         parts << tr("target %1 by %2").arg(text(target.name), m_wording.shortDate(target.due));
     }
     parts << tr("off the benches on %1").arg(m_wording.shortDate(line.stays.back().to));
-    if (line.change == season::LineChange::Moved) parts << tr("which costs less than where it was");
+    if (!line.moved.empty()) parts << tr("moved, as %1").arg(told(line.moved, m_wording));
     if (line.late && line.why.empty()) parts << tr("late");
     const Celsius ideal = line.batch.recipe.rootZoneIdeal.value;
     if (line.setPoint == ideal)

@@ -86,7 +86,8 @@ std::optional<double> decimalIn(const std::string& words) {
 Phrase::Argument argumentOf(const std::string& words) {
     if (const auto day = Day::fromIso(words)) return *day;
     const auto isDigit = [](unsigned char c) { return std::isdigit(c) != 0; };
-    if (words.size() < 10 && words.front() != '0' && std::all_of(words.begin(), words.end(), isDigit))
+    if (words.size() < 10 && (words.front() != '0' || words.size() == 1) &&
+        std::all_of(words.begin(), words.end(), isDigit))
         return std::int64_t{std::stoll(words)};
     if (const auto degrees = words.find(" °C"); degrees != std::string::npos && degrees + 4 == words.size())
         if (const auto number = decimalIn(words.substr(0, degrees))) return Celsius::fromUnits(*number);

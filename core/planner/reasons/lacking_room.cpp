@@ -13,11 +13,11 @@ using search::BatchModel;
 using search::StayModel;
 using search::StayOption;
 
-constexpr int never = std::numeric_limits<int>::max();
+constexpr int hopeless = std::numeric_limits<int>::max();
 
 /// What a stay that begins on one day lacks at least, with all that follow it.
 struct Way {
-    int lacking = never; ///< slots of this and all later stays
+    int lacking = hopeless; ///< slots of this and all later stays
     int zone = 0;
     int own = 0; ///< slots of this stay alone
     int to = 0;  ///< first day after
@@ -49,7 +49,7 @@ public:
         const StayModel& first = m_batch.stays.front();
         int day = -1;
         for (int one = m_batch.strikeFirst; one <= m_batch.strikeLast; ++one)
-            if (way(0, one).lacking < (day < 0 ? never : way(0, day).lacking)) day = one;
+            if (way(0, one).lacking < (day < 0 ? hopeless : way(0, day).lacking)) day = one;
         if (day < 0 || first.options.empty()) return std::nullopt;
         std::vector<LackingRoom> lacking;
         for (std::size_t stay = 0; stay < m_ways.size(); ++stay) {

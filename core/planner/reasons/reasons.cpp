@@ -91,10 +91,7 @@ public:
         m_dearer = 0;
         if (std::string rule = ruledOut(m_house.problem, batch); !rule.empty()) return rule;
         const std::int64_t alone = cost(m_house.empty, AtAnyCost);
-        if (alone == never)
-            return phrase("its stays cannot follow one another on any of %1, even in an empty house",
-                          dayRange(batch.strikeFirst, batch.strikeLast))
-                .text();
+        if (alone == never) return impossibleAlone(batch);
         const std::int64_t value = batch.value * 10;
         const std::int64_t now = cost(m_house.finished, AtAnyCost);
         if (alone > value || now != never) m_dearer = now != never ? now : alone;
@@ -146,13 +143,16 @@ public:
     /// Stock or hands that a batch lacks beside the others on the day on which it lacks least; empty where
     /// there is a day that has both.
     [[nodiscard]] std::string shortOnAllDays(const Batch& batch) const {
-        const search::State& finished = m_house.finished;
+        return shortOnAllDays(m_house.finished, batch);
+    }
+
+private:
+    [[nodiscard]] std::string shortOnAllDays(const search::State& house, const Batch& batch) const {
         std::int64_t least = std::numeric_limits<std::int64_t>::max();
         std::string text;
         for (int day = batch.strikeFirst; day <= std::min(batch.strikeLast, m_house.model.days - 1); ++day) {
-            const std::int64_t hands = batch.cuttings - finished.handsLeft(day);
-            const std::int64_t stock =
-                batch.stock ? batch.cuttings - finished.stockLeft(*batch.stock, day) : 0;
+            const std::int64_t hands = batch.cuttings - house.handsLeft(day);
+            const std::int64_t stock = batch.stock ? batch.cuttings - house.stockLeft(*batch.stock, day) : 0;
             const std::int64_t lacking = std::max(hands, stock);
             if (lacking <= 0) return {};
             if (lacking >= least) continue;
@@ -167,9 +167,21 @@ public:
         return text;
     }
 
-private:
     /// Of the cheapest way to place a form.
     std::int64_t cost(const search::State& into, int form) { return m_house.cost(into, m_first + form); }
+
+    /// Why it has no place even where nothing is planned.
+    std::string impossibleAlone(const Batch& batch) {
+        if (std::string supply = shortOnAllDays(m_house.empty, batch); !supply.empty()) return supply;
+        const auto lacking = fewestLacking(m_house.empty, m_first + AtAnyCost, m_stopped);
+        if (!lacking || lacking->empty())
+            return phrase("when it is struck on %1, no zones offer one after the other what it needs",
+                          dayRange(batch.strikeFirst, batch.strikeLast))
+                .text();
+        return phrase("beside what stands in the house already there is no room for its %1: it would take %2",
+                      counted(batch.containers, "container"), slotsOf(*lacking))
+            .text();
+    }
 
     /// Hands or stock that the day of m_house.plan lacks.
     std::string shortSupply(const Batch& batch) {
@@ -209,7 +221,12 @@ private:
         setContainers(batch.containers, each);
         const std::string containers = counted(batch.containers, "container");
         const auto lacking = fewestLacking(m_house.finished, m_first + WithHandsAndStock, m_stopped);
-        if (lacking && !lacking->empty()) return lackingWords(*lacking, fit, containers);
+        if (lacking && !lacking->empty())
+            return (fit == 0 ? phrase("there is no room for its %1: it would take %2", containers,
+                                      slotsOf(*lacking))
+                             : phrase("there is room for only %1 of its %2: it would take %3", fit,
+                                      containers, slotsOf(*lacking)))
+                .text();
         if (lacking && fit == 0)
             return phrase("there are slots enough for its %1, but not side by side", containers).text();
         if (lacking)
@@ -225,8 +242,7 @@ private:
             .text();
     }
 
-    [[nodiscard]] std::string lackingWords(const std::vector<LackingRoom>& lacking, int fit,
-                                           const std::string& containers) const {
+    [[nodiscard]] std::string slotsOf(const std::vector<LackingRoom>& lacking) const {
         std::string slots;
         for (const LackingRoom& one : lacking) {
             const Zone& zone = m_house.problem.zones[at(one.zone)];
@@ -237,9 +253,7 @@ private:
                                          .text();
             slots = slots.empty() ? more : phrase("%1, and %2", slots, more).text();
         }
-        if (fit == 0)
-            return phrase("there is no room for its %1: it would take %2", containers, slots).text();
-        return phrase("there is room for only %1 of its %2: it would take %3", fit, containers, slots).text();
+        return slots;
     }
 
     void setContainers(int containers, int each) {

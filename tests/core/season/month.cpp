@@ -88,6 +88,26 @@ TEST_CASE("A target that is worth too little for a place is told what it would h
     CHECK(proposedAt(enough).notPlaced.empty());
 }
 
+TEST_CASE("What holds for many batches of a target is said once, with their cuttings together") {
+    SeasonBook nursery;
+    nursery.want(40, on(12, 1));
+    const Proposal some = proposed(nursery, {on(8, 2), 28, 900});
+    nursery.want(6000, on(12, 1));
+    const MonthProblem month = monthProblem(nursery.book, builtIn(), {on(8, 2), 28, 900});
+    const Proposal all = proposed(nursery, {on(8, 2), 28, 900});
+    REQUIRE(month.problem.batches.size() > all.lines.size() + 10);
+    CHECK(all.notPlaced.size() < 8);
+    std::int64_t left = 0;
+    bool isOfMany = false;
+    for (const NotPlaced& one : all.notPlaced) {
+        left += one.cuttings;
+        isOfMany = isOfMany || one.why.text().starts_with("each of ");
+    }
+    CHECK(isOfMany);
+    CHECK(left + all.cuttingsPlaced == all.cuttingsWanted);
+    CHECK(some.notPlaced.empty());
+}
+
 TEST_CASE("A month is planned, accepted, and undone without a trace") {
     SeasonBook nursery;
     nursery.want(40, on(12, 1));

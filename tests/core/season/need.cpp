@@ -8,7 +8,9 @@
 using namespace warmbench;
 using namespace warmbench::season;
 using warmbench::testing::builtIn;
+using warmbench::testing::on;
 using warmbench::testing::SeasonBook;
+using warmbench::testing::semiRipe;
 
 namespace {
 

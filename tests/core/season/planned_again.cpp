@@ -81,6 +81,26 @@ TEST_CASE("Planned batches move off a zone whose mat heats no more, as little as
     CHECK(nursery.book.all<Batch>().size() == before.all<Batch>().size());
 }
 
+TEST_CASE("A batch that moves says whether hands are short where it was, or another place costs less") {
+    SeasonBook nursery = withPlan();
+    const HouseBook before = nursery.book;
+    const Batch& planned = before.all<Batch>().begin()->second;
+    HandDay holiday;
+    holiday.day = planned.strikeDay;
+    holiday.note = "holiday";
+    nursery.add(holiday);
+    const Proposal proposal = plannedFor(nursery.book, augustAgain(usualChangeCost));
+    int moved = 0;
+    for (const StrikeLine& line : proposal.lines) {
+        const bool wasThen = before.get<Batch>(line.batch.id).strikeDay == holiday.day;
+        CHECK((line.change == LineChange::Moved) == !line.moved.empty());
+        if (!wasThen) continue;
+        ++moved;
+        CHECK(line.moved == phrase("hands are short on %1", holiday.day));
+    }
+    CHECK(moved > 0);
+}
+
 TEST_CASE("A planned batch that finds no room any more loses its place, not itself") {
     SeasonBook nursery = withPlan();
     Zone broken = nursery.book.get<Zone>(nursery.warm);

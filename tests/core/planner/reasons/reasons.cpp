@@ -165,6 +165,34 @@ TEST_CASE("Slots that later stays lack are told with those of the first") {
     CHECK(allPlaced(problem));
 }
 
+TEST_CASE("Room that what is held takes is told as such, as no plan can do without it") {
+    Problem problem = amplePair();
+    Held held;
+    held.id = "old";
+    held.slots = {{0, 0, 1, 1}, {0, 1, 1, 1}, {0, 2, 1, 1}};
+    held.high = 400;
+    held.duration.days = 3;
+    problem.held = {held};
+    problem.batches[1].containers = 2;
+    CHECK_THAT(reasonOfSecond(problem),
+               Contains("beside what stands in the house already there is no room for "
+                        "its 2 containers: it would take 1 more open slot in bench on "
+                        "day 1"));
+    problem.zones = {zoneOf("bench", 6)};
+    CHECK(allPlaced(problem));
+}
+
+TEST_CASE("Where no day has both hands and stock, what lacks least is told and not the zones") {
+    Problem problem = amplePair();
+    problem.batches[1].strikeLast = 2;
+    problem.stocks.push_back({"late row", {{2, 20}}});
+    problem.batches[1].stock = 1;
+    problem.strikeCapacity = {20, 20, 6};
+    CHECK_THAT(reasonOfSecond(problem), Contains("hands are short by 4 cuttings on day 2"));
+    problem.strikeCapacity[2] = 10;
+    CHECK(allPlaced(problem));
+}
+
 TEST_CASE("A mat that others need at another set-point is told, not slots") {
     Problem problem = amplePair();
     problem.zones[0].floor = {100};
