@@ -649,8 +649,8 @@
         <translation>%1, %2: zu stecken am %3</translation>
     </message>
     <message>
-        <source>%1, and %2</source>
-        <translation>%1, und %2</translation>
+        <source>%1, and for a later stay %2</source>
+        <translation>%1, und für einen späteren Stand %2</translation>
     </message>
     <message>
         <source>%1, and set its mat</source>

@@ -111,9 +111,9 @@ TEST_CASE("Days of a plan that count from its first are told as dates, the first
     CHECK(
         told(
             "there is no room for its 2 containers: it would take 1 more mist slot in A / B on days 0 to 27, "
-            "and 3 more open slots in C on day 60") ==
+            "and for a later stay 3 more open slots in C on day 60") ==
         "there is no room for its 2 containers: it would take 1 more mist slot in A / B on " + first +
-            " to " + (fourthOfFebruary + 27).iso() + ", and 3 more open slots in C on " +
+            " to " + (fourthOfFebruary + 27).iso() + ", and for a later stay 3 more open slots in C on " +
             (fourthOfFebruary + 60).iso());
     CHECK(told("each of 3 batches: hands are short by 4 cuttings on day 0, when they lack least") ==
           "each of 3 batches: hands are short by 4 cuttings on " + first + ", when they lack least");

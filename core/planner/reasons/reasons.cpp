@@ -251,7 +251,7 @@ private:
                                             one.slots, coverNames[at(static_cast<int>(zone.cover))], zone.id,
                                             dayRange(one.from, one.to - 1))
                                          .text();
-            slots = slots.empty() ? more : phrase("%1, and %2", slots, more).text();
+            slots = slots.empty() ? more : phrase("%1, and for a later stay %2", slots, more).text();
         }
         return slots;
     }

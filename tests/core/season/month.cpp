@@ -93,6 +93,9 @@ TEST_CASE("What holds for many batches of a target is said once, with their cutt
     nursery.want(40, on(12, 1));
     const Proposal some = proposed(nursery, {on(8, 2), 28, 900});
     nursery.want(6000, on(12, 1));
+    Stock stock = nursery.book.get<Stock>(nursery.stock);
+    stock.plants *= 100;
+    REQUIRE(nursery.book.perform(Command{Put<Stock>{stock}}));
     const MonthProblem month = monthProblem(nursery.book, builtIn(), {on(8, 2), 28, 900});
     const Proposal all = proposed(nursery, {on(8, 2), 28, 900});
     REQUIRE(month.problem.batches.size() > all.lines.size() + 10);

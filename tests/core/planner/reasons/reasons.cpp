@@ -156,7 +156,7 @@ TEST_CASE("Slots that later stays lack are told with those of the first") {
         batch.stays[1].duration.days = 2;
     }
     CHECK_THAT(reasonOfSecond(problem),
-               Contains("2 more mist slots in mist on days 1 to 2, and 2 more open slots "
+               Contains("2 more mist slots in mist on days 1 to 2, and for a later stay 2 more open slots "
                         "in bench on days 3 to 4"));
     problem.zones[1] = zoneOf("mist", 6);
     problem.zones[1].cover = warmbench::Cover::Mist;
