@@ -4673,8 +4673,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>leer: das aufbewahrte</translation>
     </message>
     <message>
-        <source>ends %1 late, for %2: %3</source>
-        <translation>endet %1 zu spät, für %2: %3</translation>
+        <source>ends %1 late, which counts as %2: %3</source>
+        <translation>endet %1 zu spät, was als %2 zählt: %3</translation>
     </message>
     <message>
         <source>even alone in the house it would cost %1, more than its value of %2</source>
@@ -4901,6 +4901,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>am günstigsten Tag (%2) fehlt Arbeitskraft für %1</translation>
     </message>
     <message>
+        <source>hands are short by %1 on %2, which would be better</source>
+        <translation>am besseren Tag (%2) fehlt Arbeitskraft für %1</translation>
+    </message>
+    <message>
         <source>hands are short by %1 on its best strike day, %2: %3 to strike, %4 can be struck</source>
         <translation>Arbeitskraft fehlt für %1 am besten Stecktag (%2): %3 zu stecken, %4 können gesteckt werden</translation>
     </message>
@@ -4915,10 +4919,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>hands for fewer than 0 cuttings a day</source>
         <translation>Arbeitskraft für weniger als 0 Stecklinge am Tag</translation>
-    </message>
-    <message>
-        <source>hands or stock are short for it on the strike days that would be better</source>
-        <translation>an den besseren Stecktagen fehlen Arbeitskraft oder Mutterpflanzen</translation>
     </message>
     <message>
         <source>hardwood</source>
@@ -4981,8 +4981,8 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>wird angesehen</translation>
     </message>
     <message>
-        <source>is off its ideal heat, for %1: %2</source>
-        <translation>steht neben der idealen Wärme, für %1: %2</translation>
+        <source>is off its ideal heat, which counts as %1: %2</source>
+        <translation>steht neben der idealen Wärme, was als %1 zählt: %2</translation>
     </message>
     <message>
         <source>it can no longer be struck or stand as it was planned</source>
@@ -6082,6 +6082,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>den Mutterpflanzen %1 fehlen %2 am günstigsten Tag (%3)</translation>
     </message>
     <message>
+        <source>stock %1 is short by %2 on %3, which would be better</source>
+        <translation>am besseren Tag (%3) fehlen von %1 noch %2</translation>
+    </message>
+    <message>
         <source>stock is short by %1 %2 cutting by %3</source>
         <translation>den Mutterpflanzen fehlt bis %3 %1 Steckling (%2)</translation>
     </message>
@@ -6366,6 +6370,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>das Bild ließ sich nicht zu Ende schreiben: %1</translation>
     </message>
     <message>
+        <source>the place that would suit it better, %1 on %2, is taken or stands at another set-point then</source>
+        <translation>der bessere Platz, %1 (%2), ist dann belegt oder steht auf einem anderen Sollwert</translation>
+    </message>
+    <message>
         <source>the plan weans it since %1, but no root of it was seen yet; look at it first</source>
         <translation>nach Plan seit %1 abgehärtet, aber Wurzeln wurden noch nicht gesehen; erst nachsehen</translation>
     </message>
@@ -6400,10 +6408,6 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>the shared book is damaged: %1</source>
         <translation>das gemeinsame Buch ist beschädigt: %1</translation>
-    </message>
-    <message>
-        <source>the slots and set-points that would suit it better are taken</source>
-        <translation>die besser passenden Stellplätze und Sollwerte sind vergeben</translation>
     </message>
     <message>
         <source>there are slots enough for its %1, but not side by side</source>

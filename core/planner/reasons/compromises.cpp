@@ -91,9 +91,28 @@ private:
         if (cost(m_house.empty, Better) == never || m_newLoss >= m_loss)
             return m_lack == Lack::Late ? pattern("even alone in the house it would not end sooner")
                                         : pattern("no zone offers it anything nearer to its ideal");
+        const search::Stand better = m_house.plan.stands.front();
         if (cost(m_house.finished, BetterSupplied) != never && m_newLoss < m_loss)
-            return pattern("hands or stock are short for it on the strike days that would be better");
-        return pattern("the slots and set-points that would suit it better are taken");
+            return shortSupply(m_house.plan.strike);
+        return phrase("the place that would suit it better, %1 on %2, is taken or stands at another "
+                      "set-point then",
+                      m_problem.zones[at(better.zone)].id, dayRange(better.from, better.to - 1))
+            .text();
+    }
+
+    /// Hands or stock that a day lacks which would be better.
+    std::string shortSupply(int day) const {
+        const std::int64_t hands = m_batch->cuttings - m_house.finished.handsLeft(day);
+        const std::int64_t stock =
+            m_batch->stock ? m_batch->cuttings - m_house.finished.stockLeft(*m_batch->stock, day) : 0;
+        if (stock > 0)
+            return phrase("stock %1 is short by %2 on %3, which would be better",
+                          m_problem.stocks[at(*m_batch->stock)].id, counted(stock, "cutting"),
+                          dayRange(day, day))
+                .text();
+        return phrase("hands are short by %1 on %2, which would be better", counted(hands, "cutting"),
+                      dayRange(day, day))
+            .text();
     }
 
     static std::int64_t dearnessFor(const Batch& batch) {
@@ -166,9 +185,10 @@ std::vector<Case> casesOf(const Problem& problem, const std::vector<Plan>& plans
 
 std::string lackWords(const Problem& problem, const Plan& plan, const Case& one, const std::string& why) {
     const std::string lost = money(one.loss);
-    if (one.lack == Lack::OffIdeal) return phrase("is off its ideal heat, for %1: %2", lost, why).text();
+    if (one.lack == Lack::OffIdeal)
+        return phrase("is off its ideal heat, which counts as %1: %2", lost, why).text();
     const std::int64_t days = plan.stands.back().to - *problem.batches[at(one.batch)].due;
-    return phrase("ends %1 late, for %2: %3", counted(days, "day"), lost, why).text();
+    return phrase("ends %1 late, which counts as %2: %3", counted(days, "day"), lost, why).text();
 }
 
 } // namespace

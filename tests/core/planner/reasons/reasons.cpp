@@ -281,10 +281,34 @@ TEST_CASE("A late batch is told what being in time would cost, and is in time wh
     const auto taken = solve(problem, options);
     REQUIRE(taken->compromises.size() == 1);
     CHECK(taken->compromises[0].batch == 1);
-    CHECK(
-        taken->compromises[0].reason ==
-        "ends 1 day late, for 1.00: hands or stock are short for it on the strike days that would be better");
+    CHECK(taken->compromises[0].reason == "ends 1 day late, which counts as 1.00: hands are short by 10 "
+                                          "cuttings on day 1, which would be better");
     problem.strikeCapacity = {20};
+    problem.stocks[0].steps = {{0, 13}, {2, 20}};
+    CHECK(solve(problem, options)->compromises[0].reason ==
+          "ends 1 day late, which counts as 1.00: stock row is short by 7 cuttings on day 1, which would be "
+          "better");
+    problem.stocks[0].steps = {{0, 20}};
+    CHECK(solve(problem, options)->compromises.empty());
+}
+
+TEST_CASE("A late batch whose better place is taken is told where and when that would be") {
+    Problem problem = amplePair();
+    problem.zones = {zoneOf("bench", 1)};
+    for (Batch& batch : problem.batches) {
+        batch.strikeLast = 2;
+        batch.due = 2;
+        batch.latePerDay = batch.id == "first" ? 200 : 100;
+    }
+    Options options;
+    options.rounds = 200;
+    options.threads = 1;
+    const auto taken = solve(problem, options);
+    REQUIRE(taken->compromises.size() == 1);
+    CHECK(taken->compromises[0].reason == "ends 1 day late, which counts as 1.00: the place that would suit "
+                                          "it better, bench on day 1, is taken or "
+                                          "stands at another set-point then");
+    problem.zones = {zoneOf("bench", 2)};
     CHECK(solve(problem, options)->compromises.empty());
 }
 
@@ -300,14 +324,14 @@ TEST_CASE("A batch off its ideal heat is told what its ideal would cost, or that
     const auto unheated = solve(problem, options);
     REQUIRE(unheated->compromises.size() == 1);
     CHECK(unheated->compromises[0].reason ==
-          "is off its ideal heat, for 0.30: no zone offers it anything nearer to its ideal");
+          "is off its ideal heat, which counts as 0.30: no zone offers it anything nearer to its ideal");
     problem.zones.push_back(zoneOf("warm", 1));
     problem.zones[1].hasMat = true;
     problem.zones[1].setPoints = {{180, 50}};
     const auto heated = solve(problem, options);
     REQUIRE(heated->compromises.size() == 1);
     CHECK(heated->compromises[0].reason ==
-          "is off its ideal heat, for 0.30: nearer to its ideal it would cost 0.20 more");
+          "is off its ideal heat, which counts as 0.30: nearer to its ideal it would cost 0.20 more");
     problem.zones[1].setPoints[0].costPerDay = 29;
     CHECK(solve(problem, options)->compromises.empty());
 }
