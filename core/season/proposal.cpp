@@ -238,6 +238,17 @@ std::size_t Proposal::changes() const {
         lines.begin(), lines.end(), [](const StrikeLine& line) { return line.change != LineChange::Kept; }));
 }
 
+Proposal Proposal::only(const std::vector<bool>& taken) const {
+    Proposal some = *this;
+    some.lines.clear();
+    some.notPlaced.clear();
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        if (taken[i]) some.lines.push_back(lines[i]);
+    for (std::size_t i = 0; i < notPlaced.size(); ++i)
+        if (taken[lines.size() + i]) some.notPlaced.push_back(notPlaced[i]);
+    return some;
+}
+
 Command Proposal::command() const {
     Group group;
     group.label = phrase("Accept the plan from %1 to %2", from, from + (strikeDays - 1)).text();

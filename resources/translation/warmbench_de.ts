@@ -324,6 +324,22 @@
         <translation>%1 Stellplätze (%2) mehr in %3, %4</translation>
     </message>
     <message>
+        <source>%1 need the place of %2, so they are not ticked any more either.</source>
+        <translation>%1 brauchen den Platz von %2 und sind deshalb auch nicht mehr angehakt.</translation>
+    </message>
+    <message>
+        <source>%1 needs the place of %2, so it is not ticked any more either.</source>
+        <translation>%1 braucht den Platz von %2 und ist deshalb auch nicht mehr angehakt.</translation>
+    </message>
+    <message>
+        <source>%1 needs the place of %2, so that is ticked too.</source>
+        <translation>%1 braucht den Platz von %2, deshalb ist das mit angehakt.</translation>
+    </message>
+    <message>
+        <source>%1 needs the places of %2, so they are ticked too.</source>
+        <translation>%1 braucht die Plätze von %2, deshalb sind diese mit angehakt.</translation>
+    </message>
+    <message>
         <source>%1 node</source>
         <translation>%1 Knoten</translation>
     </message>
@@ -447,6 +463,11 @@
     <message>
         <source>%1 on %2</source>
         <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>a taxon and its strike day</comment>
+        <translation>%1 am %2</translation>
     </message>
     <message>
         <source>%1 on %2, by %3</source>

@@ -250,7 +250,8 @@ void writePlans(const QString& folder, const ui::Palette& palette, const QString
     nursery.want(40, on(12, 1));
     nursery.want(20, on(12, 20));
     nursery.want(170, on(12, 22));
-    ui::PlanDialog dialog(nursery.book, testing::builtIn(), on(8, 1), ui::Wording());
+    ui::PlanDialog dialog(nursery.book, testing::builtIn(), on(8, 1), ui::Wording(),
+                          [](const Command&) { return Outcome(); });
     dialog.setPalette(ui::qtPalette(palette));
     dialog.setStyleSheet(ui::windowStyleSheet(palette));
     dialog.show();

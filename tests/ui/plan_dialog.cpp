@@ -23,7 +23,10 @@ namespace {
 struct ShownPlan {
     PlanDialog dialog;
 
-    ShownPlan(const HouseBook& book, Day from) : dialog(book, builtIn(), from, Wording()) { dialog.show(); }
+    ShownPlan(const HouseBook& book, Day from)
+        : dialog(book, builtIn(), from, Wording(), [](const Command&) { return Outcome(); }) {
+        dialog.show();
+    }
     template <class Widget>
     Widget* child(const QString& name) {
         return dialog.findChild<Widget*>(name);

@@ -108,7 +108,7 @@ void walkDialogs() {
     checkDialog(asksStock);
     ListDialog asksList(nursery.book, builtIn(), season::ListKind::Targets, Wording(), refuse, nullptr);
     checkDialog(asksList);
-    PlanDialog plan(nursery.book, builtIn(), testing::on(8, 1), Wording());
+    PlanDialog plan(nursery.book, builtIn(), testing::on(8, 1), Wording(), refuse);
     checkDialog(plan);
     const forecast::BookForecast forecast(nursery.book, testing::on(8, 2));
     PrintDialog print(nursery.book, forecast, testing::on(8, 1), Wording());

@@ -217,10 +217,12 @@ std::optional<Day> MonthPlace::planFrom() {
 void MonthPlace::planWeeks() {
     const auto from = planFrom();
     if (!from) return;
-    PlanDialog dialog(*m_book, *m_recipes, *from, wording(), this);
+    PlanDialog dialog(
+        *m_book, *m_recipes, *from, wording(), [this](const Command& command) { return perform(command); },
+        this);
     if (auto* days = dialog.findChild<QSpinBox*>(QStringLiteral("planDays")))
         days->setValue(m_plan.from + m_plan.days - *from);
-    if (dialog.exec() == QDialog::Accepted) m_refusal->tell(perform(dialog.command()));
+    dialog.exec();
 }
 
 void MonthPlace::tryThings() {

@@ -1,29 +1,22 @@
 #include "ui/plan/plan_dialog.h"
 
-#include "core/book/query.h"
-#include "ui/form/table.h"
-#include "ui/words/kept_words.h"
+#include "ui/form/labels.h"
+#include "ui/plan/proposal_list.h"
 #include "ui/words/local_dates.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/taxon_text.h"
-
-#include <algorithm>
 
 #include <QCheckBox>
 #include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QFormLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QSpinBox>
-#include <QTreeWidget>
 #include <QVBoxLayout>
 
 namespace warmbench::ui {
 namespace {
-
-enum Column : int { DayColumn, TaxonColumn, CuttingsColumn, PlaceColumn, HeatColumn, NoteColumn };
 
 constexpr int mostDays = 366;
 
@@ -35,15 +28,16 @@ QString costText(std::int64_t thousandths, const Wording& wording) {
 } // namespace
 
 PlanDialog::PlanDialog(const HouseBook& book, const RecipeLibrary& library, Day from, const Wording& wording,
-                       QWidget* parent)
-    : QDialog(parent), m_book(book), m_library(library), m_wording(wording), m_asked(new QWidget(this)),
-      m_from(new QDateEdit(this)), m_days(new QSpinBox(this)), m_sureness(new QSpinBox(this)),
-      m_seconds(new QDoubleSpinBox(this)),
+                       Performer performer, QWidget* parent)
+    : QDialog(parent), m_book(book), m_library(library), m_wording(wording),
+      m_performer(std::move(performer)), m_asked(new QWidget(this)), m_from(new QDateEdit(this)),
+      m_days(new QSpinBox(this)), m_sureness(new QSpinBox(this)), m_seconds(new QDoubleSpinBox(this)),
       m_again(new QCheckBox(tr("Batches planned but not struck may &move where that pays"), this)),
       m_plan(new QPushButton(tr("&Plan"), this)), m_stop(new QPushButton(tr("&Stop here"), this)),
       m_fold(new QPushButton(tr("S&ee the map"), this)),
       m_accept(new QPushButton(tr("&Accept what is ticked"), this)), m_state(new QLabel(this)),
-      m_list(new QTreeWidget(this)) {
+      m_refusal(new TroubleLabel(QStringLiteral("planRefusal"), this)),
+      m_list(new ProposalList(wording, this)) {
     setWindowTitle(tr("Plan the striking"));
     setObjectName(QStringLiteral("planDialog"));
     build(from);
@@ -86,13 +80,7 @@ void PlanDialog::build(Day from) {
     m_state->setWordWrap(true);
     m_state->setObjectName(QStringLiteral("planState"));
     m_list->setObjectName(QStringLiteral("planList"));
-    m_list->setAccessibleName(tr("Proposed batches"));
-    m_list->setHeaderLabels(
-        {tr("Strike"), tr("Taxon"), tr("Cuttings"), tr("Place"), tr("Mat"), tr("For and why")});
-    m_list->setRootIsDecorated(false);
-    wrapLastColumn(*m_list);
-    m_list->header()->setStretchLastSection(true);
-    connect(m_list, &QTreeWidget::itemChanged, this, &PlanDialog::countChosen);
+    connect(m_list, &ProposalList::ticksChanged, this, &PlanDialog::countChosen);
 
     m_plan->setObjectName(QStringLiteral("planStart"));
     m_plan->setDefault(true);
@@ -107,7 +95,7 @@ void PlanDialog::build(Day from) {
         auto* ticker = new QPushButton(words, this);
         ticker->setObjectName(QString::fromLatin1(name));
         buttons->addWidget(ticker);
-        connect(ticker, &QPushButton::clicked, this, [this, state] { tickAll(state); });
+        connect(ticker, &QPushButton::clicked, this, [this, state] { m_list->tickAll(state); });
     };
     m_fold->setObjectName(QStringLiteral("planFold"));
     m_fold->setCheckable(true);
@@ -123,12 +111,13 @@ void PlanDialog::build(Day from) {
     connect(m_stop, &QPushButton::clicked, this, [this] {
         if (m_planning) m_planning->stop();
     });
-    connect(m_accept, &QPushButton::clicked, this, &QDialog::accept);
+    connect(m_accept, &QPushButton::clicked, this, &PlanDialog::accept);
     connect(close, &QPushButton::clicked, this, &QDialog::reject);
 
     auto* column = new QVBoxLayout(this);
     column->addWidget(m_asked);
     column->addWidget(m_state);
+    column->addWidget(m_refusal);
     column->addWidget(m_list, 1);
     column->addLayout(buttons);
     resize(980, 640);
@@ -163,10 +152,8 @@ void PlanDialog::start() {
 }
 
 void PlanDialog::forgetProposal() {
-    const QSignalBlocker quiet(m_list);
-    m_list->clear();
-    m_lineItems.clear();
-    m_leftItems.clear();
+    m_list->forget();
+    m_refusal->tell(QString());
     m_accept->setEnabled(false);
     m_fold->setChecked(false);
     m_fold->setEnabled(false);
@@ -194,96 +181,14 @@ void PlanDialog::showRefusal(const QString& why) {
 
 void PlanDialog::showProposal(const season::Proposal& proposal) {
     setRunning(false);
-    const HouseBook& book = m_planning->book();
-    m_proposal = proposal;
-    const QSignalBlocker quiet(m_list);
-    for (std::size_t i = 0; i < proposal.lines.size(); ++i) addLine(book, i);
-    for (std::size_t i = 0; i < proposal.notPlaced.size(); ++i) addNotPlaced(book, i);
-    for (int column = DayColumn; column < NoteColumn; ++column) m_list->resizeColumnToContents(column);
+    m_list->showProposal(m_planning->book(), proposal);
     countChosen();
     m_fold->setEnabled(!proposal.lines.empty());
     m_list->setFocus();
 }
 
-void PlanDialog::addLine(const HouseBook& book, std::size_t index) {
-    const season::StrikeLine& line = m_proposal.lines[index];
-    QTreeWidgetItem*& item = m_lineItems.emplace_back(nullptr);
-    if (line.change == season::LineChange::Kept) return;
-    item = new QTreeWidgetItem(m_list);
-    item->setText(DayColumn, m_wording.shortDate(line.batch.strikeDay));
-    item->setText(TaxonColumn, text(book.get<Taxon>(line.batch.taxon).name));
-    item->setText(CuttingsColumn, m_wording.number(line.batch.cuttings()));
-    item->setText(PlaceColumn, text(zoneTitle(book, line.stays.front().zone)));
-    item->setText(HeatColumn, line.setPoint ? m_wording.temperature(*line.setPoint) : tr("off"));
-    item->setText(NoteColumn, noteOf(book, line));
-    item->setToolTip(NoteColumn, item->text(NoteColumn));
-    item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
-    item->setCheckState(DayColumn, Qt::Checked);
-}
-
-QString PlanDialog::noteOf(const HouseBook& book, const season::StrikeLine& line) const {
-    QStringList parts;
-    if (line.change == season::LineChange::Moved) {
-        const Batch& before = book.get<Batch>(line.batch.id);
-        const std::vector<const Stay*> stays = staysInOrder(book, before.id);
-        parts << (stays.empty() ? tr("%1, until now without a place").arg(text(before.code))
-                                : tr("%1, until now %2 on %3")
-                                      .arg(text(before.code), text(zoneTitle(book, stays.front()->zone)),
-                                           m_wording.shortDate(before.strikeDay)));
-    }
-    if (line.batch.target) {
-        const Target& target = book.get<Target>(*line.batch.target);
-        parts << tr("target %1 by %2").arg(text(target.name), m_wording.shortDate(target.due));
-    }
-    parts << tr("off the benches on %1").arg(m_wording.shortDate(line.stays.back().to));
-    if (!line.moved.empty()) parts << tr("moved, as %1").arg(told(line.moved, m_wording));
-    if (line.late && line.why.empty()) parts << tr("late");
-    const Celsius ideal = line.batch.recipe.rootZoneIdeal.value;
-    if (line.setPoint == ideal)
-        parts << tr("at its ideal heat");
-    else if (line.setPoint)
-        parts << tr("its ideal heat is %1").arg(m_wording.temperature(ideal));
-    for (const std::string& why : line.why)
-        parts << told(withDates(readKeptWords(why), m_proposal.from), m_wording);
-    return parts.join(tr(", "));
-}
-
-void PlanDialog::addNotPlaced(const HouseBook& book, std::size_t index) {
-    const season::NotPlaced& left = m_proposal.notPlaced[index];
-    auto* item = new QTreeWidgetItem(m_list);
-    m_leftItems.push_back(item);
-    const TaxonId taxon = left.planned ? left.planned->taxon : book.get<Target>(*left.target).taxon;
-    item->setText(DayColumn, tr("no place"));
-    item->setText(TaxonColumn, text(book.get<Taxon>(taxon).name));
-    item->setText(CuttingsColumn, m_wording.locale().toString(static_cast<qlonglong>(left.cuttings)));
-    item->setTextAlignment(CuttingsColumn, Qt::AlignRight | Qt::AlignVCenter);
-    QString why = told(withDates(readKeptWords(left.why.text()), m_proposal.from), m_wording);
-    if (!left.hint.empty()) why += QStringLiteral("; ") + told(left.hint, m_wording);
-    item->setToolTip(NoteColumn, why);
-    if (left.planned) {
-        item->setText(NoteColumn, tr("%1 loses its place and waits: %2").arg(text(left.planned->code), why));
-        item->setCheckState(DayColumn, Qt::Checked);
-        return;
-    }
-    item->setText(NoteColumn, tr("target %1: %2").arg(text(book.get<Target>(*left.target).name), why));
-    item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable);
-}
-
-void PlanDialog::tickAll(Qt::CheckState state) {
-    {
-        const QSignalBlocker quiet(m_list);
-        for (const auto* items : {&m_lineItems, &m_leftItems})
-            for (QTreeWidgetItem* item : *items)
-                if (item && item->flags() & Qt::ItemIsUserCheckable &&
-                    item->data(DayColumn, Qt::CheckStateRole).isValid())
-                    item->setCheckState(DayColumn, state);
-    }
-    m_list->viewport()->update();
-    if (m_list->topLevelItemCount() > 0) countChosen();
-}
-
 QString PlanDialog::nextWords() const {
-    for (const season::TargetNeed& need : m_proposal.waiting)
+    for (const season::TargetNeed& need : m_list->proposal().waiting)
         if (need.state == season::NeedState::Later)
             return u' ' +
                    tr("Next comes target %1: its wood (%2) is right from %3 to %4. With %3 as the first "
@@ -296,17 +201,21 @@ QString PlanDialog::nextWords() const {
 }
 
 void PlanDialog::countChosen() {
-    int tickable = 0;
-    int ticked = 0;
-    for (int row = 0; row < m_list->topLevelItemCount(); ++row) {
-        const QTreeWidgetItem* item = m_list->topLevelItem(row);
-        if (!(item->flags() & Qt::ItemIsUserCheckable)) continue;
-        ++tickable;
-        if (item->checkState(DayColumn) == Qt::Checked) ++ticked;
+    const int ticked = m_list->ticked();
+    const int kept = m_list->kept();
+    m_refusal->tell(Outcome());
+    std::optional<Command> chosen;
+    if (ticked > 0) {
+        chosen = command();
+        // The book may be another one by now than it was planned on.
+        HouseBook tried = m_book;
+        if (const auto change = tried.perform(*chosen); !change) {
+            m_refusal->tell(change.refusal());
+            chosen.reset();
+        }
     }
-    m_accept->setEnabled(ticked > 0);
-    Q_EMIT chosenChanged(ticked > 0 ? std::optional(command()) : std::nullopt);
-    const auto kept = static_cast<int>(std::count(m_lineItems.begin(), m_lineItems.end(), nullptr));
+    m_accept->setEnabled(chosen.has_value());
+    Q_EMIT chosenChanged(chosen);
     if (m_list->topLevelItemCount() == 0) {
         m_state->setText(
             kept > 0 ? tr("Nothing is better than what is planned. Batches that stay as they are: %1.")
@@ -316,34 +225,31 @@ void PlanDialog::countChosen() {
                            nextWords());
         return;
     }
-    const QString quality = told(m_proposal.quality(), m_wording);
-    QString words = (m_proposal.cuttingsWanted == 1 ? tr("%1 of %2 cutting has a place")
-                                                    : tr("%1 of %2 cuttings have a place"))
-                        .arg(m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsPlaced)),
-                             m_wording.locale().toString(static_cast<qlonglong>(m_proposal.cuttingsWanted)));
+    const season::Proposal& proposal = m_list->proposal();
+    const QString quality = told(proposal.quality(), m_wording);
+    QString words = (proposal.cuttingsWanted == 1 ? tr("%1 of %2 cutting has a place")
+                                                  : tr("%1 of %2 cuttings have a place"))
+                        .arg(m_wording.locale().toString(static_cast<qlonglong>(proposal.cuttingsPlaced)),
+                             m_wording.locale().toString(static_cast<qlonglong>(proposal.cuttingsWanted)));
     if (!quality.isEmpty()) words += tr("; the plan is %1").arg(quality);
     if (kept > 0) words += tr("; planned before and kept: %1").arg(m_wording.number(kept));
-    m_state->setText(words +
-                     (tickable == 1 ? tr(". Ticked: %1 of %2 batch.") : tr(". Ticked: %1 of %2 batches."))
-                         .arg(m_wording.number(ticked), m_wording.number(tickable)));
+    const int tickable = m_list->tickable();
+    words += (tickable == 1 ? tr(". Ticked: %1 of %2 batch.") : tr(". Ticked: %1 of %2 batches."))
+                 .arg(m_wording.number(ticked), m_wording.number(tickable));
+    if (!m_list->alongWords().isEmpty()) words += u' ' + m_list->alongWords();
+    m_state->setText(words);
 }
 
-season::Proposal PlanDialog::chosen() const {
-    const auto ticked = [](const QTreeWidgetItem* item) {
-        return !item || item->checkState(DayColumn) == Qt::Checked;
-    };
-    season::Proposal chosen = m_proposal;
-    chosen.lines.clear();
-    chosen.notPlaced.clear();
-    for (std::size_t i = 0; i < m_proposal.lines.size(); ++i)
-        if (ticked(m_lineItems[i])) chosen.lines.push_back(m_proposal.lines[i]);
-    for (std::size_t i = 0; i < m_proposal.notPlaced.size(); ++i)
-        if (ticked(m_leftItems[i])) chosen.notPlaced.push_back(m_proposal.notPlaced[i]);
-    return chosen;
+void PlanDialog::accept() {
+    if (!m_accept->isEnabled()) return;
+    const Outcome refusal = m_performer(command());
+    if (!refusal) return QDialog::accept();
+    m_fold->setChecked(false);
+    m_refusal->tell(refusal);
 }
 
 Command PlanDialog::command() const {
-    return chosen().command();
+    return m_list->chosen().command();
 }
 
 } // namespace warmbench::ui

@@ -4,6 +4,8 @@
 #include "ui/plan/planning.h"
 #include "ui/words/wording.h"
 
+#include <functional>
+
 #include <QDialog>
 
 class QCheckBox;
@@ -12,26 +14,33 @@ class QDoubleSpinBox;
 class QLabel;
 class QPushButton;
 class QSpinBox;
-class QTreeWidget;
-class QTreeWidgetItem;
 
 namespace warmbench::ui {
 
+class ProposalList;
+class TroubleLabel;
+
 /// Asks for the days to plan, runs the planner with its progress in sight, and shows the proposal as a list
-/// from which batches may be left out. Nothing is in the book until its command is performed.
+/// from which batches may be left out. It closes only once what is ticked is in the book; a refusal is told
+/// in it, with all ticks as they are.
 class PlanDialog : public QDialog {
     Q_OBJECT
 public:
-    /// `book` is copied each time planning starts; both must outlive the dialog.
+    using Performer = std::function<Outcome(const Command&)>;
+
+    /// `book` is copied each time planning starts; both must outlive the dialog. `performer` puts what is
+    /// accepted into the book.
     PlanDialog(const HouseBook& book, const RecipeLibrary& library, Day from, const Wording& wording,
-               QWidget* parent = nullptr);
+               Performer performer, QWidget* parent = nullptr);
     ~PlanDialog() override;
 
-    /// What was accepted, as one command; meaningful once the dialog was accepted.
+    /// What is ticked, as one command.
     [[nodiscard]] Command command() const;
+    void accept() override;
 
 Q_SIGNALS:
-    /// What is ticked, each time that changes; nothing while no proposal is shown or nothing of it is ticked.
+    /// What is ticked, each time that changes; nothing while no proposal is shown, nothing of it
+    /// is ticked, or the book refuses it.
     void chosenChanged(const std::optional<warmbench::Command>& command);
 
 private:
@@ -43,22 +52,14 @@ private:
     void forgetProposal();
     void showRefusal(const QString& why);
     void setRunning(bool running);
-    void tickAll(Qt::CheckState state);
     void countChosen();
     /// Which target can be planned next, and for when; empty where none waits for its season.
     [[nodiscard]] QString nextWords() const;
-    void addLine(const HouseBook& book, std::size_t index);
-    void addNotPlaced(const HouseBook& book, std::size_t index);
-    [[nodiscard]] QString noteOf(const HouseBook& book, const season::StrikeLine& line) const;
-    /// The proposal without what is not ticked.
-    [[nodiscard]] season::Proposal chosen() const;
 
     const HouseBook& m_book;
     const RecipeLibrary& m_library;
     Wording m_wording;
-    season::Proposal m_proposal;
-    std::vector<QTreeWidgetItem*> m_lineItems; ///< by line of the proposal; null for those kept
-    std::vector<QTreeWidgetItem*> m_leftItems; ///< by what has no place
+    Performer m_performer;
     std::unique_ptr<Planning> m_planning;
 
     QWidget* m_asked; ///< the form
@@ -73,7 +74,8 @@ private:
     QPushButton* m_accept;
     QRect m_unfolded;
     QLabel* m_state;
-    QTreeWidget* m_list;
+    TroubleLabel* m_refusal;
+    ProposalList* m_list;
 };
 
 } // namespace warmbench::ui

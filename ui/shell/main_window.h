@@ -133,6 +133,8 @@ private:
     void openDrafts();
     void goOnWith(const Draft& draft);
     void planDays();
+    /// Puts what is ticked of the proposal shown into the book; refused, it stays shown.
+    Outcome acceptPlan(const Command& command);
     void printOnPaper();
     void chooseFileToCreate();
     void chooseFileToOpen();

@@ -10,6 +10,7 @@
 #include <QApplication>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QLabel>
 #include <QMessageBox>
 #include <QStackedWidget>
 #include <QStatusBar>
@@ -64,17 +65,32 @@ void MainWindow::planDays() {
         m_plan->activateWindow();
         return;
     }
-    m_plan = new PlanDialog(m_session->book(), m_opener.recipes(), day(), m_wording, this);
+    m_plan = new PlanDialog(
+        m_session->book(), m_opener.recipes(), day(), m_wording,
+        [this](const Command& command) { return acceptPlan(command); }, this);
     m_plan->setAttribute(Qt::WA_DeleteOnClose);
     connect(m_plan, &PlanDialog::chosenChanged, this, &MainWindow::showProposed);
-    connect(m_plan, &QDialog::finished, this, [this, dialog = m_plan.data()](int result) {
-        const auto command = result == QDialog::Accepted ? std::optional(dialog->command()) : std::nullopt;
+    connect(m_plan, &QDialog::finished, this, [this] {
         m_plan = nullptr;
         showProposed(std::nullopt);
-        if (command) performOnMap(*command);
     });
     m_plan->show();
     updateActions();
+}
+
+Outcome MainWindow::acceptPlan(const Command& command) {
+    auto proposed = std::exchange(m_proposed, std::nullopt);
+    m_forecasts.forget(); // they are of what is proposed
+    Outcome refusal = perform(command);
+    if (refusal) {
+        m_proposed = std::move(proposed);
+        m_forecasts.forget();
+        showBook();
+        return refusal;
+    }
+    m_proposedWords->hide();
+    m_house->tell({});
+    return std::nullopt;
 }
 
 void MainWindow::printOnPaper() {

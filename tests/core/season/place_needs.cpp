@@ -1,0 +1,39 @@
+#include "core/season/place_needs.h"
+
+#include "tests/core/season/place_swap.h"
+
+#include <catch2/catch.hpp>
+
+using namespace warmbench;
+using namespace warmbench::season;
+using warmbench::testing::PlaceSwap;
+
+TEST_CASE(
+    "A batch needs the place of the one that stands on its slots until it moves, and of those behind it") {
+    const PlaceSwap swap;
+    const PlaceNeeds needs(swap.nursery.book, swap.proposal);
+    using Things = std::vector<std::size_t>;
+    // The third moves to the second's slots, the second to the first's, and the first loses its place.
+    CHECK(needs.neededBy(PlaceSwap::third) == Things{PlaceSwap::second, PlaceSwap::third, PlaceSwap::first});
+    CHECK(needs.neededBy(PlaceSwap::second) == Things{PlaceSwap::second, PlaceSwap::first});
+    CHECK(needs.neededBy(PlaceSwap::first) == Things{PlaceSwap::first});
+    CHECK(needs.needing(PlaceSwap::first) == Things{PlaceSwap::second, PlaceSwap::third, PlaceSwap::first});
+    CHECK(needs.needing(PlaceSwap::third) == Things{PlaceSwap::third});
+    CHECK(needs.neededBy(PlaceSwap::fresh) == Things{PlaceSwap::fresh});
+}
+
+TEST_CASE("A proposal is accepted in part where all that needs a place left out is left out with it") {
+    const PlaceSwap swap;
+    const PlaceNeeds needs(swap.nursery.book, swap.proposal);
+    for (std::size_t left = 0; left < PlaceSwap::things; ++left) {
+        CAPTURE(left);
+        std::vector<bool> taken(PlaceSwap::things, true);
+        taken[left] = false;
+        HouseBook book = swap.nursery.book;
+        CHECK(static_cast<bool>(book.perform(swap.proposal.only(taken).command())) ==
+              (needs.needing(left).size() == 1));
+        for (const std::size_t one : needs.needing(left)) taken[one] = false;
+        book = swap.nursery.book;
+        CHECK(book.perform(swap.proposal.only(taken).command()));
+    }
+}
