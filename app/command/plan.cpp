@@ -179,8 +179,10 @@ void addPlan(CLI::App& program, Work& work) {
         ->capture_default_str();
     addWholeNumber(*call, "--rounds", options->rounds, atLeast(1),
                    "Rounds of search in place of time: the same plan on every machine");
-    call->add_flag("--again", options->again,
-                   "Let batches that are planned and not struck move, where that saves more than it costs");
+    call->add_flag(
+        "--again", options->again,
+        "Let batches that are planned and not struck move, where that saves more than it costs; "
+        "those with an earlier day than the first, or with no place, are planned anew in any case");
     call->add_option("--change-cost", options->changeCost, "With --again: what moving one batch counts as")
         ->capture_default_str();
     call->add_option("--keep", options->keep, "Keep problem.json and answer.json in this folder");

@@ -39,10 +39,15 @@ std::string heatWords(const std::optional<Celsius>& setPoint) {
 }
 
 /// What is different from how a batch was planned before.
-std::string movedWords(const HouseBook& book, const season::StrikeLine& line) {
+std::string movedWords(const HouseBook& book, const season::StrikeLine& line, Day from) {
     const Batch& before = book.get<Batch>(line.batch.id);
+    const bool slipped = before.strikeDay < from;
+    // What should have been struck before the days planned moves in any case.
     std::string words = "moved";
-    if (before.strikeDay != line.batch.strikeDay) words += " from " + before.strikeDay.iso();
+    if (slipped)
+        words = "not struck on " + before.strikeDay.iso();
+    else if (before.strikeDay != line.batch.strikeDay)
+        words += " from " + before.strikeDay.iso();
     const std::vector<const Stay*> stays = staysInOrder(book, before.id);
     if (stays.empty()) return words + ": it had no place";
     if (stays.front()->zone != line.stays.front().zone)
@@ -51,7 +56,7 @@ std::string movedWords(const HouseBook& book, const season::StrikeLine& line) {
     return words;
 }
 
-void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine& line) {
+void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine& line, Day from) {
     const Batch& batch = line.batch;
     const Recipe& recipe = batch.recipe;
     const Stay& rooting = line.stays.front();
@@ -69,7 +74,7 @@ void sayLine(std::ostream& out, const HouseBook& book, const season::StrikeLine&
         out << ", then " << placeWords(book, line.stays[1].zone) << " to " << line.stays[1].to.iso();
     if (batch.target) out << "; for " << book.get<Target>(*batch.target).name;
     if (line.late) out << ", late: wanted by " << book.get<Target>(*batch.target).due.iso();
-    if (line.change == season::LineChange::Moved) out << "; " << movedWords(book, line);
+    if (line.change == season::LineChange::Moved) out << "; " << movedWords(book, line, from);
     if (line.change == season::LineChange::Kept) out << "; as planned before";
     out << '\n';
     for (const std::string& why : line.why) out << "      " << why << '\n';
@@ -172,7 +177,7 @@ std::string planWords(const HouseBook& book, const season::Proposal& proposal, c
                 << dayWords(*day) << ": "
                 << counted(static_cast<std::size_t>(cuttings), "cutting", "cuttings") << "\n";
         }
-        sayLine(out, book, line);
+        sayLine(out, book, line, proposal.from);
     }
     sayMats(out, book, proposal);
     out << "\nNot in the plan\n";

@@ -116,7 +116,13 @@ public:
         part.id = planned.code;
         part.again = planned.id;
         part.target = planned.target;
-        part.way = *wayOfPlanned(m_book, planned, target ? target->due : Day::last(), request);
+        const auto way = wayOfPlanned(m_book, planned, target ? target->due : Day::last(), request);
+        if (!way) {
+            m_month.shortfalls.push_back(
+                {planned.target, planned.id, planned.cuttings(), way.refusal().what});
+            return;
+        }
+        part.way = *way;
         part.stock = planned.stock;
         part.containerType = planned.containerType;
         part.containers = static_cast<int>(planned.containers.size());
@@ -163,7 +169,7 @@ public:
 
 private:
     void fallShort(const TargetNeed& need, std::int64_t cuttings, Phrase why) {
-        m_month.shortfalls.push_back({need.target, cuttings, std::move(why)});
+        m_month.shortfalls.push_back({need.target, {}, cuttings, std::move(why)});
     }
 
     [[nodiscard]] bool fitsSomewhere(const ContainerType& type) const {
@@ -276,6 +282,8 @@ std::int64_t MonthProblem::cuttingsWanted() const {
         if (need.way) wanted += need.way->cuttings;
     for (const BatchPart& part : parts)
         if (part.again) wanted += part.cuttings;
+    for (const Shortfall& shortfall : shortfalls)
+        if (shortfall.again) wanted += shortfall.cuttings;
     return wanted;
 }
 
@@ -309,8 +317,13 @@ MonthProblem monthProblem(const HouseBook& book, const RecipeLibrary& library, c
     addStandingStays(problem, rest, zoneIndex, request.from, ends);
     month.firstPart = problem.batches.size();
     PartMaker maker(rest, month);
-    for (const BatchId id : again)
-        maker.makeAgain(book.get<Batch>(id), request, placedStays(book, id, zoneIndex, request.from));
+    for (const BatchId id : again) {
+        const Batch& batch = book.get<Batch>(id);
+        maker.makeAgain(batch, request,
+                        canStayAsPlanned(book, batch, request.from)
+                            ? placedStays(book, id, zoneIndex, request.from)
+                            : std::vector<planner::PlacedStay>());
+    }
     for (std::size_t index = 0; index < month.needs.size(); ++index)
         if (month.needs[index].way) maker.make(index);
     if (std::any_of(problem.batches.begin(), problem.batches.end(),

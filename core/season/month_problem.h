@@ -19,9 +19,11 @@ struct BatchPart {
     std::int64_t cuttings = 0;
 };
 
-/// Cuttings of a target that are not even put to the planner, and why.
+/// Cuttings of a target, or of a batch that was to be planned again, that are not even put to the planner,
+/// and why.
 struct Shortfall {
-    TargetId target;
+    std::optional<TargetId> target;
+    std::optional<BatchId> again;
     std::int64_t cuttings = 0;
     Phrase why;
 };
@@ -52,7 +54,8 @@ struct MonthProblem {
 /// the stocks that give most. A batch roots until nine of ten that will root have rooted, then weans and
 /// grows on under no cover until it is potted on. Its value is the worth of its share of the target's plants.
 /// Batches that the request lets be planned again are taken out of the book's stays, stocks and hands, and
-/// join them with their own recipes, stocks and containers and with their places as the plan before.
+/// join them with their own recipes, stocks and containers, and with their places as the plan before where
+/// they can stay there.
 /// The horizon reaches past the last strike day by as long as the batches stand, at most `longestHorizon`
 /// days in all.
 [[nodiscard]] MonthProblem monthProblem(const HouseBook& book, const RecipeLibrary& library,

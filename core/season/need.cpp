@@ -13,12 +13,8 @@ namespace {
 
 /// Slots are held until this share of the cuttings that will root has rooted.
 constexpr double readyShare = 0.9;
-/// A batch that would be ready so many days after the date is still worth striking.
-constexpr int mostDaysLate = 28;
 /// A target is not put off to a later season that leaves fewer days than this to spare.
 constexpr int daysToSpare = 14;
-/// Looked ahead for the next time at which a wood is right; a season comes once a year.
-constexpr int daysOfAYear = 366;
 
 /// How one recipe could meet a date, before the number of cuttings is known.
 struct Chance {

@@ -19,13 +19,19 @@ struct PlanRequest {
     int days = 28;              ///< days on which may be struck
     int surenessPermille = 900; ///< with which each target is to be met
     /// Batches that are planned for these days and not struck yet may be planned again, at this cost of each
-    /// that stands elsewhere or at another time than before; nothing: they stay as they are.
+    /// that stands elsewhere or at another time than before; those planned for days before these, and those
+    /// that wait for a place, are planned again at no cost. Nothing: they stay as they are.
     std::optional<Money> changeCost{};
 };
 
 /// What a change has to be worth before a plan that people have begun to work by is turned over: a start,
 /// common practice, no source.
 inline constexpr Money usualChangeCost{500};
+
+/// A batch that would be ready so many days after the date is still worth striking.
+inline constexpr int mostDaysLate = 28;
+/// Looked ahead for the next time at which a wood is right; a season comes once a year.
+inline constexpr int daysOfAYear = 366;
 
 /// How a target can be met: a recipe, the days on which its cuttings may be struck, and how many.
 struct Way {

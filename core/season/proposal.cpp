@@ -2,6 +2,7 @@
 
 #include "core/book/query.h"
 #include "core/quantity/decimal.h"
+#include "core/season/planned_again.h"
 
 #include <algorithm>
 #include <cmath>
@@ -88,8 +89,7 @@ Batch batchOf(const HouseBook& book, const BatchPart& part, Day strikeDay) {
 }
 
 /// Why a batch does not stand where it was planned to.
-Phrase whyMoved(const HouseBook& book, const MonthProblem& month, const planner::Batch& planned, BatchId id) {
-    if (staysInOrder(book, id).empty()) return {};
+Phrase whyMoved(const MonthProblem& month, const planner::Batch& planned) {
     const auto& previous = planned.previous;
     if (!previous || previous->empty() || previous->front().from < planned.strikeFirst ||
         previous->front().from > planned.strikeLast)
@@ -109,12 +109,13 @@ StrikeLine lineFrom(const HouseBook& book, const MonthProblem& month, const plan
     line.batch = batchOf(book, part, month.from + placed.strikeDay);
     for (std::size_t i = 0; i < placed.stays.size(); ++i)
         line.stays.push_back(stayFrom(placed.stays[i], month, stageOf(i, part.way.recipe), line.batch));
-    if (part.again)
+    if (part.again) {
+        const Batch& before = book.get<Batch>(*part.again);
         line.change =
-            keepPlaces(line.stays, staysInOrder(book, *part.again)) ? LineChange::Kept : LineChange::Moved;
-    if (line.change == LineChange::Moved)
-        line.moved =
-            whyMoved(book, month, month.problem.batches[static_cast<std::size_t>(placed.batch)], *part.again);
+            keepPlaces(line.stays, staysInOrder(book, before.id)) ? LineChange::Kept : LineChange::Moved;
+        if (line.change == LineChange::Moved && canStayAsPlanned(book, before, month.from))
+            line.moved = whyMoved(month, month.problem.batches[static_cast<std::size_t>(placed.batch)]);
+    }
     line.setPoint = setPointOf(month.problem, answer, placed.stays.front().zone, placed.strikeDay);
     line.late = part.target && line.stays.back().to > book.get<Target>(*part.target).due;
     return line;
@@ -178,16 +179,18 @@ Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const pl
                          return std::make_tuple(a.batch.strikeDay, a.stays.front().zone) <
                                 std::make_tuple(b.batch.strikeDay, b.stays.front().zone);
                      });
+    const auto plannedBefore = [&](std::optional<BatchId> again) {
+        return again ? std::optional<Batch>(book.get<Batch>(*again)) : std::optional<Batch>();
+    };
     for (const planner::UnplacedBatch& unplaced : answer.unplaced) {
         const BatchPart& part = month.partOf(unplaced.batch);
-        const auto planned =
-            part.again ? std::optional<Batch>(book.get<Batch>(*part.again)) : std::optional<Batch>();
-        proposal.notPlaced.push_back(
-            {part.target, planned, part.cuttings, unplaced.reason, worthHint(book, month, unplaced)});
+        proposal.notPlaced.push_back({part.target, plannedBefore(part.again), part.cuttings, unplaced.reason,
+                                      worthHint(book, month, unplaced)});
     }
     proposal.notPlaced = saidOnce(proposal.notPlaced);
     for (const Shortfall& shortfall : month.shortfalls)
-        proposal.notPlaced.push_back({shortfall.target, {}, shortfall.cuttings, shortfall.why, {}});
+        proposal.notPlaced.push_back(
+            {shortfall.target, plannedBefore(shortfall.again), shortfall.cuttings, shortfall.why, {}});
     for (const TargetNeed& need : month.needs)
         if (need.missing > 0 && !need.way) proposal.waiting.push_back(need);
     std::stable_sort(proposal.waiting.begin(), proposal.waiting.end(),

@@ -25,7 +25,7 @@ struct StrikeLine {
     std::optional<Celsius> setPoint; ///< of the zone in which it roots; nothing when its mat is off
     bool late = false;               ///< potted on after the target's date
     std::vector<std::string> why;    ///< what it loses by being late or off its ideal heat, and why, in words
-    Phrase moved;                    ///< of one that is moved: why
+    Phrase moved; ///< why it is moved; empty where its day was over, or not all of it had a place
 };
 
 /// Something that was wanted, or planned before, and has no place in the plan.

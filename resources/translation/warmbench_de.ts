@@ -703,6 +703,10 @@
         <translation>%1, nächste frei am %2</translation>
     </message>
     <message>
+        <source>%1, not struck on %2</source>
+        <translation>%1, am %2 nicht gesteckt</translation>
+    </message>
+    <message>
         <source>%1, row %2, column %3</source>
         <translation>%1, Reihe %2, Spalte %3</translation>
     </message>
@@ -1998,8 +2002,8 @@
         <translation>Fällig: %1. Eingabe härtet ab oder geht zum Zählen fürs Topfen</translation>
     </message>
     <message>
-        <source>Each move has to save more than %1.</source>
-        <translation>Jeder Umzug muss mehr als %1 sparen.</translation>
+        <source>Each move has to save more than %1. Batches that should have been struck before the first day, and those without a place, are planned anew in any case.</source>
+        <translation>Jeder Umzug muss mehr als %1 sparen. Partien, die vor dem ersten Tag hätten gesteckt werden sollen, und solche ohne Platz werden auf jeden Fall neu geplant.</translation>
     </message>
     <message>
         <source>Empty box: plants wanted. Filled: plants potted on.</source>
@@ -5228,6 +5232,18 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>it was looked at on %1 in both books: %2 here, %3 in the copy</source>
         <translation>am %1 wurde in beiden Büchern nachgesehen: hier %2, in der Kopie %3</translation>
+    </message>
+    <message>
+        <source>it was not struck on %1, and its %2 is never right</source>
+        <translation>sie wurde am %1 nicht gesteckt, und das Holz (%2) ist nie richtig</translation>
+    </message>
+    <message>
+        <source>it was not struck on %1, and its %2 is right again from %3 on only</source>
+        <translation>sie wurde am %1 nicht gesteckt, und das Holz (%2) ist erst ab %3 wieder richtig</translation>
+    </message>
+    <message>
+        <source>it was not struck on %1, and would be ready on %2 now, %3 days after its target's date; give the target a later date</source>
+        <translation>sie wurde am %1 nicht gesteckt und wäre jetzt am %2 fertig, %3 Tage nach dem Termin ihres Ziels; geben Sie dem Ziel einen späteren Termin</translation>
     </message>
     <message>
         <source>it was opened for reading only</source>

@@ -125,6 +125,26 @@ TEST_CASE("Planned batches move from the window only when she lets them, and los
     CHECK_FALSE(nursery.book.all<Batch>().empty());
 }
 
+TEST_CASE("Batches that were not struck on their day are planned anew, and the window says so") {
+    SeasonBook nursery;
+    nursery.want(60, on(12, 20));
+    ShownPlan first(nursery.book, on(8, 1));
+    first.plan();
+    REQUIRE(nursery.book.perform(first.dialog.command()));
+    const Batch before = nursery.book.all<Batch>().begin()->second;
+
+    ShownPlan later(nursery.book, before.strikeDay + 1);
+    later.child<QCheckBox>("planAgain")->setChecked(true);
+    later.plan();
+    auto* list = later.child<QTreeWidget>("planList");
+    REQUIRE(list->topLevelItemCount() > 0);
+    const QString note = list->topLevelItem(0)->text(5);
+    CHECK(note.contains(text(before.code) + ", not struck on " + Wording().shortDate(before.strikeDay)));
+    CHECK_FALSE(note.contains("which costs less"));
+    REQUIRE(nursery.book.perform(later.dialog.command()));
+    CHECK(nursery.book.get<Batch>(before.id).strikeDay > before.strikeDay);
+}
+
 TEST_CASE("With no targets the window says that nothing is to be planned, and accepts nothing") {
     SeasonBook nursery;
     ShownPlan shown(nursery.book, on(8, 1));

@@ -74,7 +74,8 @@ void PlanDialog::build(Day from) {
     form->addRow(tr("&Time to search"), m_seconds);
     form->addRow({}, m_again);
     m_again->setObjectName(QStringLiteral("planAgain"));
-    m_again->setToolTip(tr("Each move has to save more than %1.")
+    m_again->setToolTip(tr("Each move has to save more than %1. Batches that should have been struck before "
+                           "the first day, and those without a place, are planned anew in any case.")
                             .arg(m_wording.locale().toString(season::usualChangeCost.units(), 'f', 2)));
 
     m_state->setWordWrap(true);

@@ -84,10 +84,13 @@ QString ProposalList::noteOf(const HouseBook& book, const season::StrikeLine& li
     if (line.change == season::LineChange::Moved) {
         const Batch& before = book.get<Batch>(line.batch.id);
         const std::vector<const Stay*> stays = staysInOrder(book, before.id);
-        parts << (stays.empty() ? tr("%1, until now without a place").arg(text(before.code))
-                                : tr("%1, until now %2 on %3")
-                                      .arg(text(before.code), text(zoneTitle(book, stays.front()->zone)),
-                                           m_wording.shortDate(before.strikeDay)));
+        if (before.strikeDay < m_proposal.from)
+            parts << tr("%1, not struck on %2").arg(text(before.code), m_wording.shortDate(before.strikeDay));
+        else
+            parts << (stays.empty() ? tr("%1, until now without a place").arg(text(before.code))
+                                    : tr("%1, until now %2 on %3")
+                                          .arg(text(before.code), text(zoneTitle(book, stays.front()->zone)),
+                                               m_wording.shortDate(before.strikeDay)));
     }
     if (line.batch.target) {
         const Target& target = book.get<Target>(*line.batch.target);

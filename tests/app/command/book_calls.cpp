@@ -62,6 +62,43 @@ TEST_CASE("The sample nursery's next month is planned, verified, accepted, and t
               .error.find("--change-cost: found -1") != std::string::npos);
 }
 
+TEST_CASE("Planned again from a later day, batches that slipped are planned anew and none is left unsaid") {
+    const TemporaryFolder folder;
+    const std::string book = (folder.path() / "nursery.warmbench").string();
+    REQUIRE(runWith({"new", book, "--from", sample()}).status == 0);
+    const ProgramRun planned = runWith(
+        {"plan", book, "--from", "2026-12-01", "--days", "28", "--rounds", "500", "--json", "--accept"});
+    REQUIRE(planned.status == 0);
+    std::size_t slipped = 0;
+    const auto plan = nlohmann::json::parse(planned.out);
+    for (const auto& strike : plan["strikes"]) slipped += strike["day"] < "2026-12-07" ? 1 : 0;
+    REQUIRE(slipped > 0);
+
+    const auto again = [&](const char* from, std::initializer_list<std::string> more) {
+        std::vector<std::string> call{"plan", book,       "--from", from,     "--days",
+                                      "28",   "--rounds", "500",    "--again"};
+        call.insert(call.end(), more);
+        return runWith(call);
+    };
+    const auto replan = nlohmann::json::parse(again("2026-12-07", {"--json"}).out);
+    std::size_t placed = 0;
+    std::size_t waiting = 0;
+    for (const auto& strike : replan["strikes"]) {
+        CHECK(strike["day"] >= "2026-12-07");
+        placed += strike["change"] != "new" ? 1 : 0;
+    }
+    for (const auto& one : replan["not_placed"]) waiting += one["batch"].is_null() ? 0 : 1;
+    CHECK(placed + waiting == plan["strikes"].size());
+    CHECK(has(again("2026-12-07", {}).out, "; not struck on 2026-12-01"));
+    // In summer no wood of theirs is right; each is named with the reason.
+    const ProgramRun summer = again("2027-06-01", {});
+    CHECK(has(summer.out, ": it was not struck on 2026-12-01, and "));
+    CHECK(has(summer.out, "; it stays planned, without a place"));
+    REQUIRE(again("2026-12-07", {"--accept"}).status == 0);
+    CHECK(runWith({"check", book}).status == 0);
+    CHECK_FALSE(has(again("2026-12-07", {}).out, "not struck on"));
+}
+
 TEST_CASE("A plan that was looked at is accepted as it was, by the call that it ends with") {
     const TemporaryFolder folder;
     const std::string book = (folder.path() / "sample.warmbench").string();

@@ -134,9 +134,108 @@ TEST_CASE("Only batches planned for the days asked for are planned again") {
     const std::size_t all = nursery.book.all<Batch>().size();
     CHECK(plannedAgain(nursery.book, augustAgain(Money{0})).size() == all);
     CHECK(plannedAgain(nursery.book, {on(8, 2), 28, 900, {}}).empty());
-    CHECK(plannedAgain(nursery.book, {on(9, 1), 28, 900, Money{0}}).empty());
+    CHECK(plannedAgain(nursery.book, {on(7, 1), 28, 900, Money{0}}).empty());
     HouseBook struck = nursery.book;
     const Batch& first = struck.all<Batch>().begin()->second;
     REQUIRE(struck.perform(Command{StrikeBatch{first.id, first.strikeDay}}));
     CHECK(plannedAgain(struck, augustAgain(Money{0})).size() == all - 1);
+}
+
+TEST_CASE("Planned batches whose day has slipped by are planned anew, at no cost, and stay themselves") {
+    SeasonBook nursery = withPlan();
+    nursery.want(30, on(12, 20));
+    REQUIRE(nursery.book.perform(plannedFor(nursery.book, {on(8, 2), 28, 900, {}}).command()));
+    const HouseBook before = nursery.book;
+    REQUIRE(before.all<Batch>().size() >= 2);
+    const PlanRequest later{on(9, 1), 28, 900, usualChangeCost};
+    for (const auto& [id, batch] : before.all<Batch>()) REQUIRE(batch.strikeDay < later.from);
+    CHECK(plannedAgain(before, later).size() == before.all<Batch>().size());
+    const Proposal proposal = plannedFor(before, later);
+    REQUIRE(proposal.lines.size() == before.all<Batch>().size());
+    CHECK(proposal.changes() == proposal.lines.size());
+    CHECK(proposal.cost.changes == 0);
+    for (const StrikeLine& line : proposal.lines) {
+        CHECK(line.change == LineChange::Moved);
+        CHECK(line.moved.empty());
+        CHECK(line.batch.strikeDay >= later.from);
+    }
+    REQUIRE(nursery.book.perform(proposal.command()));
+    CHECK(audit(nursery.book).empty());
+    REQUIRE(nursery.book.all<Batch>().size() == before.all<Batch>().size());
+    for (const auto& [id, batch] : nursery.book.all<Batch>()) {
+        const Batch& was = before.get<Batch>(id);
+        CHECK(batch.target == was.target);
+        CHECK(batch.stock == was.stock);
+        CHECK(batch.containers == was.containers);
+        CHECK(batch.strikeDay >= later.from);
+        CHECK(staysInOrder(nursery.book, id).front()->from == batch.strikeDay);
+    }
+}
+
+TEST_CASE("A batch that has slipped is struck at a cost of some days late, or not where that is too many") {
+    SeasonBook nursery = withPlan();
+    const auto& [id, target] = *nursery.book.all<Target>().begin();
+    const auto way = wayBy(nursery.book.all<Batch>().begin()->second.recipe);
+    const PlanRequest later{on(9, 1), 28, 900, usualChangeCost};
+    const auto wantedBy = [&](Day due) {
+        Target sooner = target;
+        sooner.due = due;
+        HouseBook book = nursery.book;
+        REQUIRE(book.perform(Command{Put<Target>{sooner}}));
+        return plannedFor(book, later);
+    };
+    const Proposal late = wantedBy(later.from + (way->daysToReady - mostDaysLate));
+    CHECK(late.notPlaced.empty());
+    REQUIRE_FALSE(late.lines.empty());
+    for (const StrikeLine& line : late.lines) {
+        CHECK(line.late);
+        CHECK(line.batch.strikeDay <= later.from + 6);
+    }
+    const Proposal tooLate = wantedBy(later.from + (way->daysToReady - mostDaysLate - 1));
+    CHECK(tooLate.lines.empty());
+    REQUIRE(tooLate.notPlaced.size() == nursery.book.all<Batch>().size());
+    const NotPlaced& one = tooLate.notPlaced.front();
+    REQUIRE(one.planned);
+    CHECK(one.target == id);
+    CHECK(one.why.text().find("it was not struck on " + one.planned->strikeDay.iso()) == 0);
+    CHECK(one.why.text().find("29 days after its target's date; give the target a later date") !=
+          std::string::npos);
+}
+
+TEST_CASE(
+    "A batch that has slipped out of its season loses its place, and the plan says until when it waits") {
+    SeasonBook nursery = withPlan();
+    const PlanRequest winter{on(12, 1), 28, 900, usualChangeCost};
+    const Proposal proposal = plannedFor(nursery.book, winter);
+    CHECK(proposal.lines.empty());
+    const std::size_t batches = nursery.book.all<Batch>().size();
+    REQUIRE(proposal.notPlaced.size() == batches);
+    CHECK(proposal.cuttingsWanted > 0);
+    const NotPlaced& one = proposal.notPlaced.front();
+    CHECK(one.why.text() == "it was not struck on " + one.planned->strikeDay.iso() +
+                                ", and its semi-ripe is right again from 2028-07-15 on only");
+    REQUIRE(nursery.book.perform(proposal.command()));
+    CHECK(nursery.book.all<Stay>().empty());
+    CHECK(nursery.book.all<Batch>().size() == batches);
+}
+
+TEST_CASE("A batch of which some containers have no place any more is planned as a whole, at no cost") {
+    SeasonBook nursery = withPlan();
+    const auto found = std::find_if(nursery.book.all<Batch>().begin(), nursery.book.all<Batch>().end(),
+                                    [](const auto& entry) { return entry.second.containers.size() > 1; });
+    REQUIRE(found != nursery.book.all<Batch>().end());
+    const BatchId id = found->first;
+    const Day from = found->second.strikeDay;
+    CHECK(canStayAsPlanned(nursery.book, found->second, from));
+    for (const Stay* stay : staysInOrder(nursery.book, id)) {
+        std::vector<Place> places = stay->places;
+        places.pop_back();
+        REQUIRE(nursery.book.perform(Command{MoveStay{stay->id, stay->zone, stay->from, stay->to, places}}));
+    }
+    CHECK_FALSE(canStayAsPlanned(nursery.book, nursery.book.get<Batch>(id), from));
+    const Proposal proposal = plannedFor(nursery.book, augustAgain(usualChangeCost));
+    CHECK(proposal.cost.changes == 0);
+    REQUIRE(nursery.book.perform(proposal.command()));
+    for (const Stay* stay : staysInOrder(nursery.book, id))
+        CHECK(stay->places.size() == nursery.book.get<Batch>(id).containers.size());
 }
