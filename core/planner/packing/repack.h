@@ -38,8 +38,8 @@ struct Packing {
 
 /// Places all loads of one zone over days 0 .. `days` - 1 together, each container on slots of its own over
 /// its days, at a small cost: `scatterCost` for each connected group of a load beyond the first, `moveCost`
-/// where slots are not kept; fixed loads cost nothing. Loads of single slots are always placed when the days' counts suffice and
-/// nothing is fixed. Fixed loads that overlap or stand on blocked slots: Cannot.
+/// where slots are not kept; fixed loads cost nothing. Loads of single slots are always placed when the days'
+/// counts suffice and nothing is fixed. Fixed loads that overlap or stand on blocked slots: Cannot.
 [[nodiscard]] Packing repack(const Zone& zone, int days, std::span<const Load> loads,
                              std::int64_t scatterCost, const PackLimits& limits = {});
 

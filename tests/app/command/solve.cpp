@@ -92,7 +92,7 @@ TEST_CASE("The program tells why each batch is left out, late or off its ideal h
     // six days.
     CHECK(
         has(told.out, "\nC is left out: stock s gives 0 cuttings by day 4, 5 short of the 5 that it takes"));
-    CHECK(has(told.out, "\nA ends 2 days late, for 2.00: "));
+    CHECK(has(told.out, "\nA ends 2 days late, which counts as 2.00: "));
     CHECK(has(told.out, "\nA is off its ideal heat, which counts as 1.50: "));
     call.push_back("--json");
     const ProgramRun written = runWith(call);
