@@ -135,7 +135,8 @@ struct Discard {
 /// Gives a bench or a zone another place, size, cover or mat. What stands there stays: on its slots of the
 /// bench where a zone grows or shrinks, with its zone where that moves as a whole. Containers for which the
 /// new shape has no slots lose their places from `day` on and wait to be placed again; a zone that would
-/// leave its bench is cut. Runs of a mat from `day` on at a set-point that it has no more are taken out.
+/// leave its bench is cut. Runs of a mat from `day` on at a set-point that it has no more are taken out, and
+/// all of its runs from the day on from which it is out of order.
 /// Where a stay that was over by `day` has lost its slots, its containers are shown on other slots of the
 /// zone, so that the days that they spent there still count. `effectOf` (refit.h) tells all of that before it
 /// is done.

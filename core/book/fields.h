@@ -183,6 +183,10 @@ void describe(Like<Mat> auto& x, auto&& visit) {
     visit("rated_w", x.rated);
     visit("loss_w_per_m2_k", x.loss);
     visit("set_points_c", x.setPoints);
+    // Written only of a mat that is out of order, so that what is written of others is as it ever was.
+    if constexpr (std::is_const_v<std::remove_reference_t<decltype(x)>>)
+        if (!x.outOfOrderFrom) return;
+    visit("out_of_order_from", x.outOfOrderFrom);
 }
 
 void describe(Like<Zone> auto& x, auto&& visit) {

@@ -183,6 +183,8 @@ Outcome checkThing(const HouseBook& book, const MatRun& run) {
     const auto& offered = zone.mat->setPoints;
     if (std::find(offered.begin(), offered.end(), run.setPoint) == offered.end())
         return Refusal{title, phrase("%1 is no set-point of its mat", run.setPoint)};
+    if (const auto out = zone.mat->outOfOrderFrom; out && run.to > *out)
+        return Refusal{title, phrase("its mat is out of order from %1 on", *out)};
     for (const MatRunId id : book.matRunsMeeting(run.zone, run.from, run.to))
         if (id != run.id)
             return Refusal{title, phrase("its mat has two set-points on %1",

@@ -73,11 +73,19 @@ public:
         for (const MatRun& run : runs) {
             const bool offered = m_after.mat && std::count(m_after.mat->setPoints.begin(),
                                                            m_after.mat->setPoints.end(), run.setPoint) > 0;
-            if (offered) continue;
+            if (offered) {
+                cutWhereOut(run);
+                continue;
+            }
             if (run.from < m_day)
                 return Refusal{m_before.name,
-                               phrase("its mat has run at %1 since %2; keep the mat and that set-point, "
-                                      "as the warmth of what stood there is reckoned from it",
+                               phrase(m_after.mat
+                                          ? pattern("its mat has run at %1 since %2; keep the mat and that "
+                                                    "set-point, as the warmth of what stood there is "
+                                                    "reckoned from it")
+                                          : pattern("its mat has run at %1 since %2, and the warmth of what "
+                                                    "stood there is reckoned from it; keep the mat, and say "
+                                                    "from which day on it is out of order"),
                                       run.setPoint, run.from)};
             m_draft.remove(run);
         }
@@ -85,6 +93,16 @@ public:
     }
 
 private:
+    /// Takes from a run the days on which the mat is out of order.
+    void cutWhereOut(const MatRun& run) {
+        const std::optional<Day> out = m_after.mat->outOfOrderFrom;
+        if (!out || run.to <= *out) return;
+        if (run.from >= *out) return m_draft.remove(run);
+        MatRun left = run;
+        left.to = *out;
+        m_draft.replace(run, left);
+    }
+
     void replaceOrRemove(const Stay& before, const Stay& after) {
         if (after.places.empty())
             m_draft.remove(before);

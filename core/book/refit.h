@@ -19,7 +19,7 @@ struct RefitEffect {
     std::vector<Containers> uncounted; ///< the same, of batches of which no container has one
     std::vector<ZoneId> cut;           ///< zones that were not named and become smaller
     std::vector<ZoneId> gone;          ///< zones that were not named and are taken away
-    std::vector<MatRun> runs;          ///< of mats, that are taken out
+    std::vector<MatRun> runs;          ///< of mats, that are taken out, or their days that are
 
     [[nodiscard]] bool empty() const {
         return unplaced.empty() && redrawn.empty() && unshown.empty() && uncounted.empty() && cut.empty() &&

@@ -84,8 +84,10 @@ Result<RefitEffect> effectOn(const HouseBook& book, const Command& command, Day 
     for (const AnyEdit& edit : change->edits) {
         if (const auto* stay = std::get_if<Edit<Stay>>(&edit))
             batches.insert(stay->before ? stay->before->batch : stay->after->batch);
-        if (const auto* run = std::get_if<Edit<MatRun>>(&edit); run && !run->after)
+        if (const auto* run = std::get_if<Edit<MatRun>>(&edit)) {
             effect.runs.push_back(*run->before);
+            if (run->after) effect.runs.back().from = run->after->to;
+        }
         const auto* zone = std::get_if<Edit<Zone>>(&edit);
         if (!zone) continue;
         const bool isNamed = named.contains(zone->id());

@@ -5,6 +5,7 @@
 #include "core/quantity/id.h"
 #include "core/quantity/quantity.h"
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <string>
@@ -55,6 +56,8 @@ struct Mat {
     Watts rated{};                  ///< of the whole mat
     HeatLoss loss{};                ///< of the bench above it
     std::vector<Celsius> setPoints; ///< at which it may be run, rising
+    /// From this day on it heats no more: broken, or taken away. What it did before stands in its runs.
+    std::optional<Day> outOfOrderFrom{};
     friend bool operator==(const Mat&, const Mat&) = default;
 };
 
@@ -72,6 +75,13 @@ struct Zone {
     std::optional<Mat> mat;
     friend bool operator==(const Zone&, const Zone&) = default;
 
+    /// The mat, where it can be run on every day from <= day < to; null where there is none, or where it is
+    /// out of order by then.
+    [[nodiscard]] const Mat* matDuring(Day from, Day to) const {
+        const bool out = mat && mat->outOfOrderFrom && *mat->outOfOrderFrom < std::max(to, from + 1);
+        return mat && !out ? &*mat : nullptr;
+    }
+    [[nodiscard]] const Mat* matOn(Day day) const { return matDuring(day, day + 1); }
     [[nodiscard]] SlotRect onBench() const { return {row, col, rows, cols}; }
     [[nodiscard]] int usableSlots() const { return rows * cols - static_cast<int>(blocked.size()); }
 };

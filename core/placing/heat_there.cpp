@@ -118,7 +118,7 @@ HeatThere heatThere(const HouseBook& book, const Carried& carried, const Zone& z
     there.tooWarm = found.high > range.high && found.low >= range.low;
     there.rootZone = {there.tooWarm ? found.high : found.low};
     there.limit = {there.tooWarm ? range.high : range.low};
-    if (!zone.mat || carried.stage != Stage::Rooting) return there;
+    if (!zone.matOn(carried.day) || carried.stage != Stage::Rooting) return there;
     std::vector<std::optional<Celsius>> ways{std::nullopt};
     ways.insert(ways.end(), zone.mat->setPoints.begin(), zone.mat->setPoints.end());
     std::int64_t nearest = std::numeric_limits<std::int64_t>::max();

@@ -128,7 +128,7 @@ std::optional<Phrase> warmerMat(HouseBook& book, BatchId id, Day today) {
     const Zone zone = book.get<Zone>(stay->zone);
     const auto before = forecast::BatchForecast::make(book, batch, today);
     const auto readyNow = before ? before->readyDay(likelyAsNot) : std::nullopt;
-    if (!zone.mat || !readyNow) return std::nullopt;
+    if (!zone.matOn(today) || !readyNow) return std::nullopt;
     const Celsius now = expectedRootZone(book, zone, today);
     for (const Celsius setPoint : zone.mat->setPoints) {
         if (setPoint <= now || setPoint > batch.recipe.rootZoneHigh.value) continue;

@@ -40,9 +40,10 @@ std::optional<HeatChoice> choiceAt(const HouseBook& book, const Zone& zone, cons
 std::vector<HeatChoice> choicesFrom(const HouseBook& book, const Zone& zone, const Recipe& recipe, Day from,
                                     double passed) {
     const auto need = rooting::rootingNeed(recipe);
-    if (!zone.mat || !need) return {};
+    const Mat* mat = zone.matOn(from);
+    if (!mat || !need) return {};
     std::vector<std::optional<Celsius>> ways{std::nullopt};
-    for (const Celsius setPoint : zone.mat->setPoints) ways.emplace_back(setPoint);
+    for (const Celsius setPoint : mat->setPoints) ways.emplace_back(setPoint);
     std::vector<HeatChoice> choices;
     for (const auto& way : ways)
         if (auto choice = choiceAt(book, zone, recipe, from, way, need->quantile(0.9) - passed))

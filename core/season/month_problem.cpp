@@ -37,10 +37,11 @@ planner::Zone plannerZone(const HouseBook& book, const Zone& zone, Day from, int
         made.floor.push_back(onDay(house.unheatedRootZone, from + day).parts);
         airSum += onDay(house.air, from + day).parts;
     }
-    if (!zone.mat) return made;
+    const Mat* mat = zone.matDuring(from, from + days);
+    if (!mat) return made;
     // The format knows one cost a day for each set-point: that in the mean air of the days planned.
     const Celsius air{airSum / days};
-    for (const Celsius setPoint : zone.mat->setPoints)
+    for (const Celsius setPoint : mat->setPoints)
         if (const auto cost = matCostPerDay(book, zone, setPoint, air))
             made.setPoints.push_back({setPoint.parts, cost->parts});
     made.hasMat = !made.setPoints.empty();

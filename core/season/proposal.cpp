@@ -203,7 +203,8 @@ Proposal proposalFrom(const HouseBook& book, const MonthProblem& month, const pl
         proposal.early.back().to = end;
     }
     for (std::size_t zone = 0; zone < month.zones.size(); ++zone) {
-        if (!book.get<Zone>(month.zones[zone]).mat) continue;
+        if (!book.get<Zone>(month.zones[zone]).matDuring(month.from, month.from + month.problem.days))
+            continue;
         std::vector<MatRun> runs;
         for (const planner::ZoneRuns& found : answer.mats)
             if (found.zone == static_cast<int>(zone))

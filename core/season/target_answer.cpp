@@ -20,8 +20,9 @@ bool canRootIn(const HouseBook& book, const Zone& zone, const Recipe& recipe, Da
         return warmth >= recipe.rootZoneLow.value && warmth <= recipe.rootZoneHigh.value;
     };
     if (suits(floor)) return true;
-    return zone.mat && std::any_of(zone.mat->setPoints.begin(), zone.mat->setPoints.end(),
-                                   [&](Celsius point) { return suits(std::max(point, floor)); });
+    const Mat* mat = zone.matOn(day);
+    return mat && std::any_of(mat->setPoints.begin(), mat->setPoints.end(),
+                              [&](Celsius point) { return suits(std::max(point, floor)); });
 }
 
 void addStocks(TargetAnswer& answer, const HouseBook& book, TaxonId taxon) {

@@ -707,6 +707,10 @@
         <translation>%1, am %2 nicht gesteckt</translation>
     </message>
     <message>
+        <source>%1, out of order since %2</source>
+        <translation>%1, außer Betrieb seit %2</translation>
+    </message>
+    <message>
         <source>%1, row %2, column %3</source>
         <translation>%1, Reihe %2, Spalte %3</translation>
     </message>
@@ -2813,6 +2817,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Andere Arbeitskraft als sonst</translation>
     </message>
     <message>
+        <source>Out of order from</source>
+        <translation>Außer Betrieb ab</translation>
+    </message>
+    <message>
         <source>P&amp;laces</source>
         <translation>&amp;Orte</translation>
     </message>
@@ -3650,6 +3658,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>Die Liste, wie sie verstanden ist</translation>
     </message>
     <message>
+        <source>The mat is &amp;out of order</source>
+        <translation>Die Heizmatte ist &amp;außer Betrieb</translation>
+    </message>
+    <message>
         <source>The mat of %1 no longer runs at %2 from %3 to %4.</source>
         <translation>Die Heizmatte von %1 läuft von %3 bis %4 nicht mehr auf %2.</translation>
     </message>
@@ -3992,6 +4004,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>What is wrong</source>
         <translation>Was nicht stimmt</translation>
+    </message>
+    <message>
+        <source>What it heated before stays as it was. From that day on it is not planned with, and what stands there is reckoned without it.</source>
+        <translation>Was sie vorher geheizt hat, bleibt, wie es war. Von diesem Tag an wird nicht mehr mit ihr geplant, und was dort steht, wird ohne sie gerechnet.</translation>
     </message>
     <message>
         <source>What it says</source>
@@ -5322,6 +5338,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>die Heizmatte hat keinen Sollwert</translation>
     </message>
     <message>
+        <source>its mat has run at %1 since %2, and the warmth of what stood there is reckoned from it; keep the mat, and say from which day on it is out of order</source>
+        <translation>die Heizmatte läuft auf %1 seit %2, und die Wärme dessen, was dort stand, wird danach gerechnet; behalten Sie die Heizmatte und geben Sie an, ab welchem Tag sie außer Betrieb ist</translation>
+    </message>
+    <message>
         <source>its mat has run at %1 since %2; keep the mat and that set-point, as the warmth of what stood there is reckoned from it</source>
         <translation>die Heizmatte läuft auf %1 seit %2; behalten Sie Heizmatte und Sollwert, denn die Wärme dessen, was dort stand, wird danach gerechnet</translation>
     </message>
@@ -5332,6 +5352,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
     <message>
         <source>its mat has two set-points on %1</source>
         <translation>die Heizmatte hat am %1 zwei Sollwerte</translation>
+    </message>
+    <message>
+        <source>its mat is out of order from %1 on</source>
+        <translation>die Heizmatte ist ab %1 außer Betrieb</translation>
     </message>
     <message>
         <source>its mat's loss of heat is below 0</source>

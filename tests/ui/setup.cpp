@@ -4,6 +4,7 @@
 #include "core/book/rules.h"
 #include "ui/setup/house_plan.h"
 #include "ui/setup/refit_words.h"
+#include "ui/shell/facts.h"
 
 #include <catch2/catch.hpp>
 
@@ -11,6 +12,7 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -115,6 +117,46 @@ TEST_CASE("A zone in use is made smaller by its edge: what loses its place is to
     CHECK(audit(open.book).empty());
     open.child<QAction>("undo")->trigger();
     CHECK(open.book == before);
+}
+
+TEST_CASE("A mat is said to be out of order in its zone's form: what it no longer does is told first") {
+    WindowWithPlan open;
+    const Day today = smallNurseryToday();
+    const ZoneId id = [&] {
+        for (const auto& [zone, one] : open.book.all<Zone>())
+            if (setPointOn(open.book, zone, today) && setPointOn(open.book, zone, today - 1)) return zone;
+        return ZoneId{};
+    }();
+    REQUIRE(id != ZoneId{});
+    const Zone zone = open.book.get<Zone>(id);
+    open.chooseInList(QStringLiteral("%1, ").arg(text(zone.name)),
+                      text(open.book.get<Bench>(zone.bench).name));
+    auto* hasMat = open.child<QCheckBox>("zoneHasMat");
+    hasMat->setChecked(false);
+    open.child<QPushButton>("keepThing")->click();
+    CHECK(open.child<QLabel>("setupRefusal")->text().contains("say from which day on it is out of order"));
+    hasMat->setChecked(true);
+    auto* from = open.child<QDateEdit>("matOutFrom");
+    CHECK_FALSE(from->isEnabled());
+    open.child<QCheckBox>("matIsOut")->setChecked(true);
+    CHECK(from->isEnabled());
+    CHECK(from->date() == qDate(today));
+    open.answer("refitChange");
+    open.child<QPushButton>("keepThing")->click();
+    CHECK(open.told.filter(QStringLiteral("no longer runs at")).size() == 1);
+    CHECK(open.book.get<Zone>(id).mat->outOfOrderFrom == today);
+    CHECK(setPointOn(open.book, id, today - 1));
+    CHECK_FALSE(setPointOn(open.book, id, today));
+    CHECK(audit(open.book).empty());
+    // The form shows it as it is, and the zone's facts say it.
+    CHECK(open.child<QCheckBox>("matIsOut")->isChecked());
+    bool isSaid = false;
+    for (const Fact& fact : zoneFacts(open.book, id, today, {}, Wording(), today).facts)
+        isSaid = isSaid || fact.html.contains(QStringLiteral("out of order since"));
+    CHECK(isSaid);
+    open.child<QCheckBox>("matIsOut")->setChecked(false);
+    open.child<QPushButton>("keepThing")->click();
+    CHECK_FALSE(open.book.get<Zone>(id).mat->outOfOrderFrom);
 }
 
 TEST_CASE("The same by numbers asks the same") {

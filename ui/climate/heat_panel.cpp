@@ -88,7 +88,7 @@ void HeatPanel::showBook(const HouseBook& book, Day day) {
     m_batch->clear();
     m_stays.clear();
     for (const auto& [id, zone] : book.all<Zone>()) {
-        if (!zone.mat) continue;
+        if (!zone.matOn(day)) continue;
         for (const StayId stayId : book.staysMeeting(id, day, day + 1)) {
             const Stay& stay = book.get<Stay>(stayId);
             if (stay.stage != Stage::Rooting) continue;

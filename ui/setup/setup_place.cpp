@@ -229,7 +229,7 @@ ThingForm* SetupPlace::formOf(const Content& content) {
     if (const auto* house = std::get_if<House>(&content)) return new HouseForm(*house, wording(), m_room);
     if (const auto* bench = std::get_if<Bench>(&content)) return new BenchForm(*bench, m_room);
     if (const auto* zone = std::get_if<Zone>(&content))
-        return new ZoneForm(*zone, zone->mat.value_or(firstMat(*m_book, *zone)), wording(), m_room);
+        return new ZoneForm(*zone, zone->mat.value_or(firstMat(*m_book, *zone)), m_today, wording(), m_room);
     return new ContainerForm(std::get<ContainerType>(content), m_room);
 }
 

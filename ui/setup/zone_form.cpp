@@ -6,6 +6,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -66,7 +67,7 @@ Result<std::vector<Slot>> slotsIn(const QString& words) {
 
 } // namespace
 
-ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWidget* parent)
+ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, Day today, const Wording& wording, QWidget* parent)
     : ThingForm(parent), m_zone(zone), m_wording(wording),
       m_name(addText(fields(), "zoneName", tr("&Name"), zone.name)) {
     // First what no drawing tells, so that it is in sight in a small window too.
@@ -83,6 +84,11 @@ ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWi
     m_setPoints = addText(fields(), "matSetPoints", tr("Set-points, %1").arg(wording.degreeUnit()),
                           setPointWords(mat, wording).toStdString());
     m_setPoints->setMinimumWidth(220);
+    m_isOut = addTick(fields(), "matIsOut", tr("The mat is &out of order"), mat.outOfOrderFrom.has_value());
+    m_isOut->setToolTip(
+        tr("What it heated before stays as it was. From that day on it is not planned with, and "
+           "what stands there is reckoned without it."));
+    m_outFrom = addDay(fields(), "matOutFrom", tr("Out of order from"), mat.outOfOrderFrom.value_or(today));
     m_row = addCount(fields(), "zoneRow", tr("First &row, counted from the back"), zone.row + 1, 1, 1000);
     m_col = addCount(fields(), "zoneCol", tr("First &column, from the left"), zone.col + 1, 1, 1000);
     m_rows = addCount(fields(), "zoneRows", tr("Ro&ws"), zone.rows, 1, 1000);
@@ -100,14 +106,17 @@ ZoneForm::ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWi
     care->setWordWrap(true);
     care->setProperty("rank", QStringLiteral("quiet"));
     fields().addRow(care);
-    connect(m_hasMat, &QCheckBox::toggled, this, &ZoneForm::enableMat);
+    for (const QCheckBox* tick : {m_hasMat, m_isOut})
+        connect(tick, &QCheckBox::toggled, this, &ZoneForm::enableMat);
     enableMat();
 }
 
 void ZoneForm::enableMat() {
-    for (QWidget* field : {static_cast<QWidget*>(m_matName), static_cast<QWidget*>(m_rated),
-                           static_cast<QWidget*>(m_loss), static_cast<QWidget*>(m_setPoints)})
+    for (QWidget* field :
+         {static_cast<QWidget*>(m_matName), static_cast<QWidget*>(m_rated), static_cast<QWidget*>(m_loss),
+          static_cast<QWidget*>(m_setPoints), static_cast<QWidget*>(m_isOut)})
         field->setEnabled(m_hasMat->isChecked());
+    m_outFrom->setEnabled(m_hasMat->isChecked() && m_isOut->isChecked());
 }
 
 Result<Command> ZoneForm::command() const {
@@ -126,7 +135,8 @@ Result<Command> ZoneForm::command() const {
         auto setPoints = setPointsIn(m_setPoints->text(), m_wording);
         if (!setPoints) return setPoints.refusal();
         zone.mat = Mat{said(*m_matName), Watts::fromUnits(m_rated->value()),
-                       HeatLoss::fromUnits(m_loss->value()), std::move(*setPoints)};
+                       HeatLoss::fromUnits(m_loss->value()), std::move(*setPoints), std::nullopt};
+        if (m_isOut->isChecked()) zone.mat->outOfOrderFrom = dayOf(m_outFrom->date());
     }
     return Command{Put<Zone>{zone}};
 }

@@ -4,6 +4,7 @@
 
 class QCheckBox;
 class QComboBox;
+class QDateEdit;
 class QDoubleSpinBox;
 class QLineEdit;
 class QSpinBox;
@@ -14,8 +15,9 @@ namespace warmbench::ui {
 class ZoneForm : public ThingForm {
     Q_OBJECT
 public:
-    /// `mat` stands in the fields where the zone has none, to be ticked.
-    ZoneForm(const Zone& zone, const Mat& mat, const Wording& wording, QWidget* parent);
+    /// `mat` stands in the fields where the zone has none, to be ticked; `today` as the day from which it is
+    /// out of order.
+    ZoneForm(const Zone& zone, const Mat& mat, Day today, const Wording& wording, QWidget* parent);
     [[nodiscard]] Result<Command> command() const override;
 
 private:
@@ -30,6 +32,8 @@ private:
     QDoubleSpinBox* m_rated;
     QDoubleSpinBox* m_loss;
     QLineEdit* m_setPoints;
+    QCheckBox* m_isOut;
+    QDateEdit* m_outFrom;
     QSpinBox* m_row;
     QSpinBox* m_col;
     QSpinBox* m_rows;

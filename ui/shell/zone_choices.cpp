@@ -53,10 +53,11 @@ QString listed(QStringList names, const Wording& wording) {
 } // namespace
 
 QList<Fact> runningCostFacts(const HouseBook& book, const Zone& zone, Day day, const Wording& wording) {
-    if (!zone.mat) return {};
+    const Mat* mat = zone.matOn(day);
+    if (!mat) return {};
     const auto set = setPointOn(book, zone.id, day);
     QStringList lines;
-    for (const Celsius setPoint : zone.mat->setPoints) {
+    for (const Celsius setPoint : mat->setPoints) {
         QString line = costAt(book, zone, setPoint, day, wording).toHtmlEscaped();
         if (set == setPoint) line = QStringLiteral("<b>") + line + say(" (set)") + QStringLiteral("</b>");
         lines += line;
@@ -70,8 +71,9 @@ QList<Fact> suitedFacts(const HouseBook& book, const Zone& zone, Day day, const 
     const auto set = setPointOn(book, zone.id, day);
     QList<Fact> facts{
         {say("Suits as it is"), listed(suitedAt(book, zone, expectedRootZone(book, zone, day)), wording)}};
-    if (!zone.mat) return facts;
-    for (const Celsius setPoint : zone.mat->setPoints) {
+    const Mat* mat = zone.matOn(day);
+    if (!mat) return facts;
+    for (const Celsius setPoint : mat->setPoints) {
         if (set == setPoint) continue;
         const QStringList names = suitedAt(book, zone, std::max(unheated, setPoint));
         if (!names.isEmpty())

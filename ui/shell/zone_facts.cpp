@@ -22,6 +22,10 @@ void addHeat(Facts& facts, const HouseBook& book, const Zone& zone, Day day, con
     const auto setPoint = setPointOn(book, zone.id, day);
     if (!zone.mat) {
         facts.facts.append({say("Mat"), say("none")});
+    } else if (!zone.matOn(day)) {
+        facts.facts.append({say("Mat"), say("%1, out of order since %2")
+                                            .arg(text(zone.mat->name).toHtmlEscaped(),
+                                                 wording.shortDate(*zone.mat->outOfOrderFrom))});
     } else {
         facts.facts.append(
             {say("Mat"), say("%1, %2 W")

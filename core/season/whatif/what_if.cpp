@@ -19,6 +19,7 @@ MonthlyCelsius moved(MonthlyCelsius year, Celsius by) {
 Zone withMat(Zone zone, const OtherMat& other) {
     if (!zone.mat) zone.mat = Mat{zone.name, other.rated, usualLoss, {}};
     zone.mat->rated = std::max(zone.mat->rated, other.rated);
+    zone.mat->outOfOrderFrom.reset();
     std::vector<Celsius>& points = zone.mat->setPoints;
     if (std::find(points.begin(), points.end(), other.setPoint) == points.end())
         points.insert(std::upper_bound(points.begin(), points.end(), other.setPoint), other.setPoint);

@@ -156,6 +156,60 @@ TEST_CASE("A mat loses only runs that have not begun; one that has run keeps its
     CHECK(refitting.small.book.matRunsOf(refitting.small.warm).empty());
 }
 
+TEST_CASE("A mat that has run and is taken away is said to be out of order, and the refusal says that") {
+    Refitting refitting;
+    Zone zone = refitting.small.book.get<Zone>(refitting.small.warm);
+    zone.mat.reset();
+    const auto refused = effectOf(refitting.small.book, Refit{refitting.today, zone});
+    REQUIRE(!refused);
+    CHECK(refused.refusal().text().find("keep the mat, and say from which day on it is out of order") !=
+          std::string::npos);
+    zone = refitting.small.book.get<Zone>(refitting.small.warm);
+    zone.mat->setPoints = {Celsius{180}};
+    const auto setPoint = effectOf(refitting.small.book, Refit{refitting.today, zone});
+    REQUIRE(!setPoint);
+    CHECK(setPoint.refusal().text().find("keep the mat and that set-point") != std::string::npos);
+}
+
+TEST_CASE("A mat that is out of order keeps what it did before that day and runs no more") {
+    Refitting refitting;
+    HouseBook& book = refitting.small.book;
+    const ZoneId warm = refitting.small.warm;
+    Zone zone = book.get<Zone>(warm);
+    const Day broke = refitting.today - 2;
+    zone.mat->outOfOrderFrom = broke;
+    const Refit refit{refitting.today, zone};
+    const RefitEffect effect = refitting.effect(refit);
+    REQUIRE(effect.runs.size() == 1);
+    CHECK(effect.runs.front().from == broke);
+    CHECK(effect.runs.front().to == day("2027-04-01"));
+    CHECK(effect.unplaced.empty());
+    refitting.perform({refit});
+    CHECK(setPointOn(book, warm, broke - 1) == Celsius{200});
+    CHECK(!setPointOn(book, warm, broke));
+    const Zone& out = book.get<Zone>(warm);
+    CHECK(expectedRootZone(book, out, broke) == onDay(houseOf(book, out).unheatedRootZone, broke));
+    CHECK(out.matOn(broke - 1));
+    CHECK_FALSE(out.matOn(broke));
+    CHECK_FALSE(out.matDuring(broke - 5, broke + 1));
+    CHECK(out.matDuring(broke - 5, broke));
+
+    const auto run = [&](Day from, Day to) {
+        HouseBook tried = book;
+        const auto change = tried.perform({SetMatRuns{warm, from, to, {{{}, {}, from, to, Celsius{200}}}}});
+        return change ? std::string() : change.refusal().text();
+    };
+    CHECK(run(broke, broke + 10).find("its mat is out of order from 2027-03-08 on") != std::string::npos);
+    CHECK(run(broke - 3, broke).empty());
+
+    // Mended, it runs again; nothing of it comes back by itself.
+    Zone mended = out;
+    mended.mat->outOfOrderFrom.reset();
+    CHECK(refitting.effect({refitting.today, mended}).empty());
+    refitting.perform({Refit{refitting.today, mended}});
+    CHECK(run(broke + 5, broke + 10).empty());
+}
+
 TEST_CASE("What would break a rule of the house is refused before anything is told") {
     Refitting refitting;
     Bench bench = refitting.bench();

@@ -101,6 +101,34 @@ TEST_CASE("A batch that moves says whether hands are short where it was, or anot
     CHECK(moved > 0);
 }
 
+TEST_CASE("A mat that is out of order is planned with no more, and what it did before is left alone") {
+    SeasonBook nursery = withPlan();
+    REQUIRE(!nursery.book.matRunsOf(nursery.warm).empty());
+    Zone zone = nursery.book.get<Zone>(nursery.warm);
+    const Day broke = nursery.book.all<Batch>().begin()->second.strikeDay + 3;
+    zone.mat->outOfOrderFrom = broke;
+    REQUIRE(nursery.book.perform(Command{Refit{broke, zone}}));
+    const auto pointsOf = [&](Day from) {
+        const MonthProblem month = monthProblem(nursery.book, builtIn(), {from, 28, 900, usualChangeCost});
+        for (std::size_t i = 0; i < month.zones.size(); ++i)
+            if (month.zones[i] == nursery.warm) return month.problem.zones[i].setPoints.size();
+        return std::size_t{99};
+    };
+    CHECK(pointsOf(broke) == 0);
+    CHECK(pointsOf(broke - 10) == 0); // the days planned reach beyond the day
+    const std::set<MatRunId> runs = nursery.book.matRunsOf(nursery.warm);
+    REQUIRE(runs.size() == 1);
+    const MatRun run = nursery.book.get<MatRun>(*runs.begin());
+    CHECK(run.to == broke);
+    // At 12 °C nothing roots there.
+    const Proposal proposal = plannedFor(nursery.book, augustAgain(usualChangeCost));
+    CHECK(proposal.lines.empty());
+    CHECK_FALSE(proposal.notPlaced.empty());
+    REQUIRE(nursery.book.perform(proposal.command()));
+    CHECK(nursery.book.get<MatRun>(run.id) == run);
+    CHECK(audit(nursery.book).empty());
+}
+
 TEST_CASE("A planned batch that finds no room any more loses its place, not itself") {
     SeasonBook nursery = withPlan();
     Zone broken = nursery.book.get<Zone>(nursery.warm);

@@ -47,6 +47,9 @@ json fullBook() {
     tests::perform(book, {PotOn{small.struck, tests::day("2027-04-10"), {{2, 4, 1}}, ""}});
     tests::perform(book,
                    {KeepReadings{{small.warm, std::nullopt}, {{Channel::RootZone, {{30'000'000, 2000}}}}}});
+    Zone warm = book.get<Zone>(small.warm);
+    warm.mat->outOfOrderFrom = tests::day("2027-06-01");
+    tests::perform(book, {Put<Zone>{warm}});
     return json::parse(writeBook(book));
 }
 

@@ -34,6 +34,20 @@ TEST_CASE("Quantities are written as exact decimals, days and words as people wr
     CHECK_THAT(text, Catch::Contains("\"mat\": null"));
 }
 
+TEST_CASE(
+    "The day from which a mat is out of order is written where it is, and is not there where it isn't") {
+    tests::SmallBook small = smallBook();
+    CHECK_THAT(writeBook(small.book), !Catch::Contains("out_of_order_from"));
+    Zone warm = small.book.get<Zone>(small.warm);
+    warm.mat->outOfOrderFrom = tests::day("2027-06-01");
+    tests::perform(small.book, {Put<Zone>{warm}});
+    const std::string text = writeBook(small.book);
+    CHECK_THAT(text, Catch::Contains("\"out_of_order_from\": \"2027-06-01\""));
+    const auto read = readBook(text);
+    REQUIRE(read);
+    CHECK(*read == small.book);
+}
+
 TEST_CASE("A book with 100 000 root checks is written and read back the same") {
     const HouseBook book = tests::bookOfChecks(2000, 100'000);
     const auto read = readBook(writeBook(book));
