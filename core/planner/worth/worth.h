@@ -52,8 +52,8 @@ struct Worth {
 /// is checked by solving again with one unit more, or without the mat, with `options`. Zones alike are looked
 /// at once; of stocks and of days the few with the highest prices are solved again. A better plan of the
 /// problem itself that is met on the way counts as the plan from which is saved. `prices` limits the memory
-/// that the dual prices take. Once `stop` is requested units count as not solved again, and the mats that are not
-/// looked at yet are left out.
+/// that the dual prices take. Once `stop` is requested units count as not solved again, and the mats that are
+/// not looked at yet are left out.
 [[nodiscard]] Worth worth(const Problem& problem, const Solved& base, const Options& options,
                           const std::stop_token& stop = {}, const BoundOptions& prices = {});
 
