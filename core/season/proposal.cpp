@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace warmbench::season {
 namespace {
@@ -242,14 +243,29 @@ std::size_t Proposal::changes() const {
         lines.begin(), lines.end(), [](const StrikeLine& line) { return line.change != LineChange::Kept; }));
 }
 
-Proposal Proposal::only(const std::vector<bool>& taken) const {
+Proposal Proposal::only(const HouseBook& book, const std::vector<bool>& taken) const {
     Proposal some = *this;
     some.lines.clear();
     some.notPlaced.clear();
-    for (std::size_t i = 0; i < lines.size(); ++i)
-        if (taken[i]) some.lines.push_back(lines[i]);
-    for (std::size_t i = 0; i < notPlaced.size(); ++i)
-        if (taken[lines.size() + i]) some.notPlaced.push_back(notPlaced[i]);
+    std::set<ZoneId> leftAlone;
+    const auto leaveAlone = [&](BatchId batch) {
+        for (const StayId stay : book.staysOf(batch)) leftAlone.insert(book.get<Stay>(stay).zone);
+    };
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (taken[i])
+            some.lines.push_back(lines[i]);
+        else if (lines[i].change != LineChange::New)
+            leaveAlone(lines[i].batch.id);
+    }
+    for (std::size_t i = 0; i < notPlaced.size(); ++i) {
+        if (taken[lines.size() + i])
+            some.notPlaced.push_back(notPlaced[i]);
+        else if (notPlaced[i].planned)
+            leaveAlone(notPlaced[i].planned->id);
+    }
+    for (const StrikeLine& line : some.lines)
+        for (const Stay& stay : line.stays) leftAlone.erase(stay.zone);
+    std::erase_if(some.mats, [&](const auto& mat) { return leftAlone.contains(mat.first); });
     return some;
 }
 

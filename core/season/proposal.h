@@ -60,8 +60,9 @@ struct Proposal {
     /// How many lines change something.
     [[nodiscard]] std::size_t changes() const;
     /// The same with only some of its lines and of what has no place: those that `taken`, by place in `lines`
-    /// and then in `notPlaced`, is true of.
-    [[nodiscard]] Proposal only(const std::vector<bool>& taken) const;
+    /// and then in `notPlaced`, is true of. Where a batch of the book that is left out stays, and nothing of
+    /// what is taken is to stand, the mat stays as it is too.
+    [[nodiscard]] Proposal only(const HouseBook& book, const std::vector<bool>& taken) const;
     /// One command that plans all batches, takes those off their places that have none any more, and sets all
     /// mats.
     [[nodiscard]] Command command() const;

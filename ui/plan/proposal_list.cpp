@@ -41,6 +41,7 @@ ProposalList::ProposalList(const Wording& wording, QWidget* parent)
 
 void ProposalList::showProposal(const HouseBook& book, season::Proposal proposal) {
     forget();
+    m_book = &book;
     m_proposal = std::move(proposal);
     m_needs = season::PlaceNeeds(book, m_proposal);
     const QSignalBlocker quiet(this);
@@ -55,6 +56,7 @@ void ProposalList::forget() {
     m_items.clear();
     m_names.clear();
     m_along.clear();
+    m_book = nullptr;
     m_proposal = {};
     m_needs = {};
 }
@@ -173,6 +175,7 @@ void ProposalList::follow(const QTreeWidgetItem& item) {
 }
 
 season::Proposal ProposalList::chosen() const {
+    if (!m_book) return {};
     std::vector<bool> taken;
     for (std::size_t thing = 0; thing < m_items.size(); ++thing) {
         // What is kept stays as it is planned, unless it changes its days with what is ticked.
@@ -181,7 +184,7 @@ season::Proposal ProposalList::chosen() const {
             return !m_items[one] || isTicked(*m_items[one]);
         }));
     }
-    return m_proposal.only(taken);
+    return m_proposal.only(*m_book, taken);
 }
 
 int ProposalList::tickable() const {

@@ -15,7 +15,8 @@ class ProposalList : public QTreeWidget {
 public:
     ProposalList(const Wording& wording, QWidget* parent);
 
-    /// Lists a proposal with all of it ticked. `book` is the one that it was planned on; it is not kept.
+    /// Lists a proposal with all of it ticked. `book` is the one that it was planned on, and has to
+    /// be there as long as it is shown.
     void showProposal(const HouseBook& book, season::Proposal proposal);
     void forget();
     void tickAll(Qt::CheckState state);
@@ -41,6 +42,7 @@ private:
     void follow(const QTreeWidgetItem& item);
 
     Wording m_wording;
+    const HouseBook* m_book = nullptr; ///< null while nothing is shown
     season::Proposal m_proposal;
     season::PlaceNeeds m_needs;
     std::vector<QTreeWidgetItem*> m_items; ///< by thing, as PlaceNeeds counts them; null for lines kept
