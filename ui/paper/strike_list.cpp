@@ -32,6 +32,7 @@ QStringList rowOf(const HouseBook& book, const Batch& batch, const Letters& lett
                  QStringLiteral(", ") +
                  (setPoint ? say("mat at %1").arg(wording.temperature(*setPoint)) : say("mat off"));
     }
+    const QString room(2, QChar::Nbsp); // a name without it would be broken in a narrow column
     return {tickBox(),
             QStringLiteral("<b>") + letters.of(batch.id) + QStringLiteral("</b> ") + escaped(batch.code),
             taxonHtml(book.get<Taxon>(batch.taxon).name) + QStringLiteral(", ") + wording.wood(recipe.wood),
@@ -41,7 +42,7 @@ QStringList rowOf(const HouseBook& book, const Batch& batch, const Letters& lett
             batch.stock ? escaped(book.get<Stock>(*batch.stock).name) : QStringLiteral("–"),
             hormone + QStringLiteral("; ") + wording.medium(recipe.medium.value).toHtmlEscaped(),
             place.toHtmlEscaped(),
-            batch.target ? escaped(book.get<Target>(*batch.target).name) : QStringLiteral("–")};
+            batch.target ? escaped(book.get<Target>(*batch.target).name) + room : QStringLiteral("–")};
 }
 
 /// The slots of a stay as few rectangles, none of which holds a slot of anybody else: stretches of columns
