@@ -101,22 +101,26 @@ struct Workings {
     std::optional<BoundTree> tree;
 };
 
-void improveBy(Workings& workings, const BoundOptions& options, Totals& totals, const std::stop_token& stop) {
+/// As far as the relaxation goes without splitting; false where it cannot be had.
+bool climb(Workings& workings, Domain& domain, Totals& totals, const std::stop_token& stop) {
     const Formulation& formulation = workings.formulation;
-    if (stop.stop_requested() || formulation.shelves.empty()) return;
+    if (stop.stop_requested() || formulation.shelves.empty()) return false;
     workings.begin(stop);
-    if (stop.stop_requested()) return;
-    DualFunction& dual = *workings.dual;
-    Ascent& root = *workings.root;
-    Domain domain = wholeDomain(formulation);
+    if (stop.stop_requested()) return false;
+    domain = wholeDomain(formulation);
     const Prices prices = sharePrices(formulation);
-    if (stop.stop_requested()) return;
-    root.start(domain, prices, stop);
-    climbRoot(dual, domain, root, totals, workings.treeFollows ? roundsWithoutGain : roundsWithoutTree, stop);
-    if (!workings.treeFollows || stop.stop_requested() || totals.proven()) return;
+    if (stop.stop_requested()) return false;
+    workings.root->start(domain, prices, stop);
+    climbRoot(*workings.dual, domain, *workings.root, totals,
+              workings.treeFollows ? roundsWithoutGain : roundsWithoutTree, stop);
+    return true;
+}
 
+void split(Workings& workings, const Domain& domain, const BoundOptions& options, Totals& totals,
+           const std::stop_token& stop) {
+    if (!workings.treeFollows || stop.stop_requested() || totals.proven()) return;
     BoundTree& tree = *workings.tree;
-    tree.open(domain, root);
+    tree.open(domain, *workings.root);
     while (tree.bytes() < options.memory && tree.splitLowest(totals.cutoff(), stop)) {
         totals.prove(tree.bound());
         if (tree.empty()) return;
@@ -132,11 +136,14 @@ void improveBound(const Problem& problem, const BoundOptions& options,
     Totals totals(problem, incumbentTotal, onImproved);
     totals.report(static_cast<double>(shareBound(problem, zones, stop)));
     if (totals.proven()) return;
-    totals.report(static_cast<double>(plateBound(problem, zones, stop)));
-    if (totals.proven() || stop.stop_requested()) return;
 
     const auto workings = std::make_shared<Workings>(problem, zones, options.memory, stop);
-    improveBy(*workings, options, totals, stop);
+    Domain domain;
+    const bool hasClimbed = climb(*workings, domain, totals, stop);
+    // A plate takes long where it is not decided.
+    if (!totals.proven() && !stop.stop_requested())
+        totals.report(static_cast<double>(plateBound(problem, zones, stop)));
+    if (hasClimbed) split(*workings, domain, options, totals, stop);
     releaseLater(workings);
 }
 

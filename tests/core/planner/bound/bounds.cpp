@@ -152,6 +152,13 @@ TEST_CASE("A bin packing is proven optimal: its bound reaches the number of bins
         }
 }
 
+TEST_CASE("A plate has the bound of its area at once, while its shapes are looked at") {
+    const auto bounds = boundsOf(problemOf("orlib/ngcut4.json"), 34'000);
+    REQUIRE(bounds.size() > 1);
+    CHECK(bounds.front() > 0);
+    CHECK(bounds.back() == 34'000);
+}
+
 TEST_CASE("Trays on one plate are proven optimal: what is left out is decided by their shapes") {
     for (const auto& [name, optimum] : knownOptima("orlib/"))
         if (name.find("/ngcut") != std::string::npos) {
