@@ -839,8 +839,8 @@
         <translation>%1: zu viel für ihre Leistung</translation>
     </message>
     <message>
-        <source>%1; %2 besides</source>
-        <translation>%1; außerdem %2</translation>
+        <source>%1; besides, %2</source>
+        <translation>%1; außerdem: %2</translation>
     </message>
     <message>
         <source>%1; expected -50 to 60 °C</source>

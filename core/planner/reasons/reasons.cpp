@@ -106,7 +106,7 @@ public:
         if (cost(m_house.finished, WithHandsAndStock) != never) return shortSupply(batch);
         const std::string space = shortSpace(batch);
         const std::string supply = shortOnAllDays(batch);
-        return supply.empty() ? space : phrase("%1; %2 besides", space, supply).text();
+        return supply.empty() ? space : phrase("%1; besides, %2", space, supply).text();
     }
 
     /// Of the last reason, what it would cost where its value was too little; else 0.
