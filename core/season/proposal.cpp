@@ -99,6 +99,17 @@ Phrase whyMoved(const MonthProblem& month, const planner::Batch& planned) {
     const std::vector<std::int64_t>& hands = month.problem.strikeCapacity;
     if (!hands.empty() && hands[static_cast<std::size_t>(day) % hands.size()] < planned.cuttings)
         return phrase("hands are short on %1", month.from + day);
+    // Warm enough still, and rooted by the day on which it was to be weaned.
+    const planner::Zone& zone = month.problem.zones[static_cast<std::size_t>(previous->front().zone)];
+    const planner::StayRule& rooting = planned.stays.front();
+    bool isAsWarm = false;
+    for (int state = -1; state < static_cast<int>(zone.setPoints.size()); ++state) {
+        const std::int64_t warmth = planner::rootZone(zone, state, day);
+        const auto length = planner::stayLength(rooting.duration, zone, state, day);
+        const bool isInTime = length && (previous->size() < 2 || day + *length == (*previous)[1].from);
+        isAsWarm = isAsWarm || (isInTime && warmth >= rooting.low && warmth <= rooting.high);
+    }
+    if (!isAsWarm) return phrase("it is colder or warmer now where it was");
     return phrase("that costs less than where it was");
 }
 

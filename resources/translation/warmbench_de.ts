@@ -5162,6 +5162,10 @@ Gehen Sie in der Tagesleiste des Hauses zu einem anderen Tag, um dessen Rundgang
         <translation>ist ein Name von mehreren: %1</translation>
     </message>
     <message>
+        <source>it is colder or warmer now where it was</source>
+        <translation>am bisherigen Platz ist es jetzt kälter oder wärmer</translation>
+    </message>
+    <message>
         <source>it is not empty; a whole book can be imported into an empty one only</source>
         <translation>ist nicht leer; ein ganzes Buch lässt sich nur in ein leeres einlesen</translation>
     </message>

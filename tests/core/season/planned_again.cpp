@@ -74,7 +74,10 @@ TEST_CASE("Planned batches move off a zone whose mat heats no more, as little as
     const Proposal proposal = plannedFor(nursery.book, augustAgain(usualChangeCost));
     REQUIRE(proposal.notPlaced.empty());
     CHECK(proposal.changes() == proposal.lines.size());
-    for (const StrikeLine& line : proposal.lines) CHECK(line.stays.front().zone != nursery.warm);
+    for (const StrikeLine& line : proposal.lines) {
+        CHECK(line.stays.front().zone != nursery.warm);
+        CHECK(line.moved == "it is colder or warmer now where it was");
+    }
     CHECK(proposal.cost.changes == static_cast<std::int64_t>(proposal.lines.size()) * 5000);
     REQUIRE(nursery.book.perform(proposal.command()));
     CHECK(audit(nursery.book).empty());
