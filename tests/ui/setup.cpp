@@ -189,7 +189,7 @@ TEST_CASE("By keys alone a zone is made smaller: arrows draw it, Escape leaves i
 TEST_CASE("Slots are blocked with the mouse, by keys and by numbers; what stands there is told first") {
     WindowWithPlan open;
     const HouseBook before = open.book;
-    const Zone zone = before.get<Zone>(open.zone);
+    const Zone& zone = before.get<Zone>(open.zone);
     const auto centre = [&](Slot slot) {
         return open.at(open.zone, (slot.col + 0.5) / zone.cols, (slot.row + 0.5) / zone.rows);
     };

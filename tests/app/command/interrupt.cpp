@@ -23,6 +23,7 @@ public:
         posix_spawn_file_actions_adddup2(&files, ends[1], STDERR_FILENO);
         arguments.insert(arguments.begin(), WARMBENCH_PROGRAM);
         std::vector<char*> words;
+        words.reserve(arguments.size() + 1);
         for (std::string& argument : arguments) words.push_back(argument.data());
         words.push_back(nullptr);
         const int failed =

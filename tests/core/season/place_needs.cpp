@@ -13,14 +13,14 @@ TEST_CASE(
     "A batch needs the place of the one that stands on its slots until it moves, and of those behind it") {
     const PlaceSwap swap;
     const PlaceNeeds needs(swap.nursery.book, swap.proposal);
-    using Things = std::vector<std::size_t>;
+    using Indices = std::vector<std::size_t>;
     // The third moves to the second's slots, the second to the first's, and the first loses its place.
-    CHECK(needs.neededBy(PlaceSwap::third) == Things{PlaceSwap::second, PlaceSwap::third, PlaceSwap::first});
-    CHECK(needs.neededBy(PlaceSwap::second) == Things{PlaceSwap::second, PlaceSwap::first});
-    CHECK(needs.neededBy(PlaceSwap::first) == Things{PlaceSwap::first});
-    CHECK(needs.needing(PlaceSwap::first) == Things{PlaceSwap::second, PlaceSwap::third, PlaceSwap::first});
-    CHECK(needs.needing(PlaceSwap::third) == Things{PlaceSwap::third});
-    CHECK(needs.neededBy(PlaceSwap::fresh) == Things{PlaceSwap::fresh});
+    CHECK(needs.neededBy(PlaceSwap::third) == Indices{PlaceSwap::second, PlaceSwap::third, PlaceSwap::first});
+    CHECK(needs.neededBy(PlaceSwap::second) == Indices{PlaceSwap::second, PlaceSwap::first});
+    CHECK(needs.neededBy(PlaceSwap::first) == Indices{PlaceSwap::first});
+    CHECK(needs.needing(PlaceSwap::first) == Indices{PlaceSwap::second, PlaceSwap::third, PlaceSwap::first});
+    CHECK(needs.needing(PlaceSwap::third) == Indices{PlaceSwap::third});
+    CHECK(needs.neededBy(PlaceSwap::fresh) == Indices{PlaceSwap::fresh});
 }
 
 TEST_CASE("A proposal is accepted in part where all that needs a place left out is left out with it") {

@@ -205,7 +205,7 @@ TEST_CASE("Planned batches whose day has slipped by are planned anew, at no cost
 
 TEST_CASE("A batch that has slipped is struck at a cost of some days late, or not where that is too many") {
     SeasonBook nursery = withPlan();
-    const auto& [id, target] = *nursery.book.all<Target>().begin();
+    const Target target = nursery.book.all<Target>().begin()->second;
     const auto way = wayBy(nursery.book.all<Batch>().begin()->second.recipe);
     const PlanRequest later{on(9, 1), 28, 900, usualChangeCost};
     const auto wantedBy = [&](Day due) {
@@ -227,7 +227,7 @@ TEST_CASE("A batch that has slipped is struck at a cost of some days late, or no
     REQUIRE(tooLate.notPlaced.size() == nursery.book.all<Batch>().size());
     const NotPlaced& one = tooLate.notPlaced.front();
     REQUIRE(one.planned);
-    CHECK(one.target == id);
+    CHECK(one.target == target.id);
     CHECK(one.why.text().find("it was not struck on " + one.planned->strikeDay.iso()) == 0);
     CHECK(one.why.text().find("29 days after its target's date; give the target a later date") !=
           std::string::npos);
