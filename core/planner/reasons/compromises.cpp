@@ -102,9 +102,7 @@ private:
 
     /// Hands or stock that a day lacks which would be better.
     std::string shortSupply(int day) const {
-        const std::int64_t hands = m_batch->cuttings - m_house.finished.handsLeft(day);
-        const std::int64_t stock =
-            m_batch->stock ? m_batch->cuttings - m_house.finished.stockLeft(*m_batch->stock, day) : 0;
+        const auto [hands, stock] = lackingSupply(m_house.finished, *m_batch, day);
         if (stock > 0)
             return phrase("stock %1 is short by %2 on %3, which would be better",
                           m_problem.stocks[at(*m_batch->stock)].id, counted(stock, "cutting"),

@@ -151,8 +151,7 @@ private:
         std::int64_t least = std::numeric_limits<std::int64_t>::max();
         std::string text;
         for (int day = batch.strikeFirst; day <= std::min(batch.strikeLast, m_house.model.days - 1); ++day) {
-            const std::int64_t hands = batch.cuttings - house.handsLeft(day);
-            const std::int64_t stock = batch.stock ? batch.cuttings - house.stockLeft(*batch.stock, day) : 0;
+            const auto [hands, stock] = lackingSupply(house, batch, day);
             const std::int64_t lacking = std::max(hands, stock);
             if (lacking <= 0) return {};
             if (lacking >= least) continue;
@@ -186,9 +185,7 @@ private:
     /// Hands or stock that the day of m_house.plan lacks.
     std::string shortSupply(const Batch& batch) {
         const int day = m_house.plan.strike;
-        const std::int64_t hands = batch.cuttings - m_house.finished.handsLeft(day);
-        const std::int64_t stock =
-            batch.stock ? batch.cuttings - m_house.finished.stockLeft(*batch.stock, day) : 0;
+        const auto [hands, stock] = lackingSupply(m_house.finished, batch, day);
         const std::string& id = batch.stock ? m_house.problem.stocks[at(*batch.stock)].id : batch.id;
         if (stock <= 0)
             return phrase("hands are short by %1 on %2, the best day that has slots for it",

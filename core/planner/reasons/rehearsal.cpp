@@ -8,6 +8,11 @@ namespace warmbench::planner {
 
 using search::Plan;
 
+LackingSupply lackingSupply(const search::State& house, const Batch& batch, int day) {
+    return {batch.cuttings - house.handsLeft(day),
+            batch.stock ? batch.cuttings - house.stockLeft(*batch.stock, day) : 0};
+}
+
 Rehearsal::Rehearsal(Problem wider, const std::vector<Plan>& plans, const std::vector<int>& held,
                      const search::Stopped& stopped)
     : problem(std::move(wider)), model(problem, {1, static_cast<int>(plans.size()), stopped}),

@@ -6,6 +6,14 @@
 
 namespace warmbench::planner {
 
+/// Cuttings that hands and stock lack for striking a batch on a day; 0 or less where there are enough.
+struct LackingSupply {
+    std::int64_t hands = 0;
+    std::int64_t stock = 0;
+};
+
+[[nodiscard]] LackingSupply lackingSupply(const search::State& house, const Batch& batch, int day);
+
 /// The finished plan of a house, into which forms of a batch, added to its problem behind all others, are
 /// placed by way of trial.
 struct Rehearsal {

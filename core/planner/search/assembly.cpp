@@ -1,6 +1,7 @@
 #include "core/planner/search/assembly.h"
 
 #include "core/planner/search/cost.h"
+#include "core/planner/search/held_loads.h"
 
 #include <algorithm>
 #include <tuple>
@@ -21,7 +22,6 @@ Assembly::Assembly(const Model& model)
 
 void Assembly::gather(const std::vector<Plan>& plans, int zone, int held, ZonePacking& into) const {
     const Problem& problem = *m_model->problem;
-    const ZoneModel& place = m_model->zones[at(zone)];
     into.stays = m_staysIn[at(zone)];
     const auto standOf = [&](int stay) -> const Stand& {
         const int batch = m_model->batchOfStay[at(stay)];
@@ -30,13 +30,7 @@ void Assembly::gather(const std::vector<Plan>& plans, int zone, int held, ZonePa
     std::sort(into.stays.begin(), into.stays.end(),
               [&](int a, int b) { return std::tuple(standOf(a).from, a) < std::tuple(standOf(b).from, b); });
     into.loads.clear();
-    for (std::size_t i = 0; i < place.held.size(); ++i) {
-        packing::Load load;
-        load.to = place.heldChoices[at(held)].until[i];
-        load.fixed = problem.held[at(place.held[i])].slots;
-        load.containers = static_cast<int>(load.fixed.size());
-        into.loads.push_back(std::move(load));
-    }
+    addHeldLoads(*m_model, zone, held, into.loads);
     // A stay that follows another in the zone keeps its slots: one load for both.
     into.loadOf.clear();
     for (const int stay : into.stays) {

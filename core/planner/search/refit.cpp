@@ -2,6 +2,7 @@
 
 #include "core/planner/index.h"
 #include "core/planner/packing/hash.h"
+#include "core/planner/search/held_loads.h"
 #include "core/planner/search/insertion.h"
 #include "core/planner/search/previous.h"
 
@@ -48,15 +49,8 @@ void Refit::gather(const State& state, const Scope& scope, int zone, const Plan&
                    const std::vector<Plan>& moved) {
     m_loads.clear();
     m_stayers.clear();
-    const ZoneModel& place = m_model->zones[at(zone)];
-    for (std::size_t i = 0; i < place.held.size(); ++i) {
-        packing::Load load;
-        load.to = place.heldChoices[at(state.heldChoice(zone))].until[i];
-        load.fixed = m_model->problem->held[at(place.held[i])].slots;
-        load.containers = static_cast<int>(load.fixed.size());
-        m_loads.push_back(std::move(load));
-        m_stayers.push_back({-1, 0});
-    }
+    addHeldLoads(*m_model, zone, state.heldChoice(zone), m_loads);
+    m_stayers.resize(m_loads.size(), {-1, 0});
     std::vector<int> batches;
     for (const int stay : state.staysIn(zone)) batches.push_back(m_model->batchOfStay[at(stay)]);
     std::sort(batches.begin(), batches.end());

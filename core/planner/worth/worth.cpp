@@ -118,7 +118,7 @@ public:
         if (!again) return;
         unit.saved = again->answer.cost.total();
         // A plan that does without the unit saves nothing by it.
-        if (isPlan(again->answer)) takeBetter(again->answer);
+        if (*unit.saved < best() && isPlan(again->answer)) takeBetter(again->answer);
         unit.exact = again->ending == Ending::Proven;
     }
 
