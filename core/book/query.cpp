@@ -76,6 +76,13 @@ std::vector<const Stay*> staysInOrder(const HouseBook& book, BatchId batch) {
     return stays;
 }
 
+bool shareSlots(const Stay& a, const Stay& b) {
+    return std::any_of(a.places.begin(), a.places.end(), [&](const Place& ours) {
+        return std::any_of(b.places.begin(), b.places.end(),
+                           [&](const Place& theirs) { return ours.slots.overlaps(theirs.slots); });
+    });
+}
+
 const Stay* stayOn(const HouseBook& book, BatchId batch, Day day) {
     for (const StayId id : book.staysOf(batch))
         if (const Stay& stay = book.get<Stay>(id); stay.from <= day && day < stay.to) return &stay;

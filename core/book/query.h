@@ -25,6 +25,8 @@ namespace warmbench {
 
 /// The stays of a batch in the order of their first days.
 [[nodiscard]] std::vector<const Stay*> staysInOrder(const HouseBook& book, BatchId batch);
+/// Some container of one stands on a slot of the other, whatever their zones and days.
+[[nodiscard]] bool shareSlots(const Stay& a, const Stay& b);
 /// The stay of a batch that covers `day`; where its containers are in two, the first.
 [[nodiscard]] const Stay* stayOn(const HouseBook& book, BatchId batch, Day day);
 /// The set-point of a zone's mat on a day; nothing when it is off or there is none.

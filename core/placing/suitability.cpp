@@ -23,13 +23,6 @@ bool meets(const Stay& a, const Stay& b) {
     return a.from < b.to && b.from < a.to;
 }
 
-bool shareSlots(const Stay& a, const Stay& b) {
-    return std::any_of(a.places.begin(), a.places.end(), [&](const Place& ours) {
-        return std::any_of(b.places.begin(), b.places.end(),
-                           [&](const Place& theirs) { return ours.slots.overlaps(theirs.slots); });
-    });
-}
-
 bool accepts(const Recipe& recipe, Stage stage, Cover cover) {
     if (stage != Stage::Rooting) return cover == Cover::Open;
     const auto& covers = recipe.covers.value;

@@ -1,5 +1,7 @@
 #include "core/season/place_needs.h"
 
+#include "core/book/query.h"
+
 #include <algorithm>
 #include <map>
 
@@ -14,13 +16,6 @@ std::vector<std::size_t> reached(std::size_t thing, const std::vector<std::vecto
             if (std::find(found.begin(), found.end(), one) == found.end()) found.push_back(one);
     std::sort(found.begin(), found.end());
     return found;
-}
-
-bool shareSlots(const Stay& a, const Stay& b) {
-    return std::any_of(a.places.begin(), a.places.end(), [&](const Place& one) {
-        return std::any_of(b.places.begin(), b.places.end(),
-                           [&](const Place& other) { return one.slots.overlaps(other.slots); });
-    });
 }
 
 } // namespace
